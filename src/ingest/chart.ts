@@ -1,0 +1,177 @@
+import { CHART_COLUMNS, type ColumnName } from './columns.ts';
+
+/** A column of words: `codes[i]` points into `values`; code 0 is "not charted" and `values[0]` is the empty string. */
+export interface CodeColumn {
+  readonly kind: 'code';
+  readonly codes: Uint16Array;
+  readonly values: readonly string[];
+}
+
+/** A column of numbers in the unit its schema names; NaN is "not charted". */
+export interface NumberColumn {
+  readonly kind: 'number';
+  readonly numbers: Float64Array;
+}
+
+/** One column of a {@link Chart}. */
+export type ChartColumn = CodeColumn | NumberColumn;
+
+/**
+ * Validated snaps as columns of one length. A column nobody charted may be absent. `sourceOf[i]` and `rowOf[i]`
+ * (1-based line in that file) say where snap `i` was read, so every number can be traced to its snaps.
+ */
+export interface Chart {
+  readonly size: number;
+  readonly sources: readonly string[];
+  readonly sourceOf: Uint16Array;
+  readonly rowOf: Uint32Array;
+  readonly columns: Readonly<Partial<Record<ColumnName, ChartColumn>>>;
+}
+
+/** A snap as plain values, by column; used by tests, templates and small live files. */
+export type SnapRecord = Readonly<Partial<Record<ColumnName, string | number>>>;
+
+/** The word charted in `column` on snap `index`, or undefined where it was not charted. */
+export function textAt(chart: Chart, column: ColumnName, index: number): string | undefined {
+  const found = chart.columns[column];
+  if (found?.kind !== 'code') return undefined;
+  const code = found.codes[index] ?? 0;
+  return code === 0 ? undefined : found.values[code];
+}
+
+/** The number charted in `column` on snap `index`, or undefined where it was not charted. */
+export function numberAt(chart: Chart, column: ColumnName, index: number): number | undefined {
+  const found = chart.columns[column];
+  if (found?.kind !== 'number') return undefined;
+  const value = found.numbers[index];
+  return value === undefined || Number.isNaN(value) ? undefined : value;
+}
+
+/** On how many snaps of the chart the column was charted. */
+export function chartedCount(chart: Chart, column: ColumnName): number {
+  const found = chart.columns[column];
+  if (!found) return 0;
+  let count = 0;
+  for (let i = 0; i < chart.size; i++) {
+    if (found.kind === 'code' ? found.codes[i] !== 0 : !Number.isNaN(found.numbers[i])) count++;
+  }
+  return count;
+}
+
+/** The chart cut to the given snaps, in the given order; `rows` are indices into the chart. */
+export function selectSnaps(chart: Chart, rows: ArrayLike<number>): Chart {
+  const columns: Partial<Record<ColumnName, ChartColumn>> = {};
+  for (const [name, column] of Object.entries(chart.columns) as [ColumnName, ChartColumn][]) {
+    columns[name] = pick(column, rows);
+  }
+  const sourceOf = Uint16Array.from(rows, (row) => chart.sourceOf[row] ?? 0);
+  const rowOf = Uint32Array.from(rows, (row) => chart.rowOf[row] ?? 0);
+  return { size: rows.length, sources: chart.sources, sourceOf, rowOf, columns };
+}
+
+/** The snaps for which `keep(index)` holds, as a chart. */
+export function filterSnaps(chart: Chart, keep: (index: number) => boolean): Chart {
+  const rows: number[] = [];
+  for (let i = 0; i < chart.size; i++) if (keep(i)) rows.push(i);
+  return selectSnaps(chart, rows);
+}
+
+/** Several charts as one, in the given order; word lists are merged, absent columns become not charted. */
+export function joinCharts(charts: readonly Chart[]): Chart {
+  const size = charts.reduce((sum, chart) => sum + chart.size, 0);
+  const sources = charts.flatMap((chart) => chart.sources);
+  const sourceOf = new Uint16Array(size);
+  const rowOf = new Uint32Array(size);
+  const columns: Partial<Record<ColumnName, ChartColumn>> = {};
+  for (const { name, kind } of CHART_COLUMNS) {
+    if (charts.some((chart) => chart.columns[name])) {
+      columns[name] = kind === 'number' ? joinNumbers(charts, name, size) : joinCodes(charts, name, size);
+    }
+  }
+  let at = 0;
+  let firstSource = 0;
+  for (const chart of charts) {
+    for (let i = 0; i < chart.size; i++) sourceOf[at + i] = firstSource + (chart.sourceOf[i] ?? 0);
+    rowOf.set(chart.rowOf, at);
+    at += chart.size;
+    firstSource += chart.sources.length;
+  }
+  return { size, sources, sourceOf, rowOf, columns };
+}
+
+/** A chart from plain records that are already valid; `source` names where they came from. */
+export function chartFromRecords(records: readonly SnapRecord[], source = 'records'): Chart {
+  const columns: Partial<Record<ColumnName, ChartColumn>> = {};
+  for (const { name, kind } of CHART_COLUMNS) {
+    const cells = records.map((record) => record[name]);
+    if (cells.every((cell) => cell === undefined)) continue;
+    columns[name] = kind === 'number' ? numbersOf(cells) : codesOf(cells);
+  }
+  return {
+    size: records.length,
+    sources: [source],
+    sourceOf: new Uint16Array(records.length),
+    rowOf: Uint32Array.from(records, (_, i) => i + 2),
+    columns,
+  };
+}
+
+function pick(column: ChartColumn, rows: ArrayLike<number>): ChartColumn {
+  if (column.kind === 'number') {
+    return { kind: 'number', numbers: Float64Array.from(rows, (row) => column.numbers[row] ?? Number.NaN) };
+  }
+  return { kind: 'code', codes: Uint16Array.from(rows, (row) => column.codes[row] ?? 0), values: column.values };
+}
+
+function joinNumbers(charts: readonly Chart[], name: ColumnName, size: number): NumberColumn {
+  const numbers = new Float64Array(size).fill(Number.NaN);
+  let at = 0;
+  for (const chart of charts) {
+    const column = chart.columns[name];
+    if (column?.kind === 'number') numbers.set(column.numbers, at);
+    at += chart.size;
+  }
+  return { kind: 'number', numbers };
+}
+
+function joinCodes(charts: readonly Chart[], name: ColumnName, size: number): CodeColumn {
+  const codes = new Uint16Array(size);
+  const dictionary = createDictionary();
+  let at = 0;
+  for (const chart of charts) {
+    const column = chart.columns[name];
+    if (column?.kind === 'code') {
+      const renumbered = column.values.map((value) => dictionary.codeOf(value));
+      for (let i = 0; i < chart.size; i++) codes[at + i] = renumbered[column.codes[i] ?? 0] ?? 0;
+    }
+    at += chart.size;
+  }
+  return { kind: 'code', codes, values: dictionary.values };
+}
+
+function numbersOf(cells: readonly (string | number | undefined)[]): NumberColumn {
+  return {
+    kind: 'number',
+    numbers: Float64Array.from(cells, (cell) => (typeof cell === 'number' ? cell : Number.NaN)),
+  };
+}
+
+function codesOf(cells: readonly (string | number | undefined)[]): CodeColumn {
+  const dictionary = createDictionary();
+  const codes = Uint16Array.from(cells, (cell) => (cell === undefined ? 0 : dictionary.codeOf(String(cell))));
+  return { kind: 'code', codes, values: dictionary.values };
+}
+
+/** Numbers words in order of appearance; the empty word is always 0. */
+function createDictionary() {
+  const values: string[] = [''];
+  const known = new Map<string, number>([['', 0]]);
+  const codeOf = (value: string): number => {
+    const found = known.get(value);
+    if (found !== undefined) return found;
+    known.set(value, values.length);
+    values.push(value);
+    return values.length - 1;
+  };
+  return { values, codeOf };
+}

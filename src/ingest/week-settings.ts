@@ -1,0 +1,115 @@
+import * as z from 'zod';
+import { LEVELS } from './call-library.ts';
+import { FAMILIES } from './vocabulary.ts';
+
+const bucket = z.strictObject({
+  short: z.number().int().min(1).max(20).describe('short is up to this many yards'),
+  medium: z.number().int().min(2).max(30).describe('medium is up to this many yards; longer is long'),
+});
+
+const share = z.number().min(0).max(1);
+
+/** Contact levels of a practice period, lightest first; `thud` and `live` are full contact. */
+export const CONTACT_LEVELS = ['air', 'bags', 'control', 'thud', 'live'] as const;
+
+const period = z.strictObject({
+  name: z.string().min(1).describe('what the period is for'),
+  minutes: z.number().int().min(1).max(90),
+  reps: z.number().int().min(0).max(60).describe('pressure repetitions in the period'),
+  contact: z.enum(CONTACT_LEVELS).default('control'),
+});
+
+const day = z.strictObject({
+  day: z.enum(['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun']),
+  periods: z.array(period).min(1).max(20),
+});
+
+const situations = z
+  .strictObject({
+    second: bucket.default({ short: 3, medium: 6 }),
+    third: bucket.default({ short: 3, medium: 6 }),
+    fourth: bucket.default({ short: 3, medium: 6 }),
+    backed_up: z.number().int().min(1).max(20).default(10).describe('own goal line to this own yard line'),
+    coming_out: z.number().int().min(5).max(40).default(20).describe('up to this own yard line'),
+    going_in: z.number().int().min(21).max(60).default(40).describe('from this opponent yard line in'),
+    red_zone: z.number().int().min(6).max(40).default(20).describe('from this opponent yard line in'),
+    goal_line: z.number().int().min(1).max(10).default(5).describe('from this opponent yard line in'),
+    quick_seconds: z
+      .number()
+      .min(1)
+      .max(3)
+      .default(2)
+      .describe('a throw out by then is quick when only "pass" was charted'),
+    deep_yards: z.number().int().min(10).max(40).default(20).describe('a throw this far down the field is a deep shot'),
+  })
+  .prefault({})
+  .describe('where the staff cuts down, distance and field');
+
+const menu = z
+  .strictObject({
+    size: z.number().int().min(1).max(30).default(10).describe('most calls carried'),
+    reps: z.number().int().min(0).max(1000).default(120).describe('practice repetitions for pressures this week'),
+    trust: share.default(0.7).describe('1 trusts the forecast, 0 plans for their best answer'),
+    pairing_cap: share
+      .default(0.7)
+      .describe('no path is followed by one coverage in more than this share of its calls'),
+    pressure_rate: z
+      .strictObject({ least: share.default(0), most: share.default(1) })
+      .prefault({})
+      .describe('share of snaps with five or more rushers, each situation'),
+    explosives: z.number().min(0).max(20).optional().describe('most explosive plays expected a game'),
+    must: z.array(z.string()).default([]).describe('calls that must be carried'),
+    ban: z.array(z.string()).default([]).describe('calls that may not be carried'),
+  })
+  .prefault({})
+  .describe('limits of the menu');
+
+const weights = z
+  .strictObject({
+    judgement_snaps: z.number().min(0).max(200).default(12).describe("worth of the trade's judgement, in snaps a cell"),
+    open_data: z.number().min(0).max(5).default(1).describe('multiplies the worth of open play data; 0 leaves it out'),
+    own_film: z.number().min(0).max(5).default(1).describe('multiplies the worth of our own snaps'),
+  })
+  .prefault({})
+  .describe('how the three kinds of evidence are weighed');
+
+const contactLimits = z
+  .strictObject({
+    minutes_per_day: z.number().min(0).max(180).default(30),
+    minutes_per_week: z.number().min(0).max(600).default(60),
+    days_per_week: z.number().int().min(0).max(7).default(3),
+  })
+  .prefault({})
+  .describe('full-contact limits; the defaults are published guidance, your state association decides');
+
+/** The shape of week.yaml: this week's opponent, limits and cut-offs. Everything but the opponent has a default. */
+export const weekSettingsSchema = z.strictObject({
+  opponent: z.string().min(1).describe('the offense we play'),
+  us: z.string().min(1).default('our defense').describe('how the report names us'),
+  date: z.iso.date().optional().describe('day of the game, YYYY-MM-DD'),
+  level: z.enum(LEVELS).default('high_school').describe('level of play'),
+  seed: z.number().int().min(0).default(1).describe('seed of every random draw'),
+  snaps: z.number().int().min(10).max(150).default(60).describe('their snaps expected on Friday'),
+  their_speed: z
+    .enum(['slow', 'average', 'fast'])
+    .default('average')
+    .describe('how fast the ball is handled against the published curves'),
+  situations,
+  menu,
+  weights,
+  practice: z
+    .strictObject({ days: z.array(day).max(7).default([]), contact_limits: contactLimits })
+    .prefault({})
+    .describe('the practice week'),
+  live_discount: share.default(0.5).describe("worth of a snap of Sunday's film against one of tonight's, at half-time"),
+  families: z.array(z.enum(FAMILIES)).optional().describe('families to score; all when left out'),
+});
+
+/** This week's settings with every default filled in. */
+export type WeekSettings = z.output<typeof weekSettingsSchema>;
+/** The staff's cut-offs for situations and answers. */
+export type SituationCuts = WeekSettings['situations'];
+/** One practice day. */
+export type PracticeDay = z.output<typeof day>;
+/** One contact level of {@link CONTACT_LEVELS}. */
+export type ContactLevel = (typeof CONTACT_LEVELS)[number];
