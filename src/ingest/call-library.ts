@@ -100,7 +100,7 @@ const rusher = z.strictObject({
 const coverMan = z.strictObject({
   role: z.string().describe('role id'),
   job: z.enum(COVER_JOBS).describe('his first responsibility'),
-  then: z.enum(COVER_JOBS).optional().describe('his responsibility after a peel or an add in front of him'),
+  next: z.enum(COVER_JOBS).optional().describe('his responsibility after a peel or an add in front of him'),
   adds: z.boolean().default(false).describe('joins the rush when his man stays in to block'),
 });
 

@@ -101,7 +101,9 @@ export const weekSettingsSchema = z.strictObject({
     .strictObject({ days: z.array(day).max(7).default([]), contact_limits: contactLimits })
     .prefault({})
     .describe('the practice week'),
-  live_discount: share.default(0.5).describe("worth of a snap of Sunday's film against one of tonight's, at half-time"),
+  live_discount: share
+    .default(1)
+    .describe("worth of a snap charted tonight against one of Sunday's film: 1 pools them, 0 keeps Sunday's forecast"),
   families: z.array(z.enum(FAMILIES)).optional().describe('families to score; all when left out'),
 });
 

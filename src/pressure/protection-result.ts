@@ -1,0 +1,99 @@
+import type { Answer } from '../ingest/vocabulary.ts';
+import type { Share } from '../stats/share.ts';
+
+/** A protection the engine knows. */
+export const PROTECTIONS = [
+  'five_man_slide',
+  'five_man_man',
+  'half_slide_covered',
+  'half_slide_uncovered',
+  'full_slide',
+  'man_dual_read',
+  'scan',
+  'seven_man',
+  'max',
+] as const;
+/** One word of {@link PROTECTIONS}. */
+export type Protection = (typeof PROTECTIONS)[number];
+
+/** A protection with its slide seen from the call: toward the side we send from, or away; `none` for man. */
+export interface ProtectionPicture {
+  readonly protection: Protection;
+  readonly slide: 'near' | 'far' | 'none';
+}
+
+/** What one rusher meets: free, blocked, doubled, or blocked late. */
+export interface RusherFate {
+  readonly role: string;
+  readonly lane: string;
+  readonly fate: 'free' | 'late' | 'blocked' | 'doubled';
+  /** Seconds from snap to the passer, with the cost of a block where he is blocked. */
+  readonly arrival: number;
+}
+
+/** One call against one protection picture. */
+export interface CallProtection {
+  readonly call: string;
+  readonly picture: ProtectionPicture;
+  /** Share of their passes on which this picture is expected, 0 to 1. */
+  readonly share: number;
+  readonly free: number;
+  readonly rushers: readonly RusherFate[];
+  /** In words: who is free and why. */
+  readonly words: string;
+}
+
+/** How they protect, charted or assumed. */
+export interface ProtectionMix {
+  readonly source: 'charted' | 'assumed' | 'partly charted';
+  readonly note: string;
+  readonly protectors: readonly { readonly count: number; readonly share: Share }[];
+  readonly slideToBack: Share;
+  readonly slideToField: Share;
+  readonly slideToStrength: Share;
+  readonly backJobs: readonly { readonly job: string; readonly share: Share }[];
+  readonly pictures: readonly { readonly picture: ProtectionPicture; readonly share: number }[];
+}
+
+/** P(a rusher is home before the ball is out) of a call, by answer. */
+export interface RaceLine {
+  readonly call: string;
+  readonly answer: Answer;
+  /** Probability, 0 to 1, with its 80% interval over what is not known of the release. */
+  readonly home: number;
+  readonly low: number;
+  readonly high: number;
+  /** Charted release times behind it; 0 means the published curve alone. */
+  readonly timedThrows: number;
+  /** First arrival in seconds against the expected mix of protections (median). */
+  readonly firstArrival: number;
+}
+
+/** The opponent's release as a curve, for the chart. */
+export interface ReleaseCurve {
+  readonly answer: Answer;
+  readonly timedThrows: number;
+  readonly median: number;
+  readonly mu: number;
+  readonly sigma: number;
+  readonly source: string;
+}
+
+/** One failed rule of soundness. */
+export interface SoundnessFault {
+  readonly call: string;
+  readonly role: string | null;
+  readonly rule: string;
+  readonly words: string;
+  /** A declared exception is shown but does not make the call unsound. */
+  readonly declared: boolean;
+}
+
+/** Chapter of the report on protection, race and soundness. */
+export interface ProtectionChapter {
+  readonly mix: ProtectionMix;
+  readonly calls: readonly CallProtection[];
+  readonly race: readonly RaceLine[];
+  readonly release: readonly ReleaseCurve[];
+  readonly soundness: readonly SoundnessFault[];
+}
