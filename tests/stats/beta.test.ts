@@ -1,0 +1,80 @@
+import stdlibQuantile from '@stdlib/stats-base-dists-beta-quantile';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { betaCdf, betaQuantile, digamma, logBeta, logGamma } from '../../src/stats/beta.ts';
+import { StatsInputError } from '../../src/stats/errors.ts';
+
+const shape = fc.double({ min: 0.5, max: 500, noNaN: true });
+const probability = fc.double({ min: 1e-3, max: 1 - 1e-3, noNaN: true });
+
+describe('beta distribution', () => {
+  it('quantiles agree with @stdlib/stats-base-dists-beta-quantile', () => {
+    fc.assert(
+      fc.property(probability, shape, shape, (p, a, b) => {
+        const expected = stdlibQuantile(p, a, b);
+        expect(Math.abs(betaQuantile(p, a, b) - expected)).toBeLessThan(1e-12);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it('the distribution function undoes the quantile', () => {
+    fc.assert(
+      fc.property(probability, shape, shape, (p, a, b) => {
+        expect(betaCdf(betaQuantile(p, a, b), a, b)).toBeCloseTo(p, 9);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it('Beta(1, 1) is the uniform distribution', () => {
+    expect(betaCdf(0.3, 1, 1)).toBeCloseTo(0.3, 14);
+    expect(betaQuantile(0.3, 1, 1)).toBeCloseTo(0.3, 14);
+  });
+
+  it('Beta(2, 3) at 0.4 is 0.5248 (polynomial 1 - (1-x)^4 - 4x(1-x)^3 by hand)', () => {
+    expect(betaCdf(0.4, 2, 3)).toBeCloseTo(1 - 0.6 ** 4 - 4 * 0.4 * 0.6 ** 3, 14);
+  });
+
+  it('is 0 below 0, 1 above 1, and quantiles reach both ends', () => {
+    expect([betaCdf(-1, 2, 2), betaCdf(2, 2, 2)]).toEqual([0, 1]);
+    expect([betaQuantile(0, 2, 2), betaQuantile(1, 2, 2)]).toEqual([0, 1]);
+  });
+
+  it.each([
+    [0, 1],
+    [1, -1],
+    [Number.NaN, 1],
+    [1, Number.POSITIVE_INFINITY],
+  ])('refuses shapes %s and %s', (a, b) => {
+    expect(() => betaCdf(0.5, a, b)).toThrow(StatsInputError);
+    expect(() => betaQuantile(0.5, a, b)).toThrow(StatsInputError);
+    expect(() => logBeta(a, b)).toThrow(StatsInputError);
+  });
+
+  it('refuses what is no probability', () => {
+    expect(() => betaQuantile(1.5, 1, 1)).toThrow('betaQuantile requires a probability, got 1.5');
+    expect(() => betaCdf(Number.NaN, 1, 1)).toThrow(StatsInputError);
+  });
+});
+
+describe('gamma functions', () => {
+  const source = 'Abramowitz and Stegun 1964, 6.1 and 6.3';
+  it.each([
+    { x: 1, logValue: 0, digammaValue: -0.5772156649015329, source },
+    { x: 0.5, logValue: Math.log(Math.PI) / 2, digammaValue: -0.5772156649015329 - 2 * Math.LN2, source },
+    { x: 5, logValue: Math.log(24), digammaValue: 25 / 12 - 0.5772156649015329, source },
+  ])('at $x ($source)', ({ x, logValue, digammaValue }) => {
+    expect(logGamma(x)).toBeCloseTo(logValue, 13);
+    expect(digamma(x)).toBeCloseTo(digammaValue, 13);
+  });
+
+  it('logBeta(2, 3) is log 1/12', () => {
+    expect(logBeta(2, 3)).toBeCloseTo(-Math.log(12), 13);
+  });
+
+  it.each([0, -1, Number.NaN])('refuse %s', (x) => {
+    expect(() => logGamma(x)).toThrow(StatsInputError);
+    expect(() => digamma(x)).toThrow(StatsInputError);
+  });
+});
