@@ -63,6 +63,8 @@ export interface RaceLine {
   readonly home: number;
   readonly low: number;
   readonly high: number;
+  /** The same call against an average opponent's release and protections. */
+  readonly typical: number;
   /** Charted release times behind it; 0 means the published curve alone. */
   readonly timedThrows: number;
   /** First arrival in seconds against the expected mix of protections (median). */
