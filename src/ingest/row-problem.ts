@@ -1,0 +1,110 @@
+/**
+ * One thing wrong in a file the coach wrote, as data: where it stands, what stands there, and the rule it breaks.
+ * `severity` fault: the row is kept out of the numbers; warning: the row is used, but look at it. `row` is the
+ * 1-based spreadsheet row (the header is row 1), or the line of a YAML file when `unit` is `line`; 0 means the whole
+ * file. `found` is the value as written, empty when the trouble is not one value. `rule` completes the sentence
+ * "<found> ...", without a full stop. `suggestion` is a whole sentence, such as `Did you mean "10"?`.
+ */
+export interface RowProblem {
+  readonly severity: 'fault' | 'warning';
+  readonly file: string;
+  readonly row: number;
+  readonly columnLetter?: string;
+  readonly header?: string;
+  readonly found: string;
+  readonly rule: string;
+  readonly suggestion?: string;
+  readonly unit?: 'row' | 'line';
+}
+
+/** Equal problems as one: the first of them, how many there are, and the first few rows (or lines) they stand on. */
+export interface ProblemGroup {
+  readonly problem: RowProblem;
+  readonly count: number;
+  readonly rows: readonly number[];
+}
+
+/** The groups shown, and how many further groups and problems the cap left out. */
+export interface GroupedProblems {
+  readonly groups: readonly ProblemGroup[];
+  readonly restGroups: number;
+  readonly restProblems: number;
+}
+
+/** How many rows a group names; judgement: as many as fit on one line. */
+const ROWS_NAMED = 5;
+
+/** How much of a value is shown before it is cut; judgement. */
+const FOUND_SHOWN = 60;
+
+/**
+ * Problems that say the same of the same value in the same column as one group with a count, faults before warnings,
+ * otherwise in order of appearance; at most `cap` groups, with the count of the rest.
+ */
+export function groupProblems(problems: readonly RowProblem[], cap: number): GroupedProblems {
+  const groups = collectGroups(problems);
+  const ordered = [
+    ...groups.filter(({ problem }) => problem.severity === 'fault'),
+    ...groups.filter(({ problem }) => problem.severity === 'warning'),
+  ];
+  const rest = ordered.slice(cap);
+  const restProblems = rest.reduce((sum, group) => sum + group.count, 0);
+  return { groups: ordered.slice(0, cap), restGroups: rest.length, restProblems };
+}
+
+/**
+ * The problem as one line for the coach.
+ *
+ * @example `plays.csv, row 14, column F ("to_go"): "1O" is not a whole number of yards. Did you mean "10"?`
+ */
+export function describeProblem(problem: RowProblem): string {
+  return `${placeOf(problem)}: ${sentenceOf(problem)}`;
+}
+
+/** The group as one line: the first problem, and the rows it stands on when there are several. */
+export function describeGroup(group: ProblemGroup): string {
+  const { problem, count, rows } = group;
+  if (count === 1) return describeProblem(problem);
+  const unit = problem.unit ?? 'row';
+  const more = count > rows.length ? ` and ${count - rows.length} more` : '';
+  const { file, columnLetter, header } = problem;
+  const place = [file, `${count} ${unit}s (${rows.join(', ')}${more})`, columnPlace(columnLetter, header)];
+  return `${place.filter(Boolean).join(', ')}: ${sentenceOf(problem)}`;
+}
+
+function collectGroups(problems: readonly RowProblem[]): ProblemGroup[] {
+  const groups = new Map<string, { problem: RowProblem; count: number; rows: number[] }>();
+  for (const problem of problems) {
+    const key = JSON.stringify([problem.severity, problem.file, problem.header, problem.found, problem.rule]);
+    const group = groups.get(key) ?? { problem, count: 0, rows: [] };
+    group.count++;
+    if (group.rows.length < ROWS_NAMED) group.rows.push(problem.row);
+    groups.set(key, group);
+  }
+  return [...groups.values()];
+}
+
+function placeOf({ file, row, columnLetter, header, unit }: RowProblem): string {
+  const rowPlace = row === 0 ? '' : `${unit ?? 'row'} ${row}`;
+  return [file, rowPlace, columnPlace(columnLetter, header)].filter(Boolean).join(', ');
+}
+
+function columnPlace(columnLetter?: string, header?: string): string {
+  if (columnLetter === undefined) return header === undefined ? '' : quoted(header);
+  return header === undefined ? `column ${columnLetter}` : `column ${columnLetter} (${quoted(header)})`;
+}
+
+function sentenceOf({ found, rule, suggestion }: RowProblem): string {
+  const said = found === '' ? rule : `${quoted(found)} ${rule}`;
+  return suggestion === undefined ? `${said}.` : `${said}. ${suggestion}`;
+}
+
+/** In quotation marks, cut when long, with characters that cannot be seen written out. */
+function quoted(value: string): string {
+  const cut = value.length > FOUND_SHOWN ? `${value.slice(0, FOUND_SHOWN)}...` : value;
+  const seen = cut.replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, (character) => {
+    const point = character.codePointAt(0) ?? 0;
+    return `\\u${point.toString(16).padStart(4, '0')}`;
+  });
+  return `"${seen}"`;
+}
