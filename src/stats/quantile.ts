@@ -1,0 +1,56 @@
+import { quickselect, sampleStandardDeviation, mean as simpleMean } from 'simple-statistics';
+import { StatsInputError } from './errors.ts';
+
+/**
+ * The `p` quantile of the values, sorted or not, by linear interpolation between order statistics.
+ *
+ * @param values - at least one number; left untouched
+ * @param p - 0 to 1
+ * @throws {@link StatsInputError} when there is no value or `p` is out of range
+ * @see Hyndman and Fan 1996, The American Statistician 50:361, type 7 (the default of R)
+ * @example quantile(Float64Array.of(4, 1, 3, 2), 0.25) // 1.75
+ */
+export function quantile(values: Float64Array, p: number): number {
+  requireValues(values, 'quantile');
+  if (!(p >= 0 && p <= 1)) throw new StatsInputError(`quantile requires a probability, got ${p}`);
+  const position = p * (values.length - 1);
+  const below = Math.floor(position);
+  const copy = values.slice();
+  const low = selected(copy, below);
+  if (position === below) return low;
+  // After the selection everything above `below` is to its right, so the next order statistic is their minimum.
+  const high = copy.subarray(below + 1).reduce((least, value) => Math.min(least, value), Number.POSITIVE_INFINITY);
+  return low + (position - below) * (high - low);
+}
+
+function selected(copy: Float64Array, rank: number): number {
+  // The library selects within any indexed numbers; its types speak of plain arrays only.
+  quickselect(copy as unknown as number[], rank);
+  return copy[rank] as number;
+}
+
+/**
+ * Arithmetic mean, summed with error compensation.
+ *
+ * @throws {@link StatsInputError} when there is no value
+ */
+export function mean(values: Float64Array | readonly number[]): number {
+  requireValues(values, 'mean');
+  return simpleMean(values as readonly number[]);
+}
+
+/**
+ * Standard error of the mean: sample standard deviation over the root of the number of values.
+ *
+ * @returns null for a single value, whose spread is unknown
+ * @throws {@link StatsInputError} when there is no value
+ */
+export function standardError(values: Float64Array | readonly number[]): number | null {
+  requireValues(values, 'standardError');
+  if (values.length === 1) return null;
+  return sampleStandardDeviation(values as readonly number[]) / Math.sqrt(values.length);
+}
+
+function requireValues(values: ArrayLike<number>, what: string): void {
+  if (values.length === 0) throw new StatsInputError(`${what} requires at least one value`);
+}
