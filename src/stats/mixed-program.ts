@@ -1,0 +1,120 @@
+import { type Constraint, solve } from 'yalps';
+import { StatsInputError } from './errors.ts';
+
+/** Factors by variable name; a variable left out has factor 0. */
+export type Coefficients = Readonly<Record<string, number>> | ReadonlyMap<string, number>;
+
+/** A bound on a weighted sum of variables. At least one of `min`, `max` and `equal` is given; `equal` wins. */
+export interface LinearConstraint {
+  readonly terms: Coefficients;
+  readonly min?: number | undefined;
+  readonly max?: number | undefined;
+  readonly equal?: number | undefined;
+}
+
+/** A linear program over variables of at least 0, some of which may only be 0 or 1. */
+export interface MixedProgram {
+  readonly maximize: Coefficients;
+  readonly constraints: readonly LinearConstraint[];
+  /** Names of the variables that are 0 or 1. */
+  readonly binaries?: Iterable<string> | undefined;
+}
+
+/** What became of a program. */
+export type MixedSolution =
+  | {
+      readonly status: 'optimal';
+      /** The largest value of the objective. */
+      readonly value: number;
+      /** One entry per variable of the program, zeros included; binaries are exactly 0 or 1. */
+      readonly solution: ReadonlyMap<string, number>;
+    }
+  | { readonly status: 'infeasible' }
+  | { readonly status: 'unbounded' };
+
+/**
+ * Solves a mixed 0-1 linear program to its exact optimum (up to 1e-8 in the objective) by branch and cut.
+ *
+ * @throws {@link StatsInputError} when a number is not finite, a constraint has no bound, or the search does not end
+ * @see the yalps package
+ * @example
+ * solveMixedProgram({
+ *   maximize: { a: 3, b: 2 },
+ *   constraints: [{ terms: { a: 1, b: 1 }, max: 1.5 }],
+ *   binaries: ['a'],
+ * }) // optimal, 4: a = 1, b = 0.5
+ */
+export function solveMixedProgram({ maximize, constraints, binaries = [] }: MixedProgram): MixedSolution {
+  const whole = new Set(binaries);
+  const columns = columnsByVariable(maximize, constraints);
+  for (const name of whole) columnOf(columns, name);
+  const model = {
+    direction: 'maximize' as const,
+    objective: OBJECTIVE,
+    constraints: constraints.map((constraint, i) => [`c${i}`, boundsOf(constraint)] as const),
+    variables: columns,
+    binaries: whole,
+  };
+  return toSolution(solve<string, string>(model, SOLVER_OPTIONS), columns, whole);
+}
+
+const OBJECTIVE = 'objective';
+
+/** No gap is tolerated; the limit on branches only turns an endless search into an error. */
+const SOLVER_OPTIONS = {
+  tolerance: 0,
+  precision: 1e-9,
+  maxPivots: 100_000,
+  maxIterations: 1_000_000,
+  checkCycles: true,
+  includeZeroVariables: true,
+};
+
+type Columns = Map<string, Map<string, number>>;
+
+function columnsByVariable(maximize: Coefficients, constraints: readonly LinearConstraint[]): Columns {
+  const columns: Columns = new Map();
+  for (const [name, factor] of entriesOf(maximize)) columnOf(columns, name).set(OBJECTIVE, factor);
+  constraints.forEach(({ terms }, i) => {
+    for (const [name, factor] of entriesOf(terms)) columnOf(columns, name).set(`c${i}`, factor);
+  });
+  return columns;
+}
+
+function columnOf(columns: Columns, name: string): Map<string, number> {
+  const column = columns.get(name) ?? new Map<string, number>();
+  columns.set(name, column);
+  return column;
+}
+
+function entriesOf(coefficients: Coefficients): (readonly [string, number])[] {
+  const entries = coefficients instanceof Map ? [...coefficients] : Object.entries(coefficients);
+  for (const [name, factor] of entries) requireFinite(factor, `the factor of ${name}`);
+  return entries;
+}
+
+function boundsOf({ min, max, equal }: LinearConstraint): Constraint {
+  const bounds = { min, max, equal };
+  const given = Object.entries(bounds).filter((entry): entry is [string, number] => entry[1] !== undefined);
+  if (given.length === 0) throw new StatsInputError('a constraint requires min, max or equal');
+  for (const [which, bound] of given) requireFinite(bound, `the ${which} of a constraint`);
+  return Object.fromEntries(given);
+}
+
+function requireFinite(value: number, what: string): void {
+  if (!Number.isFinite(value)) throw new StatsInputError(`${what} must be a finite number, got ${value}`);
+}
+
+function toSolution(
+  solved: ReturnType<typeof solve<string, string>>,
+  columns: Columns,
+  whole: ReadonlySet<string>,
+): MixedSolution {
+  const { status } = solved;
+  if (status === 'infeasible' || status === 'unbounded') return { status };
+  if (status !== 'optimal') throw new StatsInputError(`solveMixedProgram found no end to its search (${status})`);
+  const solution = new Map(solved.variables.map(([name, x]) => [name, whole.has(name) ? Math.round(x) : x]));
+  let value = 0;
+  for (const [name, x] of solution) value += x * (columns.get(name)?.get(OBJECTIVE) ?? 0);
+  return { status, value, solution };
+}
