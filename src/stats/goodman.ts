@@ -1,7 +1,6 @@
-import { StatsInputError } from './errors.ts';
 import type { Interval } from './interval.ts';
 import { wilsonInterval } from './proportion-interval.ts';
-import { requireNonNegative } from './require-counts.ts';
+import { totalCount } from './require-counts.ts';
 
 /**
  * Simultaneous intervals for the shares of several categories: each one a Wilson interval at the level that makes all
@@ -18,19 +17,4 @@ export function goodmanIntervals(counts: readonly number[], level = 0.95): Inter
   const total = totalCount(counts);
   const each = 1 - (1 - level) / counts.length;
   return counts.map((count) => wilsonInterval(count, total, each));
-}
-
-/**
- * The sum of category counts, after refusing impossible ones.
- *
- * @throws {@link StatsInputError} when there is no category or a count is negative, infinite or undefined
- */
-export function totalCount(counts: readonly number[]): number {
-  if (counts.length === 0) throw new StatsInputError('category counts require at least one category');
-  let total = 0;
-  for (const count of counts) {
-    requireNonNegative(count, 'a category count');
-    total += count;
-  }
-  return total;
 }

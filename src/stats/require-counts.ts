@@ -34,3 +34,18 @@ export function requireWhole(value: number, what: string): void {
   requireNonNegative(value, what);
   if (!Number.isInteger(value)) throw new StatsInputError(`${what} must be a whole number, got ${value}`);
 }
+
+/**
+ * The sum of category counts, after refusing impossible ones.
+ *
+ * @throws {@link StatsInputError} when there is no category or a count is negative, infinite or undefined
+ */
+export function totalCount(counts: readonly number[]): number {
+  if (counts.length === 0) throw new StatsInputError('category counts require at least one category');
+  let total = 0;
+  for (const count of counts) {
+    requireNonNegative(count, 'a category count');
+    total += count;
+  }
+  return total;
+}
