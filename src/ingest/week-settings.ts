@@ -88,6 +88,7 @@ export const weekSettingsSchema = z.strictObject({
   us: z.string().min(1).default('our defense').describe('how the report names us'),
   date: z.iso.date().optional().describe('day of the game, YYYY-MM-DD'),
   level: z.enum(LEVELS).default('high_school').describe('level of play'),
+  invented: z.boolean().default(false).describe('the snaps are made up; every page then says so'),
   seed: z.number().int().min(0).default(1).describe('seed of every random draw'),
   snaps: z.number().int().min(10).max(150).default(60).describe('their snaps expected on Friday'),
   their_speed: z

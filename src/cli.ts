@@ -1,0 +1,103 @@
+#!/usr/bin/env node
+import { Command, CommanderError, Option } from 'commander';
+import { CommandProblem, EXIT } from './commands/exit-code.ts';
+import { processTerminal } from './commands/terminal.ts';
+import { VERSION } from './commands/version.ts';
+
+const terminal = processTerminal();
+const json = new Option('--json', 'print the result as JSON on standard output');
+const examples = `
+Examples:
+  pressure-plan new season                      a season folder with commented templates
+  pressure-plan check season/week-09            every fault in the week's files, in one run
+  pressure-plan report season/week-09           Sunday's report, call sheet and tip sheet
+  pressure-plan tendency season/week-09 --of screen --when third_long --by receivers
+  pressure-plan demo                            an invented season to try it on
+
+Exit codes: 0 fine, 1 faults in the data (what could be made was made), 2 wrong usage, 70 a bug of ours.
+No network, no telemetry: it reads the folder you name and writes into that week's out folder.
+Guidance only: rules and contact limits belong to your state association and licensed athletic trainers.`;
+
+const program = new Command('pressure-plan')
+  .description("Plans a defensive coordinator's pressure week from a few charted games.")
+  .version(VERSION, '--version')
+  .addHelpText('after', examples)
+  .showHelpAfterError('(pressure-plan --help shows how it is used)')
+  .exitOverride();
+
+program
+  .command('new')
+  .description('make a season folder with commented templates')
+  .argument('<folder>', 'where to make it')
+  .option('--week <number>', 'first week folder to make', '1')
+  .action(async (folder, options) =>
+    finish(await (await import('./commands/new.ts')).newSeason(folder, options, terminal)),
+  );
+
+program
+  .command('check')
+  .description('list every fault of the week and season files, and unsound calls')
+  .argument('<week>', 'folder of the week')
+  .addOption(json)
+  .action(async (week, options) => finish(await (await import('./commands/check.ts')).check(week, options, terminal)));
+
+program
+  .command('dictionary')
+  .description('what every column means and may hold')
+  .addOption(json)
+  .action(async (options) => finish(await (await import('./commands/dictionary.ts')).dictionary(options, terminal)));
+
+program
+  .command('tendency')
+  .description('one question as a table with counts and intervals')
+  .argument('<week>', 'folder of the week')
+  .requiredOption('--of <what>', 'what is counted: an answer (screen), or column=word (slide=left)')
+  .option('--when <situation...>', 'situations (third_long) or column=word conditions; all must hold')
+  .option('--by <column>', 'one row for each value of a column', 'situation')
+  .addOption(json)
+  .action(async (week, options) =>
+    finish(await (await import('./commands/tendency.ts')).tendency(week, options, terminal)),
+  );
+
+program
+  .command('report')
+  .description("write the week's report, call sheet and tip sheet into its out folder")
+  .argument('<week>', 'folder of the week')
+  .option('-o, --output <folder>', 'write here instead of <week>/out')
+  .option('--seed <number>', 'seed of every random draw, instead of the one in week.yaml')
+  .addOption(json)
+  .action(async (week, options) =>
+    finish(await (await import('./commands/report.ts')).report(week, options, terminal)),
+  );
+
+program
+  .command('demo')
+  .description('copy the invented demo season and write its report')
+  .option('-o, --output <folder>', 'where to put the season', 'pressure-plan-demo')
+  .action(async (options) => finish(await (await import('./commands/demo.ts')).demo(options, terminal)));
+
+function finish(code: number): void {
+  process.exitCode = code;
+}
+
+function failed(error: unknown): number {
+  if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.usage;
+  if (error instanceof CommandProblem) {
+    terminal.note(error.message);
+    return error.kind === 'usage' ? EXIT.usage : EXIT.faults;
+  }
+  terminal.note('This is a bug of ours. Please report it with what follows:');
+  terminal.note(error instanceof Error ? (error.stack ?? error.message) : String(error));
+  return EXIT.bug;
+}
+
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(EXIT.fine);
+  throw error;
+});
+
+try {
+  await program.parseAsync();
+} catch (error) {
+  process.exitCode = failed(error);
+}

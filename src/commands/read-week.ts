@@ -1,0 +1,161 @@
+import type { ZodType } from 'zod';
+import type { CallLibrary } from '../ingest/call-library.ts';
+import { callLibrarySchema } from '../ingest/call-library.ts';
+import { type Chart, filterSnaps, joinCharts, textAt } from '../ingest/chart.ts';
+import { type Profile, profileSchema } from '../ingest/profile.ts';
+import { readSheet, type SheetReading } from '../ingest/read-sheet.ts';
+import { describeGroup, describeProblem, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
+import { checkAcross } from '../ingest/snap-checks.ts';
+import { type WeekSettings, weekSettingsSchema } from '../ingest/week-settings.ts';
+import { readYaml } from '../ingest/yaml-file.ts';
+import { completeOwnFilm, joinOwnFilm } from '../pressure/complete-own-film.ts';
+import { filmChapter } from '../pressure/film-chapter.ts';
+import { offenseOf, withOffense } from '../pressure/name-offense.ts';
+import type { FilmChapter } from '../pressure/week-plan.ts';
+import { CommandProblem } from './exit-code.ts';
+import type { RejectedInFile } from './rejects.ts';
+import type { FoundFile, SeasonFolder } from './season-folder.ts';
+
+/** A week as the plan needs it, with every problem met on the way. */
+export interface WeekInputs {
+  readonly chart: Chart;
+  readonly archive: Chart | null;
+  readonly ownFilm: Chart | null;
+  readonly library: CallLibrary | null;
+  readonly settings: WeekSettings;
+  readonly film: FilmChapter;
+  readonly problems: readonly RowProblem[];
+  readonly rejected: readonly RejectedInFile[];
+  /** Rows kept out of the numbers. */
+  readonly faults: number;
+}
+
+/** Problems a report names before it only counts them. */
+const NAMED_PROBLEMS = 12;
+
+/**
+ * Turns the files of a season into charts, library and settings. Faulty rows are data; faulty settings stop the run.
+ *
+ * @throws CommandProblem when a YAML file has faults or no snap of the opponent is usable
+ */
+export function readWeek(folder: SeasonFolder): WeekInputs {
+  const library = readSettings(folder.libraryFile, callLibrarySchema);
+  const sheets = readSheets(folder);
+  const all = joinCharts(sheets.opponent.map(({ reading }) => reading.chart));
+  const settings =
+    readSettings(folder.weekFile, weekSettingsSchema) ?? weekSettingsSchema.parse({ opponent: offenseOf(all) });
+  const readings = [...sheets.opponent, ...sheets.archive, ...sheets.ours];
+  const problems = [
+    ...readings.flatMap(({ reading }) => reading.problems),
+    ...checkAcross(sheets.opponent.map(({ reading }) => reading.chart)),
+  ];
+  const chart = theirSnaps(all, settings.opponent);
+  if (chart.size === 0) throw new CommandProblem('faults', noSnaps(settings.opponent, problems));
+  const rejected = readings.flatMap(({ file, reading }) => reading.rejected.map((row) => ({ file, row })));
+  const charts = { chart, archive: archiveOf(sheets.archive, settings.opponent), ...ownFilmOf(sheets.ours, library) };
+  const facts = {
+    faults: rejected.length,
+    warnings: problems.filter(({ severity }) => severity === 'warning').length,
+    problems: [...problemLines(problems), ...charts.ownProblems],
+    invented: settings.invented,
+    has: {
+      archive: charts.archive !== null,
+      ownFilm: charts.ownFilm !== null,
+      library: library !== null,
+      weekFile: folder.weekFile !== null,
+    },
+  };
+  const film = filmChapter(chart, facts);
+  return {
+    chart,
+    archive: charts.archive,
+    ownFilm: charts.ownFilm,
+    library,
+    settings,
+    film,
+    problems,
+    rejected,
+    faults: rejected.length,
+  };
+}
+
+interface Sheets {
+  readonly opponent: readonly NamedReading[];
+  readonly archive: readonly NamedReading[];
+  readonly ours: readonly NamedReading[];
+}
+
+function readSheets(folder: SeasonFolder): Sheets {
+  const profile = readSettings(folder.profileFile, profileSchema);
+  const archiveProfile = readSettings(folder.archiveProfileFile, profileSchema) ?? profile;
+  const ownProfile = readSettings(folder.ownProfileFile, profileSchema);
+  return {
+    opponent: folder.opponent.map((file) => readOneSheet(file, 'opponent', profile)),
+    archive: [
+      ...folder.archive.map((file) => readOneSheet(file, 'opponent', archiveProfile)),
+      ...folder.earlierWeeks.map((file) => readOneSheet(file, 'opponent', profile)),
+    ],
+    ours: folder.ownFilm.map((file) => readOneSheet(file, 'own', ownProfile)),
+  };
+}
+
+function ownFilmOf(readings: readonly NamedReading[], library: CallLibrary | null) {
+  const chart = joinOwnFilm(readings.map(({ reading }) => reading.chart));
+  if (!chart || !library) return { ownFilm: chart, ownProblems: [] };
+  const completed = completeOwnFilm(chart, library);
+  return { ownFilm: completed.chart, ownProblems: unknownCalls(completed.unknownCalls) };
+}
+
+interface NamedReading {
+  readonly file: string;
+  readonly reading: SheetReading;
+}
+
+function readOneSheet(found: FoundFile, kind: 'opponent' | 'own', profile: Profile | null): NamedReading {
+  return { file: found.file, reading: readSheet(found, profile ? { kind, profile } : { kind }) };
+}
+
+/** The value of a YAML file by its schema, or null when the file is absent. */
+function readSettings<T>(found: FoundFile | null, schema: ZodType<T>): T | null {
+  if (!found) return null;
+  const reading = readYaml(found.bytes, schema, found.file);
+  if (reading.kind === 'value') return reading.value;
+  throw new CommandProblem('faults', reading.problems.map(describeProblem).join('\n'));
+}
+
+/** The opponent's own snaps; a sheet that names no offense is all theirs. */
+function theirSnaps(chart: Chart, opponent: string): Chart {
+  return filterSnaps(chart, (i) => sameName(textAt(chart, 'offense', i) ?? opponent, opponent));
+}
+
+/** Other offenses' snaps; the opponent's own never count twice. */
+function archiveOf(readings: readonly NamedReading[], opponent: string): Chart | null {
+  const charts = readings.map(({ file, reading }) => withOffense(reading.chart, file));
+  if (charts.length === 0) return null;
+  const joined = joinCharts(charts);
+  const others = filterSnaps(joined, (i) => !sameName(textAt(joined, 'offense', i) ?? '', opponent));
+  return others.size === 0 ? null : others;
+}
+
+function sameName(a: string, b: string): boolean {
+  return a.trim().toLowerCase() === b.trim().toLowerCase();
+}
+
+function problemLines(problems: readonly RowProblem[]): string[] {
+  const grouped = groupProblems(problems, NAMED_PROBLEMS);
+  const rest =
+    grouped.restProblems > 0
+      ? [`… and ${grouped.restProblems} more of ${grouped.restGroups} other kinds; "pressure-plan check" lists all`]
+      : [];
+  return [...grouped.groups.map(describeGroup), ...rest];
+}
+
+function unknownCalls(calls: readonly { readonly call: string; readonly snaps: number }[]): string[] {
+  return calls.map(
+    ({ call, snaps }) => `our film names the call "${call}" on ${snaps} snaps, which defense.yaml does not have`,
+  );
+}
+
+function noSnaps(opponent: string, problems: readonly RowProblem[]): string {
+  return [`no usable snap of ${opponent} was found`, ...problemLines(problems)].join('\n');
+}

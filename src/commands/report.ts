@@ -1,0 +1,64 @@
+import { join } from 'node:path';
+import { planWeek } from '../pressure/plan-week.ts';
+import { EXIT } from './exit-code.ts';
+import { pageScript } from './page-script.ts';
+import { readWeek, type WeekInputs } from './read-week.ts';
+import { rejectsCsv } from './rejects.ts';
+import { readSeasonFolder } from './season-folder.ts';
+import { requireSeed } from './seed-option.ts';
+import type { Terminal } from './terminal.ts';
+import { VERSION } from './version.ts';
+import { type OutputFile, writeFiles } from './write-files.ts';
+
+/** Flags of the report command. */
+export interface ReportOptions {
+  readonly output?: string;
+  readonly seed?: string;
+  readonly json?: boolean;
+}
+
+/** Reads the week, works out the plan, and writes report, call sheet and tip sheet; all of them or none. */
+export async function report(weekFolder: string, options: ReportOptions, terminal: Terminal): Promise<number> {
+  terminal.note(`Reading ${weekFolder}`);
+  const week = readWeek(await readSeasonFolder(weekFolder));
+  const seed = options.seed === undefined ? week.settings.seed : requireSeed(options.seed);
+  const plan = planWeek({
+    ...week,
+    settings: { ...week.settings, seed },
+    date: terminal.today,
+    version: VERSION,
+    onStage: (stage) => terminal.progress(stage),
+  });
+  terminal.progress('Drawing the pages');
+  const pages = await drawPages(plan);
+  terminal.progress('');
+  const written = await writeFiles(options.output ?? join(weekFolder, 'out'), [...pages, ...rejectFiles(week)]);
+  if (options.json) terminal.out(`${JSON.stringify(plan, null, 2)}\n`);
+  tellReader(week, written, terminal);
+  return week.faults > 0 ? EXIT.faults : EXIT.fine;
+}
+
+async function drawPages(plan: ReturnType<typeof planWeek>): Promise<OutputFile[]> {
+  const { renderReport } = await import('../report/render-report.ts');
+  const { renderCallSheet } = await import('../report/render-call-sheet.ts');
+  const { renderTipSheet } = await import('../report/render-tip-sheet.ts');
+  return [
+    { name: 'report.html', text: await renderReport(plan, { script: await pageScript() }) },
+    { name: 'report.json', text: `${JSON.stringify(plan, null, 1)}\n` },
+    { name: 'call-sheet.html', text: await renderCallSheet(plan) },
+    { name: 'tip-sheet.html', text: await renderTipSheet(plan) },
+  ];
+}
+
+function rejectFiles(week: WeekInputs): OutputFile[] {
+  return week.rejected.length === 0 ? [] : [{ name: 'rejected.csv', text: rejectsCsv(week.rejected) }];
+}
+
+function tellReader(week: WeekInputs, written: readonly string[], terminal: Terminal): void {
+  for (const line of week.film.problems) terminal.note(line);
+  if (week.faults > 0)
+    terminal.note(
+      `${week.faults} rows had faults and are in no number; they are kept in rejected.csv with their reasons.`,
+    );
+  for (const path of written) terminal.note(`Wrote ${path}`);
+}

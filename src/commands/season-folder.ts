@@ -1,0 +1,111 @@
+import { readdir, readFile, stat } from 'node:fs/promises';
+import { basename, dirname, join, resolve } from 'node:path';
+import { CommandProblem } from './exit-code.ts';
+
+/** A file as found on disk; `file` is its path as the user would name it. */
+export interface FoundFile {
+  readonly file: string;
+  readonly bytes: Uint8Array;
+}
+
+/** The raw parts of a season folder that matter for one week; absent parts are null or empty. */
+export interface SeasonFolder {
+  readonly week: string;
+  readonly season: string;
+  readonly weekFile: FoundFile | null;
+  readonly libraryFile: FoundFile | null;
+  readonly profileFile: FoundFile | null;
+  readonly archiveProfileFile: FoundFile | null;
+  readonly ownProfileFile: FoundFile | null;
+  readonly opponent: readonly FoundFile[];
+  readonly archive: readonly FoundFile[];
+  /** Scouted games and played games of the season's earlier weeks: base rates too. */
+  readonly earlierWeeks: readonly FoundFile[];
+  readonly ownFilm: readonly FoundFile[];
+}
+
+const SHEET = /\.(csv|tsv|txt)$/i;
+
+/**
+ * Reads every file of the season that belongs to a week; `out` folders are never read.
+ *
+ * @throws CommandProblem when the folder is missing or holds no opponent sheet
+ */
+export async function readSeasonFolder(weekFolder: string): Promise<SeasonFolder> {
+  const week = resolve(weekFolder);
+  await requireFolder(week, weekFolder);
+  const season = dirname(week);
+  const opponent = await readSheets(week, weekFolder, /^opponent/i);
+  if (opponent.length === 0)
+    throw new CommandProblem(
+      'faults',
+      `${weekFolder} holds no sheet named opponent….csv. "pressure-plan new" writes a commented template.`,
+    );
+  return {
+    week,
+    season,
+    opponent,
+    weekFile: await readOne(week, weekFolder, 'week.yaml'),
+    libraryFile: await readOne(season, join(weekFolder, '..'), 'defense.yaml'),
+    profileFile:
+      (await readOne(week, weekFolder, 'profile.yaml')) ??
+      (await readOne(season, join(weekFolder, '..'), 'profile.yaml')),
+    ownProfileFile: await readOne(season, join(weekFolder, '..'), 'ours-profile.yaml'),
+    archiveProfileFile: await readOne(join(season, 'archive'), join(weekFolder, '..', 'archive'), 'profile.yaml'),
+    archive: await readSheets(join(season, 'archive'), join(weekFolder, '..', 'archive'), /./),
+    ...(await readEarlierWeeks(season, week, weekFolder)),
+  };
+}
+
+/** Sheets of a folder whose names match, in name order; an absent folder has none. */
+export async function readSheets(folder: string, shown: string, name: RegExp): Promise<FoundFile[]> {
+  const names = await readdir(folder).catch(() => [] as string[]);
+  const sheets = names.filter((entry) => SHEET.test(entry) && name.test(entry) && !entry.startsWith('.')).sort();
+  const found: FoundFile[] = [];
+  for (const entry of sheets) found.push({ file: join(shown, entry), bytes: await readBytes(join(folder, entry)) });
+  return found;
+}
+
+/** One file of a folder, or null when it is not there. */
+export async function readOne(folder: string, shown: string, name: string): Promise<FoundFile | null> {
+  try {
+    return { file: join(shown, name), bytes: await readBytes(join(folder, name)) };
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT' || (error as NodeJS.ErrnoException).code === 'ENOTDIR')
+      return null;
+    throw new CommandProblem('faults', `cannot read ${join(shown, name)}: ${(error as Error).message}`, {
+      cause: error,
+    });
+  }
+}
+
+async function readEarlierWeeks(season: string, week: string, shown: string) {
+  const names = await readdir(season);
+  const weeks = names.filter((name) => /^week/i.test(name) && name < basename(week)).sort();
+  const earlierWeeks: FoundFile[] = [];
+  const ownFilm = await readSheets(season, join(shown, '..'), /^ours/i);
+  for (const name of weeks) {
+    const folder = join(season, name);
+    const path = join(shown, '..', name);
+    earlierWeeks.push(...(await readSheets(folder, path, /^(opponent|game)/i)));
+    ownFilm.push(...(await readSheets(folder, path, /^ours/i)));
+  }
+  return { earlierWeeks, ownFilm };
+}
+
+async function readBytes(path: string): Promise<Uint8Array> {
+  const about = await stat(path);
+  if (!about.isFile()) throw new CommandProblem('faults', `${path} is not a file`);
+  return readFile(path);
+}
+
+async function requireFolder(path: string, shown: string): Promise<void> {
+  const about = await stat(path).catch(() => null);
+  if (!about)
+    throw new CommandProblem(
+      'usage',
+      `there is no folder ${shown}. Give the folder of one week, such as season/week-09.`,
+    );
+  if (!about.isDirectory())
+    throw new CommandProblem('usage', `${shown} is a file. Give the folder of one week, such as season/week-09.`);
+}

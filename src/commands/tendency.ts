@@ -1,0 +1,52 @@
+import { type TendencyRow, tendencyOf } from '../pressure/tendency.ts';
+import { CommandProblem, EXIT } from './exit-code.ts';
+import { readWeek } from './read-week.ts';
+import { readSeasonFolder } from './season-folder.ts';
+import { tableText } from './table-text.ts';
+import type { Terminal } from './terminal.ts';
+
+/** Flags of the tendency command. */
+export interface TendencyOptions {
+  readonly of: string;
+  readonly when?: readonly string[];
+  readonly by: string;
+  readonly json?: boolean;
+}
+
+/** Few snaps: under 20 a share is called thin. Common practice, no source. */
+const THIN = 20;
+
+/** Answers one question about the opponent's film as a table. */
+export async function tendency(weekFolder: string, options: TendencyOptions, terminal: Terminal): Promise<number> {
+  const week = readWeek(await readSeasonFolder(weekFolder));
+  const question = { of: options.of, when: options.when ?? [], by: options.by };
+  const answer = tendencyOf(week.chart, question, week.settings.situations);
+  if (answer.kind === 'problems') {
+    throw new CommandProblem('usage', answer.problems.map(({ text, rule }) => `"${text}" ${rule}`).join('\n'));
+  }
+  if (options.json) terminal.out(`${JSON.stringify({ question, ...answer }, null, 2)}\n`);
+  else terminal.out(tendencyText(question, answer));
+  return EXIT.fine;
+}
+
+function tendencyText(
+  question: TendencyOptions,
+  answer: { readonly rows: readonly TendencyRow[]; readonly total: TendencyRow },
+): string {
+  const when = question.when?.length ? ` when ${question.when.join(' and ')}` : '';
+  const cells = [...answer.rows, answer.total].map(rowCells);
+  return `How often ${question.of}${when}, by ${question.by}\n${tableText([question.by, 'count', 'share', '95% interval', 'not charted', ''], cells)}`;
+}
+
+function rowCells({ value, share, notCharted }: TendencyRow): string[] {
+  const percent = (part: number) => `${Math.round(100 * part)}%`;
+  if (share.estimate === null) return [value, 'no snaps', '', '', String(notCharted), ''];
+  return [
+    value,
+    `${share.count} of ${share.trials}`,
+    percent(share.estimate),
+    `${percent(share.low)} to ${percent(share.high)}`,
+    String(notCharted),
+    share.trials < THIN ? 'thin' : '',
+  ];
+}

@@ -1,0 +1,30 @@
+/** Where a command speaks: results to `out`, everything else to `note`; the shell decides what they are. */
+export interface Terminal {
+  /** Writes a result to standard output, as it is. */
+  readonly out: (text: string) => void;
+  /** Writes a line to standard error. */
+  readonly note: (line: string) => void;
+  /** Rewrites one progress line when somebody watches; says nothing otherwise. */
+  readonly progress: (line: string) => void;
+  /** Today, YYYY-MM-DD. */
+  readonly today: string;
+}
+
+/** The process's own streams as a {@link Terminal}. */
+export function processTerminal(): Terminal {
+  return {
+    out: (text) => void process.stdout.write(text),
+    note: (line) => void process.stderr.write(`${line}\n`),
+    progress: (line) => {
+      if (process.stderr.isTTY) process.stderr.write(`\r\x1b[2K${line}`);
+    },
+    today: today(),
+  };
+}
+
+/** The day by the machine's clock, or by SOURCE_DATE_EPOCH where a build must repeat byte for byte. */
+function today(): string {
+  const epoch = Number(process.env['SOURCE_DATE_EPOCH'] ?? Number.NaN);
+  const now = Number.isFinite(epoch) ? new Date(epoch * 1000) : new Date();
+  return now.toISOString().slice(0, 10);
+}
