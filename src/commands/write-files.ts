@@ -1,4 +1,4 @@
-import { access, constants, mkdir, rename, rm, writeFile } from 'node:fs/promises';
+import { access, constants, mkdir, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { CommandProblem } from './exit-code.ts';
 
@@ -21,7 +21,7 @@ export async function writeFiles(folder: string, files: readonly OutputFile[]): 
     path: join(folder, file.name),
     waiting: `${join(folder, file.name)}${mark}`,
   }));
-  const cleanUp = () => Promise.all(placed.map(({ waiting }) => rm(waiting, { force: true })));
+  const cleanUp = () => Promise.allSettled(placed.map(({ waiting }) => rm(waiting, { force: true })));
   const stop = () => void cleanUp().finally(() => process.exit(130));
   process.once('SIGINT', stop);
   try {
@@ -31,9 +31,10 @@ export async function writeFiles(folder: string, files: readonly OutputFile[]): 
       await mkdir(dirname(path), { recursive: true });
       await writeFile(waiting, text);
     }
+    for (const { path } of placed) await refuseFolder(path);
     for (const { path, waiting } of placed) await rename(waiting, path);
   } catch (error) {
-    await cleanUp().catch(() => undefined);
+    await cleanUp();
     throw new CommandProblem('faults', `cannot write into ${folder}: ${reason(error)}. Nothing was written.`, {
       cause: error,
     });
@@ -41,6 +42,12 @@ export async function writeFiles(folder: string, files: readonly OutputFile[]): 
     process.removeListener('SIGINT', stop);
   }
   return placed.map(({ path }) => path);
+}
+
+/** A rename onto a folder would fail half way through the files: refuse before the first. */
+async function refuseFolder(path: string): Promise<void> {
+  const there = await stat(path).catch(() => null);
+  if (there?.isDirectory()) throw Object.assign(new Error(path), { code: 'EISDIR' });
 }
 
 const REASONS: Readonly<Record<string, string>> = {

@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -30,5 +30,17 @@ describe('writeFiles', () => {
     await expect(attempt).rejects.toThrow(/Nothing was written/);
     expect(readFileSync(join(folder, 'a.txt'), 'utf8')).toBe('before');
     expect(readdirSync(folder).sort()).toEqual(['a.txt', 'b']);
+  });
+
+  it('replaces no file when the place of another is a folder', async () => {
+    writeFileSync(join(folder, 'a.txt'), 'before');
+    mkdirSync(join(folder, 'b.txt'));
+    await expect(
+      writeFiles(folder, [
+        { name: 'a.txt', text: 'after' },
+        { name: 'b.txt', text: 'two' },
+      ]),
+    ).rejects.toThrow(/Nothing was written/);
+    expect(readFileSync(join(folder, 'a.txt'), 'utf8')).toBe('before');
   });
 });
