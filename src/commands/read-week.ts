@@ -24,7 +24,12 @@ export interface WeekInputs {
   readonly library: CallLibrary | null;
   readonly settings: WeekSettings;
   readonly film: FilmChapter;
+  readonly opponent: string;
   readonly problems: readonly RowProblem[];
+  /** Call names of our own film that the library does not have, in words. */
+  readonly ownProblems: readonly string[];
+  /** Problems of a whole file, which no row can carry. */
+  readonly fileFaults: number;
   readonly rejected: readonly RejectedInFile[];
   /** Rows kept out of the numbers. */
   readonly faults: number;

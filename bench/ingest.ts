@@ -1,0 +1,44 @@
+// Reading and validating a sheet against papaparse alone (to arrays), each in its own process, in one run.
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { buildSync } from 'esbuild';
+import { writeBigSheet } from './big-sheet.ts';
+import { machineLine, measureTogether, printRatios } from './measure.ts';
+
+const sizes = process.argv
+  .slice(2)
+  .map(Number)
+  .filter((size) => size > 0);
+const folder = mkdtempSync(join(tmpdir(), 'ingest-'));
+const bundle = (entry: string) => {
+  const outfile = join(folder, `${entry}.mjs`);
+  buildSync({
+    entryPoints: [`bench/${entry}.ts`],
+    outfile,
+    bundle: true,
+    format: 'esm',
+    platform: 'node',
+    logLevel: 'warning',
+    banner: {
+      js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
+    },
+  });
+  return outfile;
+};
+const papaparse = bundle('read-with-papaparse');
+const ours = bundle('read-with-ingest');
+
+console.log(machineLine());
+for (const size of sizes.length > 0 ? sizes : [1_000, 10_000, 100_000, 1_000_000]) {
+  const sheet = join(folder, `${size}.csv`);
+  writeBigSheet(sheet, size);
+  const contenders = [
+    { name: 'papaparse to arrays', args: [papaparse, sheet] },
+    { name: 'ingest and validate', args: [ours, sheet] },
+  ];
+  const measured = measureTogether(contenders, size >= 1_000_000 ? 1 : 5);
+  printRatios(`${size} snaps`, measured, size >= 100_000 ? { 'ingest and validate': 1 } : {});
+  rmSync(sheet);
+}
+rmSync(folder, { recursive: true });

@@ -1,0 +1,79 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { cpus, tmpdir, totalmem } from 'node:os';
+import { join, resolve } from 'node:path';
+
+/** One whole Node process to measure: its arguments, and what else its environment needs. */
+export interface Contender {
+  readonly name: string;
+  readonly args: readonly string[];
+  readonly cwd?: string;
+}
+
+/** Medians over the runs of one contender. */
+export interface Measured {
+  readonly name: string;
+  /** User and system time of the process, in milliseconds. */
+  readonly cpu: number;
+  /** Peak resident memory in MiB. */
+  readonly peak: number;
+}
+
+/** Runs the contenders in turn (A B C A B C …) so that a drifting machine hits all alike; medians of `runs` runs. */
+export function measureTogether(contenders: readonly Contender[], runs: number): Measured[] {
+  const samples = contenders.map(() => [] as { cpu: number; peak: number }[]);
+  for (let run = 0; run <= runs; run++) {
+    contenders.forEach((contender, i) => {
+      const sample = runOnce(contender);
+      if (run > 0) samples[i]?.push(sample);
+    });
+  }
+  return contenders.map(({ name }, i) => ({
+    name,
+    cpu: median((samples[i] ?? []).map(({ cpu }) => cpu)),
+    peak: median((samples[i] ?? []).map(({ peak }) => peak)),
+  }));
+}
+
+/** Prints each contender's ratio to the first, side by side. */
+export function printRatios(
+  title: string,
+  measured: readonly Measured[],
+  limits: Readonly<Record<string, number>> = {},
+): void {
+  const [first] = measured;
+  if (!first) return;
+  console.log(`\n${title} (ratio to "${first.name}"; CPU median, peak memory median)`);
+  for (const { name, cpu, peak } of measured) {
+    const limit =
+      limits[name] === undefined ? '' : `  limit ${limits[name]}${cpu / first.cpu <= limits[name] ? '' : '  OVER'}`;
+    console.log(
+      `  ${name.padEnd(44)} cpu x${(cpu / first.cpu).toFixed(2)}  memory x${(peak / first.peak).toFixed(2)}${limit}`,
+    );
+  }
+}
+
+/** The machine the ratios were measured on, in one line. */
+export function machineLine(): string {
+  return `node ${process.version}, ${cpus().length} cores, ${Math.round(totalmem() / 2 ** 30)} GiB`;
+}
+
+function runOnce({ args, cwd }: Contender): { cpu: number; peak: number } {
+  const folder = mkdtempSync(join(tmpdir(), 'bench-'));
+  const usage = join(folder, 'usage');
+  const run = spawnSync(process.execPath, ['--import', resolve('bench/usage-at-exit.mjs'), ...args], {
+    ...(cwd ? { cwd } : {}),
+    env: { ...process.env, BENCH_USAGE_FILE: usage },
+    encoding: 'utf8',
+    maxBuffer: 2 ** 28,
+  });
+  if (run.status !== 0) throw new Error(`${args.join(' ')} ended with ${run.status}: ${run.stderr}`);
+  const sample = JSON.parse(readFileSync(usage, 'utf8').trim().split('\n').at(-1) ?? '{}');
+  rmSync(folder, { recursive: true });
+  return sample;
+}
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
+}
