@@ -1,0 +1,53 @@
+import type { FamilyScore } from '../../pressure/score-result.ts';
+import type { WeekPlan } from '../../pressure/week-plan.ts';
+import { html } from '../page/html.ts';
+import type { Chapter } from '../view/block.ts';
+import { familyChart } from '../view/family-chart.ts';
+import { familySituationMatrix } from '../view/family-situation-matrix.ts';
+import { type TableView, textCell, words } from '../view/table-view.ts';
+import { percent } from '../words/percent.ts';
+
+/** The families ranked, overall and by situation, with what stands behind every rank. */
+export function familiesChapter(plan: WeekPlan): Chapter {
+  return {
+    id: 'families',
+    title: 'The families ranked',
+    short: 'Families',
+    blocks: [
+      { kind: 'prose', html: html`<p>${INTRODUCTION}</p>\n` },
+      { kind: 'chart', chart: familyChart(plan) },
+      { kind: 'chart', chart: familySituationMatrix(plan) },
+      ...disagreementBlocks(plan),
+      { kind: 'table', table: chartingTable(plan) },
+    ],
+  };
+}
+
+const INTRODUCTION =
+  'Points saved per ten snaps against the four-man base, on what they are expected to do. The line is where the true figure lies in eight cases of ten; where it crosses zero, nobody knows whether the family beats the base.';
+
+function disagreementBlocks({ scores }: WeekPlan) {
+  if (scores.disagreements.length === 0) return [];
+  const items = scores.disagreements.map((words) => html`<li>${words}</li>`);
+  return [
+    { kind: 'prose', html: html`<p>Where the trade and the open data disagree:</p><ul>${items}</ul>\n` } as const,
+  ];
+}
+
+function chartingTable({ scores }: WeekPlan): TableView {
+  return {
+    id: 'charting-table',
+    caption: 'What charting one more column would buy',
+    columns: [words('Column'), words('Charted now'), words('What it would sharpen')],
+    rows: scores.charting.map((entry) => ({
+      name: entry.column,
+      cells: [textCell(`${percent(entry.chartedShare)} of snaps`), textCell(entry.words)],
+    })),
+    empty: 'nothing is missing that would change a score',
+  };
+}
+
+/** The scores of one situation id. */
+export function scoresOf(plan: WeekPlan, situation: string): readonly FamilyScore[] {
+  return plan.scores.families.filter((score) => score.situation === situation);
+}

@@ -1,0 +1,25 @@
+import type { WeekPlan } from '../../pressure/week-plan.ts';
+import { html } from '../page/html.ts';
+import type { Chapter } from '../view/block.ts';
+import { fateTable } from '../view/fate-table.ts';
+import { freeRusherTable } from '../view/free-rusher-table.ts';
+import { raceChart } from '../view/race-chart.ts';
+
+/** When they are pressured: who comes free, and whether he is home before the ball is out. */
+export function whenPressuredChapter(plan: WeekPlan): Chapter {
+  return {
+    id: 'when-pressured',
+    title: 'When they are pressured',
+    short: 'Pressured',
+    blocks: [
+      { kind: 'prose', html: html`<p>${INTRODUCTION}</p>\n` },
+      { kind: 'chart', chart: raceChart(plan) },
+      { kind: 'heading', id: 'free-rushers', text: 'Who comes free' },
+      { kind: 'table', table: freeRusherTable(plan.protection) },
+      { kind: 'folded', summary: 'Every call against every protection', table: fateTable(plan.protection) },
+    ],
+  };
+}
+
+const INTRODUCTION =
+  'A rusher is home when he is there before the ball is out. The chance is worked out from his path, who blocks him, and how long they hold the ball on each answer.';

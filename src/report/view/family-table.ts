@@ -1,0 +1,106 @@
+import type { BreakEven, FamilyScore } from '../../pressure/score-result.ts';
+import type { WeekPlan } from '../../pressure/week-plan.ts';
+import { familyLabel } from '../words/label.ts';
+import { fixed } from '../words/number-words.ts';
+import { percent } from '../words/percent.ts';
+import { situationLabel } from '../words/situation-label.ts';
+import { spreadWords } from '../words/spread-words.ts';
+import { numberCell, numbers, type Row, type TableView, textCell, thinMark, words } from './table-view.ts';
+import { isThinSituation } from './thin-situation.ts';
+
+/** The families over all situations, best mean first, with everything that stands behind the rank. */
+export function familyTable(scores: readonly FamilyScore[]): TableView {
+  return {
+    id: 'families-overall-table',
+    caption: 'The families over all situations: points saved per ten snaps against the four-man base',
+    columns: [
+      words('Family'),
+      numbers('Points saved, 80% interval'),
+      numbers('Best of all'),
+      numbers('Better than base'),
+      numbers('Explosives per 100 snaps'),
+      words('Fit'),
+      words('Made from'),
+      words('Why'),
+      words('Where it turns'),
+    ],
+    rows: byMean(scores).map(overallRow),
+    empty: 'no family was scored',
+  };
+}
+
+/** The families in every situation, situation by situation, best mean first. */
+export function familySituationTable(plan: WeekPlan, scores: readonly FamilyScore[]): TableView {
+  return {
+    id: 'families-by-situation-table',
+    caption: 'The families situation by situation',
+    columns: [
+      words('Situation'),
+      words('Family'),
+      numbers('Points saved, 80% interval'),
+      numbers('Best of all'),
+      numbers('Better than base'),
+      words('Verdict'),
+    ],
+    rows: scores.map((score) => situationRow(plan, score)),
+    empty: 'no family was scored by situation',
+  };
+}
+
+/** Scores with the best mean first; equal means keep their order. */
+export function byMean(scores: readonly FamilyScore[]): readonly FamilyScore[] {
+  return [...scores].sort((a, b) => b.points.mean - a.points.mean);
+}
+
+function overallRow(score: FamilyScore): Row {
+  return {
+    name: familyLabel(score.family),
+    key: score.family,
+    cells: [
+      pointsCell(score),
+      chanceCell(score.chanceBest),
+      score.family === 'base' ? textCell('is the base') : chanceCell(score.chanceBetterThanBase),
+      numberCell(
+        `${fixed(score.explosives.mean, 0)} (${fixed(score.explosives.low, 0)}-${fixed(score.explosives.high, 0)})`,
+        score.explosives.mean,
+      ),
+      textCell(score.fit),
+      textCell(madeFrom(score)),
+      textCell(score.reasons.join('; ')),
+      textCell(turnWords(score.breakEven)),
+    ],
+  };
+}
+
+function situationRow(plan: WeekPlan, score: FamilyScore): Row {
+  return {
+    name: situationLabel(plan, score.situation),
+    situation: score.situation,
+    ...thinMark(isThinSituation(plan, score.situation)),
+    cells: [
+      textCell(familyLabel(score.family)),
+      pointsCell(score),
+      chanceCell(score.chanceBest),
+      chanceCell(score.chanceBetterThanBase),
+      textCell(score.family === 'base' ? 'the base' : score.verdict),
+    ],
+  };
+}
+
+function pointsCell(score: FamilyScore) {
+  if (score.family === 'base') return numberCell('0.0, by definition', 0);
+  return numberCell(spreadWords(score.points), score.points.mean);
+}
+
+function chanceCell(chance: number) {
+  return numberCell(percent(chance), chance);
+}
+
+function madeFrom({ weights, ownSnaps }: FamilyScore): string {
+  const parts = `${percent(weights.judgement)} judgement, ${percent(weights.openData)} open data, ${percent(weights.ownFilm)} ours`;
+  return `${parts} (${ownSnaps} of our snaps)`;
+}
+
+function turnWords(turn: BreakEven | null): string {
+  return turn === null ? 'no single quantity decides it' : turn.words;
+}

@@ -1,0 +1,61 @@
+import type { ExpectedCount, Forecast, ForecastClass, Target } from '../../pressure/forecast-result.ts';
+import type { WeekPlan } from '../../pressure/week-plan.ts';
+import { className, TARGET_LABELS } from '../words/label.ts';
+import { percent, percentRange } from '../words/percent.ts';
+import { ALL_SITUATIONS, situationLabel } from '../words/situation-label.ts';
+import { numberCell, numbers, type Row, shareCell, type TableView, textCell, thinMark, words } from './table-view.ts';
+
+/** Forecast beside film for one target, in every situation the plan forecasts, each class a row. */
+export function forecastTable(plan: WeekPlan, target: Target): TableView {
+  const cells = forecastsOf(plan, target);
+  return {
+    id: `forecast-${target}-table`,
+    caption: `${TARGET_LABELS[target]}: forecast beside film`,
+    columns: [
+      words('Situation'),
+      words('What'),
+      numbers('Forecast, 95% interval'),
+      numbers('On film'),
+      words('Expected on Friday'),
+      words('Mostly from'),
+    ],
+    rows: cells.flatMap((cell) => cell.classes.map((entry) => forecastRow(plan, cell, entry))),
+    empty: 'nothing was forecast',
+  };
+}
+
+/** The forecasts of a target: all situations first, then one by one in the plan's order. */
+export function forecastsOf(plan: WeekPlan, target: Target): readonly Forecast[] {
+  return plan.forecast.forecasts.filter((entry) => entry.target === target);
+}
+
+/** A forecast share with its interval. */
+export function forecastWords(entry: ForecastClass): string {
+  return `${percent(entry.share)} (${percentRange(entry.low, entry.high)})`;
+}
+
+/** How many of the next such snaps, or why that is not said. */
+export function expectedWords(cell: Forecast, name: string): string {
+  const found = cell.expected.find((entry) => entry.name === name);
+  return found === undefined ? 'too few such snaps to count' : countWords(found, cell.nextSnaps);
+}
+
+function countWords({ low, high }: ExpectedCount, nextSnaps: number): string {
+  const range = low === high ? `${low}` : `${low} to ${high}`;
+  return `${range} of about ${Math.round(nextSnaps)}`;
+}
+
+function forecastRow(plan: WeekPlan, cell: Forecast, entry: ForecastClass): Row {
+  return {
+    name: situationLabel(plan, cell.situation),
+    ...(cell.situation === ALL_SITUATIONS ? {} : { situation: cell.situation }),
+    ...thinMark(cell.thin),
+    cells: [
+      textCell(className(cell.target, entry.name)),
+      numberCell(forecastWords(entry), entry.share),
+      shareCell(entry.film),
+      textCell(expectedWords(cell, entry.name)),
+      textCell(cell.mostlyFrom),
+    ],
+  };
+}

@@ -1,0 +1,37 @@
+import type { CallProtection, ProtectionChapter } from '../../pressure/protection-result.ts';
+import { pictureLabel } from '../words/label.ts';
+import { percent } from '../words/percent.ts';
+import { numberCell, numbers, type Row, type TableView, textCell, words } from './table-view.ts';
+
+/** Per call: on what share of their passes somebody comes free, and the words for the picture expected most. */
+export function freeRusherTable(protection: ProtectionChapter): TableView {
+  const names = [...new Set(protection.calls.map((entry) => entry.call))];
+  return {
+    id: 'free-rushers-table',
+    caption: 'Free rushers over the protections expected',
+    columns: [
+      words('Call'),
+      numbers('Somebody free on'),
+      words('Protection expected most'),
+      words('What happens there'),
+    ],
+    rows: names.map((name) => freeRow(name, protection.calls)),
+    empty: 'no call was matched against their protection',
+  };
+}
+
+function freeRow(name: string, all: readonly CallProtection[]): Row {
+  const own = all.filter((entry) => entry.call === name).sort((a, b) => b.share - a.share);
+  const total = own.reduce((sum, entry) => sum + entry.share, 0);
+  const free = own.reduce((sum, entry) => sum + (entry.free > 0 ? entry.share : 0), 0);
+  const share = total === 0 ? 0 : free / total;
+  const first = own[0];
+  return {
+    name,
+    cells: [
+      numberCell(`${percent(share)} of passes`, share),
+      textCell(first === undefined ? '' : `${pictureLabel(first.picture)} (${percent(first.share)})`),
+      textCell(first?.words ?? ''),
+    ],
+  };
+}

@@ -1,0 +1,78 @@
+import type { MenuCall, MenuResult } from '../../pressure/menu-result.ts';
+import type { WeekPlan } from '../../pressure/week-plan.ts';
+import { signed } from '../words/number-words.ts';
+import { percent } from '../words/percent.ts';
+import { numberCell, numbers, type Row, type TableView, textCell, thinMark, words } from './table-view.ts';
+import { isThinSituation } from './thin-situation.ts';
+
+type Menu = Extract<MenuResult, { kind: 'menu' }>;
+
+/** The mix: situations down, calls across, the share of snaps in every cell. */
+export function mixTable(plan: WeekPlan, menu: Menu): TableView {
+  return {
+    id: 'mix-table',
+    caption: 'How often to call what, by situation',
+    columns: [words('Situation'), numbers('Snaps expected'), ...menu.calls.map((call) => numbers(call.call))],
+    rows: menu.situations.map((situation): Row => {
+      return {
+        name: situation.label,
+        situation: situation.id,
+        ...thinMark(isThinSituation(plan, situation.id)),
+        cells: [
+          numberCell(`about ${situation.expectedSnaps.toFixed(1)}`, situation.expectedSnaps),
+          ...menu.calls.map((call) => mixCell(call, situation.id)),
+        ],
+      };
+    }),
+    empty: 'no situation was planned',
+  };
+}
+
+/** The share of a situation's snaps on which a call is called, 0 when it is not. */
+export function mixShare(call: MenuCall, situation: string): number {
+  return call.mix.find((entry) => entry.situation === situation)?.share ?? 0;
+}
+
+/** What loosening each limit would be worth. */
+export function priceTable(menu: Menu): TableView {
+  return {
+    id: 'price-table',
+    caption: 'What each limit costs',
+    columns: [words('Limit'), words('Loosened by'), numbers('Points a game')],
+    rows: menu.prices.map((price) => ({
+      name: price.limit,
+      cells: [textCell(price.step), numberCell(signed(price.points), price.points)],
+    })),
+    empty: 'no limit binds',
+  };
+}
+
+/** The calls that are not carried, with the reason. */
+export function leftOutTable(menu: Menu): TableView {
+  return {
+    id: 'left-out-table',
+    caption: 'Left out this week',
+    columns: [words('Call'), words('Why')],
+    rows: menu.leftOut.map((entry) => ({ name: entry.call, cells: [textCell(entry.why)] })),
+    empty: 'every call is carried',
+  };
+}
+
+/** What will follow each path over the game if the mix is kept. */
+export function menuPairingTable(menu: Menu): TableView {
+  return {
+    id: 'menu-pairing-table',
+    caption: 'What a reader of our film would see behind each path, if the mix is kept',
+    columns: [words('Path'), words('Coverage'), numbers('Share of the path')],
+    rows: menu.pairings.map((pairing) => ({
+      name: pairing.path,
+      cells: [textCell(pairing.coverage), numberCell(percent(pairing.share), pairing.share)],
+    })),
+    empty: 'no path is called',
+  };
+}
+
+function mixCell(call: MenuCall, situation: string) {
+  const share = mixShare(call, situation);
+  return numberCell(share === 0 ? 'never' : percent(share), share);
+}

@@ -1,0 +1,48 @@
+import type { OwnFilmChapter } from '../../pressure/own-film-result.ts';
+import { isThin } from '../words/share-words.ts';
+import type { ChartView } from './block.ts';
+import { blindWords } from './guess-chart.ts';
+import { numberCell, numbers, shareCell, type TableView, thinMark, words } from './table-view.ts';
+
+/** What followed each of our paths on film. */
+export function pairingChart(film: OwnFilmChapter): ChartView {
+  return {
+    id: 'our-pairings',
+    title: pairingTitle(film),
+    caption: `Snaps of each coverage behind each path. Darker is a larger share of the path. A blind guess is right ${blindWords(film)} of the time.`,
+    spec: null,
+    empty: 'No path was charted with its coverage, so nothing is drawn.',
+    tinted: 'tinted',
+    table: pairingTable(film),
+  };
+}
+
+/** The coverages seen behind any path, in order of appearance. */
+export function pairingCoverages(film: OwnFilmChapter): readonly string[] {
+  return [...new Set(film.pairings.flatMap((pairing) => pairing.coverages.map((entry) => entry.coverage)))];
+}
+
+function pairingTitle({ pairings }: OwnFilmChapter): string {
+  const worst = pairings
+    .flatMap((pairing) => pairing.coverages.map((entry) => ({ path: pairing.path, ...entry })))
+    .filter((entry) => entry.share.estimate !== null && !isThin(entry.share))
+    .sort((a, b) => (b.share.estimate ?? 0) - (a.share.estimate ?? 0))[0];
+  if (worst === undefined) return 'Path to coverage on our film';
+  return `${worst.path} was followed by ${worst.coverage} on ${worst.share.count} of ${worst.share.trials} snaps`;
+}
+
+function pairingTable(film: OwnFilmChapter): TableView {
+  return {
+    id: 'our-pairings-table',
+    caption: 'Coverage behind each path on our film',
+    columns: [words('Path and coverage'), numbers('On our film'), numbers('Snaps of the path')],
+    rows: film.pairings.flatMap((pairing) =>
+      pairing.coverages.map((entry) => ({
+        name: `${pairing.path}: ${entry.coverage}`,
+        ...thinMark(isThin(entry.share)),
+        cells: [shareCell(entry.share), numberCell(String(pairing.snaps), pairing.snaps)],
+      })),
+    ),
+    empty: 'not charted',
+  };
+}

@@ -1,0 +1,60 @@
+import type { ProtectionMix } from '../../pressure/protection-result.ts';
+import type { Share } from '../../stats/share.ts';
+import { plainWords } from '../words/label.ts';
+import { percent } from '../words/percent.ts';
+import { isThin } from '../words/share-words.ts';
+import type { ChartView } from './block.ts';
+import { numbers, shareCell, type TableView, textCell, thinMark, words } from './table-view.ts';
+
+/** One charted habit of their protection. */
+export interface ProtectionHabit {
+  readonly group: string;
+  readonly name: string;
+  readonly share: Share;
+}
+
+/** Protectors, slide and the back's job as shares with intervals. */
+export function protectionChart(mix: ProtectionMix): ChartView {
+  const habits = protectionHabits(mix);
+  return {
+    id: 'protection-habits',
+    title: habitTitle(mix),
+    caption:
+      'Dot: share on film with its 95% interval. Open dot and dashed line: fewer than 20 snaps. Hatched: never charted.',
+    spec: null,
+    empty: 'Protection was not charted, so nothing is drawn.',
+    tinted: 'plain',
+    table: habitTable(habits),
+  };
+}
+
+/** All charted habits in the order a coach asks for them. */
+export function protectionHabits(mix: ProtectionMix): readonly ProtectionHabit[] {
+  return [
+    ...mix.protectors.map(({ count, share }) => ({ group: 'Protectors', name: `${count} protect`, share })),
+    { group: 'Slide', name: 'Slide to the back', share: mix.slideToBack },
+    { group: 'Slide', name: 'Slide to the field', share: mix.slideToField },
+    { group: 'Slide', name: 'Slide to the strength', share: mix.slideToStrength },
+    ...mix.backJobs.map(({ job, share }) => ({ group: 'Back', name: `Back ${plainWords(job).toLowerCase()}`, share })),
+  ];
+}
+
+function habitTitle({ backJobs }: ProtectionMix): string {
+  const blocks = backJobs.find((entry) => entry.job === 'blocks')?.share;
+  if (blocks === undefined || blocks.estimate === null) return "The back's job was not charted";
+  return `The back stays in to block on ${blocks.count} of ${blocks.trials} charted passes (${percent(blocks.estimate)})`;
+}
+
+function habitTable(habits: readonly ProtectionHabit[]): TableView {
+  return {
+    id: 'protection-habits-table',
+    caption: 'Their protection habits on film',
+    columns: [words('Habit'), words('About'), numbers('On film')],
+    rows: habits.map((habit) => ({
+      name: habit.name,
+      ...thinMark(isThin(habit.share)),
+      cells: [textCell(habit.group), shareCell(habit.share)],
+    })),
+    empty: 'not charted',
+  };
+}

@@ -1,0 +1,84 @@
+import { ANSWERS, type Answer, FAMILIES, type Family } from '../../ingest/vocabulary.ts';
+import type { Target } from '../../pressure/forecast-result.ts';
+import type { ProtectionPicture } from '../../pressure/protection-result.ts';
+import { cleanText } from './clean-text.ts';
+
+/** The staff's word for each family. */
+export const FAMILY_LABELS: Readonly<Record<Family, string>> = {
+  base: 'Four-man base',
+  three_under: 'Three-under',
+  four_under: 'Four-under',
+  man_free: 'Man-free',
+  hot: 'Hot',
+  zero: 'Zero',
+  peel: 'Peel',
+  peel_spy: 'Peel with a spy',
+  add_on: 'Add-on',
+};
+
+/** The staff's word for each answer. */
+export const ANSWER_LABELS: Readonly<Record<Answer, string>> = {
+  run: 'Run',
+  quarterback_run: 'QB run',
+  screen: 'Screen',
+  quick: 'Quick',
+  dropback: 'Dropback',
+  deep_shot: 'Deep shot',
+  movement: 'Movement',
+};
+
+/** What each forecast asks, in words. */
+export const TARGET_LABELS: Readonly<Record<Target, string>> = {
+  answer: 'What they do with the ball',
+  run_or_pass: 'Run or pass',
+  screen: 'Screen, when they pass',
+  quick_release: 'Ball out early, when they pass',
+  motion: 'Motion before the snap',
+  protectors: 'How many protect',
+  slide_to_back: 'Line slides to the back',
+  slide_to_field: 'Line slides to the field',
+  slide_to_strength: 'Line slides to the strength',
+  back_job: "The back's job on a pass",
+};
+
+/** The word for a family, or the id made readable when it is not one of ours. */
+export function familyLabel(family: string): string {
+  return isFamily(family) ? FAMILY_LABELS[family] : plainWords(family);
+}
+
+/** The word for an answer, or the id made readable. */
+export function answerLabel(answer: string): string {
+  return isAnswer(answer) ? ANSWER_LABELS[answer] : plainWords(answer);
+}
+
+/** The word for a class of a forecast. */
+export function className(target: Target, name: string): string {
+  if (target === 'answer') return answerLabel(name);
+  if (target === 'protectors') return `${plainWords(name)} protect`;
+  return plainWords(name);
+}
+
+/** A protection with its slide, in words. */
+export function pictureLabel(picture: ProtectionPicture): string {
+  const name = plainWords(picture.protection);
+  if (picture.slide === 'none') return name;
+  return `${name}, slide ${picture.slide === 'near' ? 'toward us' : 'away from us'}`;
+}
+
+/**
+ * An id as words with a capital first.
+ *
+ * @example plainWords('releases_wide') // "Releases wide"
+ */
+export function plainWords(id: string): string {
+  const words = cleanText(id).replaceAll('_', ' ');
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+function isFamily(word: string): word is Family {
+  return (FAMILIES as readonly string[]).includes(word);
+}
+
+function isAnswer(word: string): word is Answer {
+  return (ANSWERS as readonly string[]).includes(word);
+}

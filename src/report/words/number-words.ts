@@ -1,0 +1,40 @@
+/**
+ * A number with a fixed number of decimals and a true minus sign; a value that rounds to zero carries no sign.
+ *
+ * @param value - any finite number
+ * @param decimals - 0 to 6
+ * @example fixed(-0.34, 1) // "−0.3"
+ */
+export function fixed(value: number, decimals: number): string {
+  const text = Math.abs(value).toFixed(decimals);
+  return value < 0 && Number(text) !== 0 ? `\u2212${text}` : text;
+}
+
+/**
+ * A gain or loss with its sign, one decimal.
+ *
+ * @example signed(0.42) // "+0.4"
+ */
+export function signed(value: number): string {
+  const text = fixed(value, 1);
+  return value > 0 && Number(text) !== 0 ? `+${text}` : text;
+}
+
+/**
+ * A noun with its count.
+ *
+ * @example counted(1, 'snap', 'snaps') // "1 snap"
+ */
+export function counted(count: number, one: string, many: string): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+/**
+ * Words joined as in a sentence.
+ *
+ * @example listed(['nose', 'will', 'mike']) // "nose, will and mike"
+ */
+export function listed(words: readonly string[]): string {
+  if (words.length < 2) return words[0] ?? '';
+  return `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}

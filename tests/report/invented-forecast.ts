@@ -1,0 +1,190 @@
+import { ANSWERS, BACK_ACTIONS } from '../../src/ingest/vocabulary.ts';
+import type { Forecast, ForecastChapter, Target } from '../../src/pressure/forecast-result.ts';
+import { share } from '../../src/stats/share.ts';
+import { normalized, wobble } from './invented-numbers.ts';
+
+/** Situations of the invented plan with the snaps expected on Friday and those on film. */
+export const INVENTED_SITUATIONS = [
+  { id: 'first_ten', label: '1st and 10', expectedSnaps: 22, film: 88 },
+  { id: 'first_long', label: '1st and long', expectedSnaps: 2, film: 6 },
+  { id: 'first_short', label: '1st and short', expectedSnaps: 1, film: 3 },
+  { id: 'first_goal', label: '1st and goal', expectedSnaps: 2, film: 7 },
+  { id: 'second_short', label: '2nd and short', expectedSnaps: 4, film: 17 },
+  { id: 'second_medium', label: '2nd and medium', expectedSnaps: 6, film: 22 },
+  { id: 'second_long', label: '2nd and long', expectedSnaps: 8, film: 34 },
+  { id: 'third_short', label: '3rd and short', expectedSnaps: 4, film: 15 },
+  { id: 'third_medium', label: '3rd and medium', expectedSnaps: 3, film: 13 },
+  { id: 'third_long', label: '3rd and long', expectedSnaps: 6, film: 25 },
+  { id: 'fourth_short', label: '4th and short', expectedSnaps: 1, film: 4 },
+  { id: 'fourth_medium', label: '4th and medium', expectedSnaps: 0.5, film: 0 },
+  { id: 'fourth_long', label: '4th and long', expectedSnaps: 0.5, film: 2 },
+] as const;
+
+/** An invented forecast chapter: every target in every situation, three tells, and a backtest. */
+export function inventedForecast(): ForecastChapter {
+  const all = { id: 'all', label: 'All', expectedSnaps: 60, film: 236 };
+  const cells = [all, ...INVENTED_SITUATIONS];
+  const targets = Object.keys(CLASSES) as Target[];
+  const forecasts = cells.flatMap((cell) => targets.map((target) => inventedCell(target, cell)));
+  return {
+    forecasts,
+    tells: { looked: 412, discoveryRate: 0.1, tells: TELLS },
+    backtest: BACKTEST,
+    archive: { used: true, games: 18, snaps: 1104, note: 'Eighteen games of other invented opponents.' },
+  };
+}
+
+const CLASSES: Readonly<Record<Target, readonly string[]>> = {
+  answer: ANSWERS,
+  run_or_pass: ['run', 'pass'],
+  screen: ['screen', 'other'],
+  quick_release: ['out_early', 'held'],
+  motion: ['motion', 'none'],
+  protectors: ['5', '6', '7+'],
+  slide_to_back: ['to_back', 'away'],
+  slide_to_field: ['to_field', 'away'],
+  slide_to_strength: ['to_strength', 'away'],
+  back_job: BACK_ACTIONS,
+};
+
+const LEAN: Readonly<Record<string, number>> = {
+  run: 5,
+  quick: 3,
+  dropback: 2.5,
+  screen: 1.6,
+  other: 6,
+  held: 3,
+  '6': 3,
+};
+
+function inventedCell(target: Target, cell: { id: string; expectedSnaps: number; film: number }): Forecast {
+  const long = cell.id.endsWith('long');
+  const weights = CLASSES[target].map((name) => {
+    const lean = (LEAN[name] ?? 1) * (long && name === 'run' ? 0.25 : 1) * (long && name === 'screen' ? 2.2 : 1);
+    return lean * (0.6 + 0.8 * wobble(target, cell.id, name));
+  });
+  const shares = normalized(weights);
+  const snaps = target === 'answer' || target === 'run_or_pass' ? cell.film : Math.floor(cell.film * 0.42);
+  const concentration = 18 + snaps;
+  let left = snaps;
+  const classes = CLASSES[target].map((name, i) => {
+    const mean = shares[i] ?? 0;
+    const last = i === shares.length - 1;
+    const count = last ? left : Math.min(left, Math.round(mean * snaps + 2 * (wobble(name, cell.id) - 0.5)));
+    left -= Math.max(0, count);
+    const width = 1.96 * Math.sqrt((mean * (1 - mean)) / (concentration + 1));
+    return {
+      name,
+      share: mean,
+      low: Math.max(0, mean - width),
+      high: Math.min(1, mean + width),
+      alpha: mean * concentration,
+      film: share(Math.max(0, count), snaps),
+    };
+  });
+  return {
+    target,
+    situation: cell.id,
+    classes,
+    ownSnaps: snaps,
+    ownGames: snaps === 0 ? 0 : 4,
+    mostlyFrom: snaps < 20 ? 'all their snaps' : `their ${cell.id.replace('_', ' and ')}`,
+    ownWeight: snaps / (snaps + 18),
+    nextSnaps: cell.expectedSnaps,
+    expected:
+      cell.expectedSnaps < 5
+        ? []
+        : classes.map((entry) => ({
+            name: entry.name,
+            low: Math.max(0, Math.floor(cell.expectedSnaps * entry.low - 0.6)),
+            high: Math.ceil(cell.expectedSnaps * entry.high + 0.6),
+          })),
+    thin: snaps < 20,
+  };
+}
+
+const TELLS: ForecastChapter['tells']['tells'] = [
+  {
+    id: 'tell-trips-weak-back-screen',
+    description: 'Trips, back to the weak side, 2nd and long',
+    target: 'screen',
+    follows: 'screen',
+    film: share(9, 14),
+    expected: 0.26,
+    planWith: 0.39,
+    p: 0.0008,
+    adjusted: 0.041,
+    games: [
+      { game: 'w02 Alder Gap', count: 3, trials: 4 },
+      { game: 'w04 Pinlow', count: 2, trials: 4 },
+      { game: 'w06 Coldbrook', count: 0, trials: 0 },
+      { game: 'w07 Esterline', count: 4, trials: 6 },
+    ],
+    oneGameOnly: false,
+    snaps: [4, 19, 33],
+  },
+  {
+    id: 'tell-fast-motion-run',
+    description: 'Fast motion toward the boundary',
+    target: 'run_or_pass',
+    follows: 'run',
+    film: share(21, 24),
+    expected: 0.58,
+    planWith: 0.68,
+    p: 0.0011,
+    adjusted: 0.046,
+    games: [
+      { game: 'w02 Alder Gap', count: 6, trials: 6 },
+      { game: 'w04 Pinlow', count: 5, trials: 7 },
+      { game: 'w06 Coldbrook', count: 6, trials: 6 },
+      { game: 'w07 Esterline', count: 4, trials: 5 },
+    ],
+    oneGameOnly: false,
+    snaps: [7, 8, 50],
+  },
+  {
+    id: 'tell-pistol-six',
+    description: 'Pistol with a tight end',
+    target: 'protectors',
+    follows: '7+',
+    film: share(7, 9),
+    expected: 0.3,
+    planWith: 0.42,
+    p: 0.0021,
+    adjusted: 0.083,
+    games: [
+      { game: 'w02 Alder Gap', count: 0, trials: 1 },
+      { game: 'w04 Pinlow', count: 7, trials: 8 },
+      { game: 'w06 Coldbrook', count: 0, trials: 0 },
+      { game: 'w07 Esterline', count: 0, trials: 0 },
+    ],
+    oneGameOnly: true,
+    snaps: [70, 71],
+  },
+];
+
+const BACKTEST: NonNullable<ForecastChapter['backtest']> = {
+  targets: [
+    backtestOf('answer', [1.523, 1.561, 1.588, 1.842], 3),
+    backtestOf('run_or_pass', [0.601, 0.688, 0.622, 0.731], 4),
+    backtestOf('screen', [0.482, 0.479, 0.511, 0.602], 1),
+  ],
+  sentence:
+    'On their own film the forecast beat the plain rate in 3 of 4 games on what they do with the ball, and lost to it on screens; lean on the former, not on the latter.',
+};
+
+function backtestOf(target: Target, losses: readonly [number, number, number, number], gamesWon: number) {
+  const [model, plainRate, downAndDistance, rawCell] = losses;
+  return {
+    target,
+    games: 4,
+    snaps: 236,
+    model,
+    plainRate,
+    downAndDistance,
+    rawCell,
+    gamesWon,
+    difference: model - plainRate,
+    standardError: 0.021,
+  };
+}
