@@ -47,7 +47,7 @@ tr[data-thin]>*{font-style:italic}
 figure{margin:1.2rem 0 2rem}
 figcaption{color:var(--soft);max-width:48rem}
 .drawing svg{display:block;max-width:100%;height:auto;min-width:40rem}
-svg text{font-family:Arial,"Liberation Sans",Helvetica,sans-serif}
+svg text{fill:var(--ink);font-family:Arial,"Liberation Sans",Helvetica,sans-serif}
 svg.tinted text{paint-order:stroke;stroke:var(--paper);stroke-width:3px}
 details{margin:.5rem 0}
 summary{cursor:pointer;padding:.4rem 0;min-height:2rem}

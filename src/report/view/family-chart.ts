@@ -1,5 +1,7 @@
 import type { FamilyScore } from '../../pressure/score-result.ts';
 import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { IntervalAxis, IntervalRow } from '../chart/interval-row.ts';
+import { intervalSpec } from '../chart/interval-spec.ts';
 import { familyLabel } from '../words/label.ts';
 import { signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
@@ -15,10 +17,30 @@ export function familyChart(plan: WeekPlan): ChartView {
     title: familyTitle(byMean(scores)),
     caption:
       'Dot: points saved per ten snaps against the base, with its 80% interval. Right of zero helps us. At the right: the chance of being the best of all.',
-    spec: null,
+    spec: scores.length === 0 ? null : intervalSpec(byMean(scores).map(familyRow), axisOf(scores)),
     empty: 'No family was scored, so nothing is drawn.',
     tinted: 'plain',
     table: familyTable(scores),
+  };
+}
+
+function familyRow(score: FamilyScore): IntervalRow {
+  const { mean, low, high } = score.points;
+  const best = `${percent(score.chanceBest)} best of all`;
+  const label = familyLabel(score.family);
+  return { id: score.family, label, note: best, state: 'solid', value: mean, low, high, second: null };
+}
+
+/** The axis holds every interval and zero, to the next half point. */
+function axisOf(scores: readonly FamilyScore[]): IntervalAxis {
+  const low = Math.min(0, ...scores.map((score) => score.points.low));
+  const high = Math.max(0, ...scores.map((score) => score.points.high));
+  const domain = [Math.floor(low * 2) / 2, Math.max(0.5, Math.ceil(high * 2) / 2)] as const;
+  return {
+    title: 'Points saved per ten snaps',
+    domain,
+    format: 'points',
+    reference: { at: 0, label: 'four-man base' },
   };
 }
 

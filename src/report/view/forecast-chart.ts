@@ -1,20 +1,42 @@
+import type { ForecastClass } from '../../pressure/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { IntervalRow } from '../chart/interval-row.ts';
+import { intervalSpec } from '../chart/interval-spec.ts';
 import { answerLabel } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
+import { countWords } from '../words/share-words.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
 import type { ChartView } from './block.ts';
 import { forecastsOf, forecastTable } from './forecast-table.ts';
 
 /** What they do with the ball over all situations: forecast with its interval, the plain film share beside it. */
 export function forecastChart(plan: WeekPlan): ChartView {
+  const overall = forecastsOf(plan, 'answer').find((entry) => entry.situation === ALL_SITUATIONS);
+  const rows = (overall?.classes ?? []).map((entry) => forecastRow(entry, overall?.thin ?? false));
   return {
     id: 'forecast-overall',
     title: forecastTitle(plan),
     caption: 'Filled dot: forecast for Friday with its 95% interval. Open diamond: the plain share on film.',
-    spec: null,
+    spec: rows.length === 0 ? null : intervalSpec(rows, AXIS),
     empty: 'No answer was charted, so nothing is drawn.',
     tinted: 'plain',
     table: forecastTable(plan, 'answer'),
+  };
+}
+
+const AXIS = { title: 'Share of their snaps', domain: [0, 1], format: 'percent', reference: null } as const;
+
+function forecastRow(entry: ForecastClass, thin: boolean): IntervalRow {
+  const { name, share, low, high, film } = entry;
+  return {
+    id: name,
+    label: answerLabel(name),
+    note: `${percent(share)} forecast, film ${countWords(film)}`,
+    state: thin ? 'thin' : 'solid',
+    value: share,
+    low,
+    high,
+    second: film.estimate,
   };
 }
 

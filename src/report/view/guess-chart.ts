@@ -1,19 +1,29 @@
 import type { OwnFilmChapter } from '../../pressure/own-film-result.ts';
+import type { IntervalAxis } from '../chart/interval-row.ts';
+import { intervalSpec } from '../chart/interval-spec.ts';
+import { shareRow } from '../chart/share-row.ts';
 import { percent, percentRange } from '../words/percent.ts';
 import type { ChartView } from './block.ts';
 import { numbers, shareCell, type TableView, textCell, words } from './table-view.ts';
 
 /** How often a reader of our film guesses the coverage, by what he knows, against guessing blind. */
 export function guessChart(film: OwnFilmChapter): ChartView {
+  const rows = film.guesses.map(({ knows, share }) => shareRow(knows, `He knows ${knows}`, share));
   return {
     id: 'guess-rates',
     title: guessTitle(film),
     caption: 'Dot: share of coverages guessed right with its 95% interval. Dashed rule: guessing blind.',
-    spec: null,
+    spec: rows.some((row) => row.state !== 'none') ? intervalSpec(rows, axisOf(film)) : null,
     empty: 'Nothing could be guessed, so nothing is drawn.',
     tinted: 'plain',
     table: guessTable(film),
   };
+}
+
+function axisOf(film: OwnFilmChapter): IntervalAxis {
+  const blind = blindShare(film);
+  const reference = blind === null ? null : { at: blind, label: `blind ${percent(blind)}` };
+  return { title: 'Coverages guessed right, on games not seen before', domain: [0, 1], format: 'percent', reference };
 }
 
 function guessTitle({ guesses }: OwnFilmChapter): string {

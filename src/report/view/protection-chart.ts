@@ -1,5 +1,7 @@
 import type { ProtectionMix } from '../../pressure/protection-result.ts';
 import type { Share } from '../../stats/share.ts';
+import { intervalSpec } from '../chart/interval-spec.ts';
+import { shareRow } from '../chart/share-row.ts';
 import { plainWords } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
 import { isThin } from '../words/share-words.ts';
@@ -21,7 +23,7 @@ export function protectionChart(mix: ProtectionMix): ChartView {
     title: habitTitle(mix),
     caption:
       'Dot: share on film with its 95% interval. Open dot and dashed line: fewer than 20 snaps. Hatched: never charted.',
-    spec: null,
+    spec: habits.some((habit) => habit.share.trials > 0) ? intervalSpec(habits.map(habitRow), AXIS) : null,
     empty: 'Protection was not charted, so nothing is drawn.',
     tinted: 'plain',
     table: habitTable(habits),
@@ -37,6 +39,17 @@ export function protectionHabits(mix: ProtectionMix): readonly ProtectionHabit[]
     { group: 'Slide', name: 'Slide to the strength', share: mix.slideToStrength },
     ...mix.backJobs.map(({ job, share }) => ({ group: 'Back', name: `Back ${plainWords(job).toLowerCase()}`, share })),
   ];
+}
+
+const AXIS = {
+  title: 'Share of the passes on which it was charted',
+  domain: [0, 1],
+  format: 'percent',
+  reference: null,
+} as const;
+
+function habitRow({ name, share }: ProtectionHabit) {
+  return shareRow(name, name, share);
 }
 
 function habitTitle({ backJobs }: ProtectionMix): string {

@@ -1,5 +1,7 @@
 import type { RaceLine } from '../../pressure/protection-result.ts';
 import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { IntervalRow } from '../chart/interval-row.ts';
+import { intervalSpec } from '../chart/interval-spec.ts';
 import { answerLabel } from '../words/label.ts';
 import { fixed } from '../words/number-words.ts';
 import { percent, percentRange } from '../words/percent.ts';
@@ -8,12 +10,13 @@ import { numberCell, numbers, type Row, type TableView, textCell, words } from '
 
 /** P(home before the ball is out) of each call on a dropback, the rest of the answers in the table. */
 export function raceChart(plan: WeekPlan): ChartView {
+  const lines = raceAgainst(plan.protection.race, 'dropback');
   return {
     id: 'race',
     title: raceTitle(plan.protection.race),
     caption:
       'Dot: chance that a rusher is home before a dropback throw, with its 80% interval. Open diamond: the same call against an average offense.',
-    spec: null,
+    spec: lines.length === 0 ? null : intervalSpec(lines.map(raceMark), AXIS),
     empty: 'No call was raced, so nothing is drawn.',
     tinted: 'plain',
     table: raceTable(plan.protection.race),
@@ -23,6 +26,13 @@ export function raceChart(plan: WeekPlan): ChartView {
 /** The race lines against one answer, best first. */
 export function raceAgainst(race: readonly RaceLine[], answer: string): readonly RaceLine[] {
   return race.filter((line) => line.answer === answer).sort((a, b) => b.home - a.home);
+}
+
+const AXIS = { title: 'Home before a dropback throw', domain: [0, 1], format: 'percent', reference: null } as const;
+
+function raceMark({ call, home, low, high, typical, firstArrival }: RaceLine): IntervalRow {
+  const note = `${percent(home)}, first man at ${fixed(firstArrival, 1)} s`;
+  return { id: call, label: call, note, state: 'solid', value: home, low, high, second: typical };
 }
 
 function raceTitle(race: readonly RaceLine[]): string {

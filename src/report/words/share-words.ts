@@ -12,8 +12,16 @@ export const THIN_SNAPS = 20;
  */
 export function shareWords(value: Share): string {
   if (value.estimate === null) return 'no snaps';
-  const count = `${plainCount(value.count)} of ${plainCount(value.trials)}`;
-  return `${count} (${percent(value.estimate)}, ${percentRange(value.low, value.high)})`;
+  return `${countWords(value)} (${percent(value.estimate)}, ${percentRange(value.low, value.high)})`;
+}
+
+/**
+ * The bare count of a share.
+ *
+ * @example countWords(share(31, 58)) // "31 of 58"
+ */
+export function countWords(value: Share): string {
+  return value.trials === 0 ? 'no snaps' : `${plainCount(value.count)} of ${plainCount(value.trials)}`;
 }
 
 /** Whether the share rests on at least one but fewer than {@link THIN_SNAPS} snaps. */
