@@ -4,14 +4,9 @@ import type { IntervalAxis } from './interval-row.ts';
 /** One layer of a layered chart. */
 export type Layer = Extract<TopLevelSpec, { layer: unknown }>['layer'][number];
 
-/**
- * A place across or down that was laid out in pixels before; no axis is drawn for it.
- *
- * @param extent - pixels of the plot in that direction
- */
-export function placedAt(field: string, extent: number) {
-  const scale = { domain: [0, extent], range: [0, extent], nice: false, zero: false };
-  return { field, type: 'quantitative' as const, axis: null, scale };
+/** A place across or down that was laid out in pixels before; it has no scale and no axis. */
+export function placedAt(field: string) {
+  return { field, type: 'quantitative' as const, axis: null, scale: null };
 }
 
 /** A value on the chart's own axis. */

@@ -22,13 +22,13 @@ export function intervalSpec(rows: readonly IntervalRow[], axis: IntervalAxis): 
     height,
     data: { values: data },
     layer: [
-      ...hatchLayers(data, height),
+      ...hatchLayers(data),
       ...referenceLayers(axis),
-      lineLayer(marked, axis, height),
-      dotLayer(marked, axis, height),
-      ...secondLayers(marked, axis, height),
-      labelLayer(height),
-      noteLayer(height),
+      lineLayer(marked, axis),
+      dotLayer(marked, axis),
+      ...secondLayers(marked, axis),
+      labelLayer(),
+      noteLayer(),
     ],
   };
 }
@@ -37,20 +37,22 @@ type Placed = Omit<IntervalRow, 'label'> &
   Omit<PlacedRow, 'lines'> & { readonly lines: string[]; readonly under: number };
 
 function placedRow({ label: _label, ...row }: IntervalRow, place: PlacedRow | undefined): Placed {
-  const { top, middle, bottom, lines } = place ?? { top: 0, middle: 0, bottom: 0, lines: [] };
-  return { ...row, top, middle, bottom, lines: [...lines], under: middle + UNDER };
+  const { top, middle, bottom, firstLine, lines } = place ?? NOWHERE;
+  return { ...row, top, middle, bottom, firstLine, lines: [...lines], under: middle + UNDER };
 }
+
+const NOWHERE: PlacedRow = { top: 0, middle: 0, bottom: 0, firstLine: 0, lines: [] };
 
 /** How far below the line the second mark stands, pixels. */
 const UNDER = 11;
 
-function hatchLayers(data: readonly Placed[], height: number): readonly Layer[] {
+function hatchLayers(data: readonly Placed[]): readonly Layer[] {
   const none = data.filter((row) => row.state === 'none');
   if (none.length === 0) return [];
   const layer: Layer = {
     data: { values: none },
     mark: { type: 'rect', fill: PAINT.hatch, stroke: PAINT.rule },
-    encoding: { y: placedAt('top', height), y2: { field: 'bottom' }, x: { value: 0 }, x2: { value: SIZE.plot } },
+    encoding: { y: placedAt('top'), y2: { field: 'bottom' }, x: { value: 0 }, x2: { value: SIZE.plot } },
   };
   return [layer];
 }
@@ -69,12 +71,12 @@ function referenceLayers({ reference }: IntervalAxis): readonly Layer[] {
   ];
 }
 
-function lineLayer(values: Placed[], axis: IntervalAxis, height: number): Layer {
+function lineLayer(values: Placed[], axis: IntervalAxis): Layer {
   return {
     data: { values },
     mark: { type: 'rule', strokeWidth: 2, color: PAINT.ink },
     encoding: {
-      y: placedAt('middle', height),
+      y: placedAt('middle'),
       x: valueAt('low', axis),
       x2: { field: 'high' },
       strokeDash: { condition: { test: IS_THIN, value: [5, 4] }, value: [1, 0] },
@@ -84,19 +86,19 @@ function lineLayer(values: Placed[], axis: IntervalAxis, height: number): Layer 
 
 const IS_THIN = "datum.state === 'thin'";
 
-function dotLayer(values: Placed[], axis: IntervalAxis, height: number): Layer {
+function dotLayer(values: Placed[], axis: IntervalAxis): Layer {
   return {
     data: { values },
     mark: { type: 'point', size: 95, filled: true, opacity: 1, stroke: PAINT.ink, strokeWidth: 2 },
     encoding: {
-      y: placedAt('middle', height),
+      y: placedAt('middle'),
       x: valueAt('value', axis),
       fill: { condition: { test: IS_THIN, value: PAINT.paper }, value: PAINT.ink },
     },
   };
 }
 
-function secondLayers(data: readonly Placed[], axis: IntervalAxis, height: number): readonly Layer[] {
+function secondLayers(data: readonly Placed[], axis: IntervalAxis): readonly Layer[] {
   const values = data.filter((row) => row.second !== null);
   if (values.length === 0) return [];
   const layer: Layer = {
@@ -110,23 +112,23 @@ function secondLayers(data: readonly Placed[], axis: IntervalAxis, height: numbe
       stroke: PAINT.ink,
       strokeWidth: 1.5,
     },
-    encoding: { y: placedAt('under', height), x: valueAt('second', axis) },
+    encoding: { y: placedAt('under'), x: valueAt('second', axis) },
   };
   return [layer];
 }
 
-function labelLayer(height: number): Layer {
+function labelLayer(): Layer {
   return {
     mark: { type: 'text', align: 'right', baseline: 'middle', fontSize: SIZE.label, lineHeight: SIZE.line },
-    encoding: { y: placedAt('middle', height), x: { value: -SIZE.labelGap }, text: { field: 'lines' } },
+    encoding: { y: placedAt('firstLine'), x: { value: -SIZE.labelGap }, text: { field: 'lines' } },
   };
 }
 
-function noteLayer(height: number): Layer {
+function noteLayer(): Layer {
   return {
     mark: { type: 'text', align: 'left', baseline: 'middle' },
     encoding: {
-      y: placedAt('middle', height),
+      y: placedAt('middle'),
       x: { value: SIZE.plot + SIZE.labelGap },
       text: { field: 'note' },
     },

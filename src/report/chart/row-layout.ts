@@ -8,6 +8,8 @@ export interface PlacedRow {
   readonly lines: readonly string[];
   readonly top: number;
   readonly middle: number;
+  /** Where the first line of the label stands, so that all its lines are centred on the row. */
+  readonly firstLine: number;
   readonly bottom: number;
 }
 
@@ -25,7 +27,9 @@ export function placeRows(
   const rows = labels.map((label) => {
     const lines = wrapText(label, SIZE.labelWidth, { size: SIZE.label });
     const height = Math.max(least, lines.length * SIZE.line + SIZE.rowGap);
-    const row = { lines, top, middle: top + height / 2, bottom: top + height };
+    const middle = top + height / 2;
+    const firstLine = middle - ((lines.length - 1) * SIZE.line) / 2;
+    const row = { lines, top, middle, firstLine, bottom: top + height };
     top += height;
     return row;
   });

@@ -1,5 +1,7 @@
 import type { Forecast } from '../../pressure/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { Grid } from '../chart/matrix-grid.ts';
+import { matrixSpec } from '../chart/matrix-spec.ts';
 import { answerLabel } from '../words/label.ts';
 import { counted } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
@@ -10,21 +12,43 @@ import { numberCell, numbers, type Row, type TableView, textCell, thinMark, word
 
 /** Situation by answer: the forecast share in every cell. */
 export function answerMatrix(plan: WeekPlan): ChartView {
+  const cells = matrixCells(plan);
   return {
     id: 'answers-by-situation',
     title: matrixTitle(plan),
     caption:
       'Forecast share of each answer, in percent. Darker is more often. Hatched: no such snap on their film; the number then comes from elsewhere.',
-    spec: null,
+    spec: cells.length === 0 ? null : matrixSpec(answerGrid(plan, cells)),
     empty: 'No situation was forecast, so nothing is drawn.',
     tinted: 'tinted',
-    table: matrixTable(plan, matrixCells(plan)),
+    table: matrixTable(plan, cells),
   };
 }
 
 /** The answer forecasts situation by situation. */
 export function matrixCells(plan: WeekPlan): readonly Forecast[] {
   return forecastsOf(plan, 'answer').filter((cell) => cell.situation !== ALL_SITUATIONS);
+}
+
+function answerGrid(plan: WeekPlan, cells: readonly Forecast[]): Grid {
+  const rows = cells.map((cell) => ({
+    label: situationLabel(plan, cell.situation),
+    note: snapNote(cell),
+    cells: cell.classes.map((entry) => ({
+      text: percent(entry.share),
+      strength: entry.share / DARKEST_SHARE,
+      state: cell.ownSnaps === 0 ? ('none' as const) : ('filled' as const),
+    })),
+  }));
+  return { columns: cells[0]?.classes.map((entry) => answerLabel(entry.name)) ?? [], noteTitle: 'Snaps on film', rows };
+}
+
+/** A share that is drawn in the darkest tint; judgement, so that screens and deep shots still differ. */
+const DARKEST_SHARE = 0.45;
+
+function snapNote(cell: Forecast): string {
+  if (cell.ownSnaps === 0) return 'no snaps';
+  return cell.thin ? `${cell.ownSnaps}, thin` : String(cell.ownSnaps);
 }
 
 function matrixTitle(plan: WeekPlan): string {

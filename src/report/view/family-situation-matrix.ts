@@ -1,8 +1,10 @@
 import type { FamilyScore } from '../../pressure/score-result.ts';
 import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { Grid, GridCell } from '../chart/matrix-grid.ts';
+import { matrixSpec } from '../chart/matrix-spec.ts';
 import { familyLabel } from '../words/label.ts';
-import { signed } from '../words/number-words.ts';
-import { ALL_SITUATIONS, situationLabel } from '../words/situation-label.ts';
+import { fixed, signed } from '../words/number-words.ts';
+import { ALL_SITUATIONS, planSituations, situationLabel } from '../words/situation-label.ts';
 import type { ChartView } from './block.ts';
 import { familySituationTable } from './family-table.ts';
 
@@ -14,12 +16,34 @@ export function familySituationMatrix(plan: WeekPlan): ChartView {
     title: matrixTitle(plan, scores),
     caption:
       'Points saved per ten snaps against the base. Darker helps more. An asterisk: ahead of the base beyond its 80% interval.',
-    spec: null,
+    spec: scores.length === 0 ? null : matrixSpec(familyGrid(plan, scores)),
     empty: 'No family was scored by situation, so nothing is drawn.',
     tinted: 'tinted',
     table: familySituationTable(plan, scores),
   };
 }
+
+function familyGrid(plan: WeekPlan, scores: readonly FamilyScore[]): Grid {
+  const families = [...new Set(scores.map((score) => score.family))].filter((family) => family !== 'base');
+  const rows = planSituations(plan).map((situation) => {
+    const here = scores.filter((score) => score.situation === situation.id);
+    return {
+      label: situation.label,
+      note: fixed(situation.expectedSnaps, 1),
+      cells: families.map((family) => scoreCell(here.find((score) => score.family === family))),
+    };
+  });
+  return { columns: families.map(familyLabel), noteTitle: 'Snaps expected', rows };
+}
+
+function scoreCell(score: FamilyScore | undefined): GridCell {
+  if (score === undefined) return { text: 'not scored', strength: 0, state: 'none' };
+  const mark = score.verdict === 'ahead of base' ? '*' : '';
+  return { text: `${signed(score.points.mean)}${mark}`, strength: score.points.mean / DARKEST_POINTS, state: 'filled' };
+}
+
+/** Points per ten snaps that are drawn in the darkest tint; judgement: larger gains hardly occur. */
+const DARKEST_POINTS = 1;
 
 function matrixTitle(plan: WeekPlan, scores: readonly FamilyScore[]): string {
   const ahead = scores.filter((score) => score.verdict === 'ahead of base');

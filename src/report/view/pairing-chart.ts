@@ -1,4 +1,6 @@
 import type { OwnFilmChapter } from '../../pressure/own-film-result.ts';
+import type { Grid } from '../chart/matrix-grid.ts';
+import { matrixSpec } from '../chart/matrix-spec.ts';
 import { isThin } from '../words/share-words.ts';
 import type { ChartView } from './block.ts';
 import { blindWords } from './guess-chart.ts';
@@ -10,7 +12,7 @@ export function pairingChart(film: OwnFilmChapter): ChartView {
     id: 'our-pairings',
     title: pairingTitle(film),
     caption: `Snaps of each coverage behind each path. Darker is a larger share of the path. A blind guess is right ${blindWords(film)} of the time.`,
-    spec: null,
+    spec: film.pairings.length === 0 ? null : matrixSpec(pairingGrid(film)),
     empty: 'No path was charted with its coverage, so nothing is drawn.',
     tinted: 'tinted',
     table: pairingTable(film),
@@ -20,6 +22,20 @@ export function pairingChart(film: OwnFilmChapter): ChartView {
 /** The coverages seen behind any path, in order of appearance. */
 export function pairingCoverages(film: OwnFilmChapter): readonly string[] {
   return [...new Set(film.pairings.flatMap((pairing) => pairing.coverages.map((entry) => entry.coverage)))];
+}
+
+function pairingGrid(film: OwnFilmChapter): Grid {
+  const coverages = pairingCoverages(film);
+  const rows = film.pairings.map((pairing) => ({
+    label: pairing.path,
+    note: String(pairing.snaps),
+    cells: coverages.map((coverage) => {
+      const share = pairing.coverages.find((entry) => entry.coverage === coverage)?.share;
+      const count = share?.count ?? 0;
+      return { text: count === 0 ? 'never' : String(count), strength: share?.estimate ?? 0, state: 'filled' as const };
+    }),
+  }));
+  return { columns: coverages, noteTitle: 'Snaps of the path', rows };
 }
 
 function pairingTitle({ pairings }: OwnFilmChapter): string {

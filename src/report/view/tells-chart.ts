@@ -1,5 +1,7 @@
 import type { Tell } from '../../pressure/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { Grid } from '../chart/matrix-grid.ts';
+import { matrixSpec } from '../chart/matrix-spec.ts';
 import { className } from '../words/label.ts';
 import { fixed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
@@ -18,7 +20,7 @@ export function tellsChart(plan: WeekPlan): ChartView {
         : `${first.description}: ${tellFollows(first).toLowerCase()} followed on ${first.film.count} of ${first.film.trials}`,
     caption:
       'How often the habit held in each game. Darker is more often. Hatched: the look was not seen in that game.',
-    spec: null,
+    spec: tells.length === 0 ? null : matrixSpec(tellGrid(tells)),
     empty: 'No tell stood out, so nothing is drawn.',
     tinted: 'tinted',
     table: tellsTable(tells),
@@ -33,6 +35,24 @@ export function tellFollows(tell: Tell): string {
 /** The games in which any tell was looked for, in the plan's order. */
 export function tellGames(tells: readonly Tell[]): readonly string[] {
   return [...new Set(tells.flatMap((tell) => tell.games.map((game) => game.game)))];
+}
+
+function tellGrid(tells: readonly Tell[]): Grid {
+  const games = tellGames(tells);
+  const rows = tells.map((tell) => ({
+    label: `${tell.description}: ${tellFollows(tell).toLowerCase()}`,
+    note: `${percent(tell.expected)}, ${percent(tell.planWith)}`,
+    cells: games.map((game) => {
+      const found = tell.games.find((entry) => entry.game === game);
+      if (found === undefined || found.trials === 0) return { text: 'no snaps', strength: 0, state: 'none' as const };
+      return {
+        text: `${found.count} of ${found.trials}`,
+        strength: found.count / found.trials,
+        state: 'filled' as const,
+      };
+    }),
+  }));
+  return { columns: games, noteTitle: 'Expected, plan with', rows };
 }
 
 function tellsTable(tells: readonly Tell[]): TableView {
