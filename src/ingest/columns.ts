@@ -57,11 +57,11 @@ const seconds = {
 
 /** Every column a sheet may carry, in the order of the template; the one place where columns are defined. */
 export const CHART_COLUMNS = [
-  { name: 'offense', ...text, meaning: 'the offense that ran the snap', example: 'Cedar Falls' },
-  { name: 'defense', ...text, meaning: 'the defense that faced it', example: 'Union' },
-  { name: 'game', ...text, meaning: 'a name for the game, the same on all its snaps', example: 'w05 at Union' },
+  { name: 'offense', ...text, meaning: 'the offense that ran the snap', example: 'Harrow Creek' },
+  { name: 'defense', ...text, meaning: 'the defense that faced it', example: 'Oakhollow' },
+  { name: 'game', ...text, meaning: 'a name for the game, the same on all its snaps', example: 'week 5 Harrow Creek' },
   { name: 'week', ...whole('week', 0, 60), meaning: 'week of the season', example: '5' },
-  { name: 'snap', ...whole('snap', 1, 400), meaning: 'number of the snap within the game', example: '17' },
+  { name: 'snap', ...whole('snap', 1, 9999), meaning: 'number of the snap within the game', example: '17' },
   { name: 'drive', ...whole('drive', 1, 60), meaning: 'number of the series within the game', example: '3' },
   { name: 'quarter', ...whole('quarter', 1, 9), meaning: 'quarter; 5 and up are overtime', example: '2' },
   { name: 'clock', kind: 'number', cell: { form: 'clock' }, meaning: 'time left in the quarter', example: '7:42' },

@@ -1,0 +1,47 @@
+import { type CellReading, faultReading, valueReading } from './cell-reading.ts';
+import type { CellForm } from './columns.ts';
+import { suggest, withDigits } from './look-alike.ts';
+
+/** The number form of a column. */
+type NumberForm = Extract<CellForm, { form: 'number' }>;
+
+/** A whole number; a spreadsheet may have added a point and zeros. */
+const WHOLE = /^[+-]?\d+(?:\.0+)?$/;
+
+/** A number with decimals, point or comma. */
+const DECIMAL = /^[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)$/;
+
+/** Units that number things in order, of which one cannot have "a whole number of". */
+const ORDINAL_UNITS = ['week', 'snap', 'drive', 'quarter', 'down'];
+
+/** The number written in a cell, checked against the column's least and most. */
+export function readNumber(form: NumberForm, text: string): CellReading {
+  const value = parseNumber(form, text);
+  if (value === undefined) return faultReading(ruleOf(form), suggestNumber(form, text));
+  if (value < form.least || value > form.most) return faultReading(`is not from ${form.least} to ${form.most}`);
+  return valueReading(value);
+}
+
+function parseNumber(form: NumberForm, text: string): number | undefined {
+  // A typographic minus comes from word processors and web pages.
+  const plain = text.replace('\u2212', '-');
+  const pattern = form.decimals === 0 ? WHOLE : DECIMAL;
+  if (!pattern.test(plain)) return undefined;
+  // Adding 0 turns -0 into 0.
+  return Number(plain.replace(',', '.')) + 0;
+}
+
+function ruleOf({ unit, decimals }: NumberForm): string {
+  const what = decimals === 0 ? 'a whole number' : 'a number';
+  return ORDINAL_UNITS.includes(unit) ? `is not ${what}` : `is not ${what} of ${unit}`;
+}
+
+/** The number that was meant: letters that look like digits, or words around a number ("8 yds", "3rd"). */
+function suggestNumber(form: NumberForm, text: string): string | undefined {
+  const onlyNumber = text.match(/^\D*?([+-]?\d+(?:\.\d+)?)\D*$/)?.[1] ?? '';
+  for (const meant of [withDigits(text), onlyNumber]) {
+    const value = parseNumber(form, meant);
+    if (value !== undefined && value >= form.least && value <= form.most) return suggest(text, meant);
+  }
+  return undefined;
+}

@@ -1,0 +1,27 @@
+import Papa from 'papaparse';
+
+/** A cell to be written; undefined is written as a blank. */
+export type CsvCell = string | number | undefined;
+
+/**
+ * What a spreadsheet would run as a formula: a cell that begins with = + - @, a tab or a carriage return. A plain
+ * signed number (`-7`, `+3.5`) cannot be one and stays as it is.
+ *
+ * @see OWASP, "CSV Injection" (the leading characters; from memory)
+ */
+const FORMULA_START = /^[=@\t\r]|^[+-](?!\d+(?:\.\d+)?$)/;
+
+/**
+ * The rows as CSV text by RFC 4180 (comma, CRLF, quotation marks doubled), ending in a line end. Cells that a
+ * spreadsheet would run as a formula get a leading apostrophe; {@link readSheet} takes it off again.
+ */
+export function toCsv(rows: readonly (readonly CsvCell[])[]): string {
+  if (rows.length === 0) return '';
+  const cells = rows.map((row) => row.map((cell) => cell ?? ''));
+  return `${Papa.unparse(cells, { escapeFormulae: FORMULA_START, newline: '\r\n' })}\r\n`;
+}
+
+/** The cell without the apostrophe that {@link toCsv} put before a formula; any other cell unchanged. */
+export function withoutGuard(cell: string): string {
+  return cell.startsWith("'") && FORMULA_START.test(cell.slice(1)) ? cell.slice(1) : cell;
+}
