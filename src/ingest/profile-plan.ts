@@ -1,0 +1,103 @@
+import { type CellReading, faultReading } from './cell-reading.ts';
+import type { ColumnName } from './columns.ts';
+import { nearestWord } from './nearest-word.ts';
+import { type ColumnSource, definitionOf, NOT_CHARTED, type Profile, profileHeaders } from './profile.ts';
+import { compileCondition, type RowTest } from './profile-condition.ts';
+import { plainWord, readCell } from './read-cell.ts';
+import type { RowProblem } from './row-problem.ts';
+import { headerKey } from './sheet-dialect.ts';
+import type { ColumnMatch, HeaderRow, PlannedColumn } from './sheet-plan.ts';
+import { type CellTranslation, secondsAsClock, translateCell } from './translate-cell.ts';
+
+/** Matches the headers of a foreign sheet with our columns through a profile. */
+export function planFromProfile(header: HeaderRow, profile: Profile): ColumnMatch {
+  const keys = header.headers.map(headerKey);
+  const indexOf = (text: string) => keys.indexOf(headerKey(text));
+  const columns: PlannedColumn[] = [];
+  for (const [name, source] of Object.entries(profile.columns) as [ColumnName, ColumnSource][]) {
+    const planned = planColumn(name, source, { profile, indexOf });
+    if (planned !== undefined) columns.push(planned);
+  }
+  const used = new Set(profileHeaders(profile).map(indexOf));
+  return { columns, used, keeps: keepTest(profile, indexOf), problems: absentHeaders(header, profile, indexOf) };
+}
+
+interface PlanContext {
+  readonly profile: Profile;
+  readonly indexOf: (header: string) => number;
+}
+
+/** Undefined when the sheet lacks the column's header. */
+function planColumn(name: ColumnName, source: ColumnSource, context: PlanContext): PlannedColumn | undefined {
+  const definition = definitionOf(name);
+  const base = { name, kind: definition.kind };
+  if (source.header !== undefined) {
+    const index = context.indexOf(source.header);
+    if (index === -1) return undefined;
+    const textOf = (cells: readonly string[]) => cells[index] ?? '';
+    return { ...base, index, header: source.header, textOf, read: translatedReader(name, source, context.profile) };
+  }
+  const read = (written: string) => readCell(definition, written);
+  if (source.value !== undefined) {
+    const { value } = source;
+    return { ...base, index: -1, header: name, textOf: () => value, read };
+  }
+  return { ...base, index: -1, header: name, textOf: ruleReader(source, context.indexOf), read };
+}
+
+function translatedReader(name: ColumnName, source: ColumnSource, profile: Profile): (written: string) => CellReading {
+  const definition = definitionOf(name);
+  const translation = translationOf(source, profile);
+  const asClock = source.as === 'seconds' && definition.cell.form === 'clock';
+  return (written) => {
+    const translated = translateCell(translation, written);
+    if (translated.kind === 'fault') return faultReading(translated.rule);
+    return readCell(definition, asClock ? secondsAsClock(translated.text) : translated.text);
+  };
+}
+
+function translationOf(source: ColumnSource, profile: Profile): CellTranslation {
+  const words = Object.entries(source.words).map(([code, word]) => [plainWord(code), withoutNotCharted(word)] as const);
+  return {
+    notCharted: new Set([...profile.not_charted, ...source.not_charted].map(plainWord)),
+    words: new Map(words),
+    as: source.as,
+    otherWordsAreBlank: source.others === undefined ? 'kept' : 'blank',
+  };
+}
+
+function withoutNotCharted(word: string): string {
+  return plainWord(word) === plainWord(NOT_CHARTED) ? '' : word;
+}
+
+/** The word of the first rule whose conditions all hold; blank when none does. */
+function ruleReader(source: ColumnSource, indexOf: (header: string) => number): (cells: readonly string[]) => string {
+  const rules = (source.rules ?? []).map(({ when, use }) => ({
+    tests: when.map((condition) => compileCondition(condition, indexOf)),
+    word: withoutNotCharted(use),
+  }));
+  return (cells) => rules.find(({ tests }) => tests.every((test) => test(cells)))?.word ?? '';
+}
+
+function keepTest(profile: Profile, indexOf: (header: string) => number): RowTest {
+  const keep = profile.keep_when.map((condition) => compileCondition(condition, indexOf));
+  const drop = profile.drop_when.map((condition) => compileCondition(condition, indexOf));
+  return (cells) => keep.every((test) => test(cells)) && !drop.some((test) => test(cells));
+}
+
+/** A header asked for in a condition must be there; one that only feeds a column leaves the column not charted. */
+function absentHeaders({ file, row, headers }: HeaderRow, profile: Profile, indexOf: (header: string) => number) {
+  const feeding = new Set(Object.values(profile.columns).flatMap(({ header }) => header ?? []));
+  const absent = profileHeaders(profile).filter((header) => indexOf(header) === -1);
+  return absent.map((header): RowProblem => {
+    const near = nearestWord(header, headers);
+    return {
+      severity: feeding.has(header) ? 'warning' : 'fault',
+      file,
+      row,
+      found: header,
+      rule: 'is a header the profile names, and the sheet does not have it',
+      ...(near === undefined ? {} : { suggestion: `Did you mean "${near}"?` }),
+    };
+  });
+}

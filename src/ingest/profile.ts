@@ -1,0 +1,127 @@
+import * as z from 'zod';
+import { CHART_COLUMNS, type ColumnDefinition, type ColumnName } from './columns.ts';
+import { conditionsSchema } from './profile-condition.ts';
+import { plainWord, readCell } from './read-cell.ts';
+import { TRANSFORMS, type Transform } from './translate-cell.ts';
+
+/** What a profile writes for a code of the sheet that says nothing. */
+export const NOT_CHARTED = 'not charted';
+
+const rule = z.strictObject({
+  when: conditionsSchema.default([]).describe('all must hold; without it the rule always does'),
+  use: z.string().describe('our word'),
+});
+
+const source = z.preprocess(
+  (value) => (typeof value === 'string' ? { header: value } : value),
+  z.strictObject({
+    header: z.string().min(1).optional().describe('the header of the sheet that feeds this column'),
+    value: z.string().min(1).optional().describe('the same value on every row'),
+    rules: z.array(rule).min(1).optional().describe('the first rule that holds gives the word; none: not charted'),
+    as: z.enum(TRANSFORMS).optional().describe('how the cell is turned into ours'),
+    words: z.record(z.string(), z.string()).default({}).describe('his code: our word, or "not charted"'),
+    not_charted: z.array(z.string()).default([]).describe('codes that say nothing'),
+    others: z.literal(NOT_CHARTED).optional().describe('codes that are not listed say nothing'),
+  }),
+);
+
+const columnNames = CHART_COLUMNS.map(({ name }) => name) as [ColumnName, ...ColumnName[]];
+
+/** How a foreign sheet is read: his headers to our columns, his codes to our words. The coach owns the file.
+ * Values stay as they are written: {@link readYaml} turns none into a number. */
+export const profileSchema = z
+  .strictObject({
+    files: z.array(z.string().min(1)).optional().describe('the sheets it reads; a * stands for anything'),
+    not_charted: z.array(z.string()).default([]).describe('cells that say nothing, in any column'),
+    keep_when: conditionsSchema.default([]).describe('only rows where all of these hold are read'),
+    drop_when: conditionsSchema.default([]).describe('rows where any of these holds are left out'),
+    columns: z.partialRecord(z.enum(columnNames), source).describe('our column: where it comes from'),
+  })
+  .superRefine(({ columns }, context) => {
+    for (const [name, entry] of Object.entries(columns)) {
+      for (const fault of faultsOf(name as ColumnName, entry)) {
+        context.addIssue({ code: 'custom', path: ['columns', name, ...fault.path], message: fault.rule });
+      }
+    }
+  })
+  .meta({ scalars: 'text' });
+
+/** A profile as read from its file. */
+export type Profile = z.output<typeof profileSchema>;
+
+/** Where one of our columns comes from, as read from a profile. */
+export type ColumnSource = z.output<typeof source>;
+
+/** The headers of the foreign sheet that a profile names anywhere. */
+export function profileHeaders(profile: Profile): readonly string[] {
+  const sources = Object.values(profile.columns);
+  const conditions = [...profile.keep_when, ...profile.drop_when, ...sources.flatMap(conditionsOf)];
+  const named = [...sources.flatMap(({ header }) => header ?? []), ...conditions.map(({ header }) => header)];
+  return [...new Set(named)];
+}
+
+/** The definition of a column by its name. */
+export function definitionOf(name: ColumnName): ColumnDefinition {
+  const found: ColumnDefinition | undefined = CHART_COLUMNS.find((column) => column.name === name);
+  if (found === undefined) throw new RangeError(`no column is named ${name}`);
+  return found;
+}
+
+function conditionsOf({ rules }: ColumnSource) {
+  return (rules ?? []).flatMap(({ when }) => when);
+}
+
+interface SourceFault {
+  readonly path: readonly (string | number)[];
+  readonly rule: string;
+}
+
+function faultsOf(name: ColumnName, entry: ColumnSource): SourceFault[] {
+  const definition = definitionOf(name);
+  const given = [entry.header, entry.value, entry.rules].filter((part) => part !== undefined).length;
+  const faults: SourceFault[] = [];
+  if (given !== 1) faults.push({ path: [], rule: 'needs exactly one of header, value or rules' });
+  if (entry.as !== undefined && !fits(definition, entry.as)) {
+    faults.push({ path: ['as'], rule: `does not fit ${name}` });
+  }
+  return [...faults, ...outputsOf(entry).flatMap((output) => outputFault(definition, output))];
+}
+
+function fits({ cell }: ColumnDefinition, as: Transform): boolean {
+  switch (as) {
+    case 'yards_to_goal':
+    case 'yards_from_own_goal':
+    case 'signed_yard_line':
+      return cell.form === 'field';
+    case 'zero_one':
+      return cell.form === 'word' && cell.words.includes('yes');
+    case 'plus':
+    case 'minus':
+      return cell.form === 'number';
+    case 'seconds':
+      return cell.form === 'clock' || (cell.form === 'number' && cell.unit === 'seconds');
+    default:
+      return as satisfies never;
+  }
+}
+
+interface Output {
+  readonly path: readonly (string | number)[];
+  readonly text: string;
+}
+
+function outputsOf({ value, words, rules }: ColumnSource): Output[] {
+  return [
+    ...(value === undefined ? [] : [{ path: ['value'], text: value }]),
+    ...Object.entries(words).map(([code, text]) => ({ path: ['words', code], text })),
+    ...(rules ?? []).map(({ use }, i) => ({ path: ['rules', i, 'use'], text: use })),
+  ];
+}
+
+function outputFault(definition: ColumnDefinition, { path, text }: Output): SourceFault[] {
+  if (plainWord(text) === plainWord(NOT_CHARTED)) return [];
+  const reading = readCell(definition, text);
+  if (reading.kind !== 'fault') return [];
+  const hint = reading.suggestion === undefined ? '' : `. ${reading.suggestion.replace(/\.$/, '')}`;
+  return [{ path, rule: `${reading.rule}${hint}` }];
+}

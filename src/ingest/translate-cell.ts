@@ -1,0 +1,88 @@
+import { plainWord } from './read-cell.ts';
+import { writeClock } from './read-clock.ts';
+import { writeFieldPosition } from './read-field-position.ts';
+
+/** The ways a profile may turn a foreign cell into ours, by the name a coach writes after `as:`. */
+export const TRANSFORMS = [
+  'yards_to_goal',
+  'yards_from_own_goal',
+  'signed_yard_line',
+  'zero_one',
+  'plus',
+  'minus',
+  'seconds',
+] as const;
+
+/** One word of {@link TRANSFORMS}. */
+export type Transform = (typeof TRANSFORMS)[number];
+
+/** What the transforms mean, for the template and the messages. */
+export const TRANSFORM_MEANINGS: Readonly<Record<Transform, string>> = {
+  yards_to_goal: "a number 1 to 99, yards to the opponent's goal line",
+  yards_from_own_goal: "a number 1 to 99, yards from the offense's own goal line",
+  signed_yard_line: 'a yard line with a minus on the own side (-35) and none or a plus on the other (20)',
+  zero_one: '1 is yes, 0 is no',
+  plus: "a difference from the offense's side",
+  minus: "a difference from the defense's side; the sign is turned",
+  seconds: 'a number of seconds',
+};
+
+/** How a profile reads one of the sheet's columns. Keys of `words` are {@link plainWord}s. */
+export interface CellTranslation {
+  readonly notCharted: ReadonlySet<string>;
+  readonly words: ReadonlyMap<string, string>;
+  readonly as?: Transform | undefined;
+  readonly otherWordsAreBlank: 'blank' | 'kept';
+}
+
+/** The cell as our own sheet would have it, or the rule it breaks. */
+export type TranslatedCell =
+  | { readonly kind: 'text'; readonly text: string }
+  | { readonly kind: 'fault'; readonly rule: string };
+
+/** A foreign cell in our own writing: first "not charted", then the profile's words, then its transform. */
+export function translateCell(translation: CellTranslation, written: string): TranslatedCell {
+  const word = plainWord(written);
+  if (word === '' || translation.notCharted.has(word)) return { kind: 'text', text: '' };
+  const meant = translation.words.get(word);
+  if (meant !== undefined) return { kind: 'text', text: meant };
+  if (translation.as !== undefined) return transform(translation.as, written.trim());
+  return { kind: 'text', text: translation.otherWordsAreBlank === 'blank' ? '' : written };
+}
+
+function transform(as: Transform, written: string): TranslatedCell {
+  const text = transformed(as, written);
+  if (text !== undefined) return { kind: 'text', text };
+  return { kind: 'fault', rule: `cannot be read as ${as}: ${TRANSFORM_MEANINGS[as]}` };
+}
+
+function transformed(as: Transform, written: string): string | undefined {
+  if (as === 'zero_one') return { '1': 'yes', '0': 'no' }[written];
+  const value = Number(written);
+  if (!/\d/.test(written) || Number.isNaN(value)) return undefined;
+  switch (as) {
+    case 'yards_to_goal':
+      return yardLine(value);
+    case 'yards_from_own_goal':
+      return yardLine(100 - value);
+    case 'signed_yard_line':
+      return Math.abs(value) > 50 || value === 0 ? undefined : yardLine(value < 0 ? 100 + value : value);
+    case 'plus':
+      return String(value);
+    case 'minus':
+      return String(0 - value);
+    case 'seconds':
+      return String(value);
+    default:
+      return as satisfies never;
+  }
+}
+
+function yardLine(yards: number): string | undefined {
+  return Number.isInteger(yards) && yards >= 1 && yards <= 99 ? writeFieldPosition(yards) : undefined;
+}
+
+/** Seconds left in the quarter, written as our clock. */
+export function secondsAsClock(text: string): string {
+  return /^\d+(?:\.\d+)?$/.test(text) ? writeClock(Number(text)) : text;
+}

@@ -1,0 +1,115 @@
+import { type Document, isCollection, isMap, isScalar, LineCounter, type Node, parseDocument } from 'yaml';
+import type * as z from 'zod';
+import { decodeText } from './decode-text.ts';
+import type { RowProblem } from './row-problem.ts';
+import { type IssuePath, sayIssues } from './yaml-issue.ts';
+
+/** A YAML file read against its schema: the value, or everything that is wrong with it. */
+export type YamlReading<Value> =
+  | { readonly kind: 'value'; readonly value: Value }
+  | { readonly kind: 'problems'; readonly problems: readonly RowProblem[] };
+
+/** A settings file longer than this is none; judgement (the longest call library is some tens of kilobytes). */
+const LONGEST_TEXT = 1_000_000;
+
+/** Deeper nesting than any of our files has, by far; judgement. */
+const DEEPEST = 40;
+
+/** How often aliases may be expanded; the YAML package's own default, against "billion laughs" files. */
+const MOST_ALIASES = 100;
+
+/**
+ * A YAML file, as text or as the bytes read, checked against a zod schema. Every problem comes at once, each with its
+ * line and the path of its key; an unknown key names the nearest known one. Never throws. When the schema's `meta`
+ * says `scalars: 'text'`, every value is kept as the text that stands there (`01` stays `01`).
+ */
+export function readYaml<Value>(text: string | Uint8Array, schema: z.ZodType<Value>, file: string): YamlReading<Value> {
+  if (typeof text === 'string') return readText({ text, schema, file });
+  const decoded = decodeText(text);
+  return decoded.kind === 'refused' ? refused(file, decoded.reason) : readText({ text: decoded.text, schema, file });
+}
+
+interface YamlJob<Value> {
+  readonly text: string;
+  readonly schema: z.ZodType<Value>;
+  readonly file: string;
+}
+
+function readText<Value>(job: YamlJob<Value>): YamlReading<Value> {
+  const { text, schema, file } = job;
+  if (text.length > LONGEST_TEXT) return refused(file, 'is far too long for a settings file');
+  const lines = new LineCounter();
+  const scalars = schema.meta()?.['scalars'] === 'text' ? 'failsafe' : 'core';
+  try {
+    const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, schema: scalars });
+    return readDocument(job, document, lines);
+  } catch (error) {
+    return refused(file, refusalOf(error));
+  }
+}
+
+function readDocument<Value>(
+  { schema, file }: YamlJob<Value>,
+  document: Document.Parsed,
+  lines: LineCounter,
+): YamlReading<Value> {
+  if (document.errors.length > 0) {
+    const problems = document.errors.map(({ message, pos }) => lineFault(file, lines.linePos(pos[0]).line, message));
+    return { kind: 'problems', problems };
+  }
+  if (isDeeperThan(document.contents, DEEPEST)) return refused(file, 'is nested too deeply');
+  const plain: unknown = document.toJS({ maxAliasCount: MOST_ALIASES });
+  const checked = schema.safeParse(plain ?? {});
+  if (checked.success) return { kind: 'value', value: checked.data };
+  const lineAt = (path: IssuePath) => lineOf(document, lines, path);
+  return { kind: 'problems', problems: sayIssues(checked.error.issues, { file, schema, value: plain, lineAt }) };
+}
+
+function refused(file: string, rule: string): { kind: 'problems'; problems: readonly RowProblem[] } {
+  return { kind: 'problems', problems: [{ severity: 'fault', file, row: 0, found: '', rule }] };
+}
+
+/** The parser runs out of stack on absurd nesting, and the package refuses aliases that multiply. */
+function refusalOf(error: unknown): string {
+  if (error instanceof RangeError) return 'is nested too deeply';
+  if (error instanceof ReferenceError) return 'repeats parts of itself (aliases) too often';
+  throw error;
+}
+
+function lineFault(file: string, line: number, message: string): RowProblem {
+  const rule = `is not well-formed YAML: ${message.replace(/\.$/, '')}`;
+  return { severity: 'fault', file, row: line, unit: 'line', found: '', rule };
+}
+
+function isDeeperThan(node: unknown, levels: number): boolean {
+  if (!isCollection(node)) return false;
+  if (levels === 0) return true;
+  return node.items.some((item) => isDeeperThan(pairValue(item), levels - 1));
+}
+
+function pairValue(item: unknown): unknown {
+  return typeof item === 'object' && item !== null && 'value' in item && 'key' in item ? item.value : item;
+}
+
+/** The line of the key or item the path leads to; of the nearest one above it when it is missing. */
+function lineOf(document: Document.Parsed, lines: LineCounter, path: IssuePath): number {
+  let node: unknown = document.contents;
+  let offset = 0;
+  for (const step of path) {
+    const place = stepInto(node, step);
+    if (place === undefined) break;
+    offset = place.offset;
+    node = place.node;
+  }
+  return lines.linePos(offset).line;
+}
+
+function stepInto(node: unknown, step: PropertyKey): { offset: number; node: unknown } | undefined {
+  if (isMap(node)) {
+    const pair = node.items.find(({ key }) => isScalar(key) && String(key.value) === String(step));
+    const key = pair?.key as Node | undefined;
+    return key?.range ? { offset: key.range[0], node: pair?.value } : undefined;
+  }
+  const item = isCollection(node) ? (node.items[Number(step)] as Node | undefined) : undefined;
+  return item?.range ? { offset: item.range[0], node: item } : undefined;
+}
