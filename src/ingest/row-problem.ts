@@ -61,6 +61,12 @@ export function describeProblem(problem: RowProblem): string {
   return `${placeOf(problem)}: ${sentenceOf(problem)}`;
 }
 
+/** The problem without its file and row, as the reason a row was rejected. */
+export function describeReason(problem: RowProblem): string {
+  const place = columnPlace(problem.columnLetter, problem.header);
+  return `${place === '' ? '' : `${place}: `}${sentenceOf(problem)}`;
+}
+
 /** The group as one line: the first problem, and the rows it stands on when there are several. */
 export function describeGroup(group: ProblemGroup): string {
   const { problem, count, rows } = group;

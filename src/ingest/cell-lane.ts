@@ -1,0 +1,62 @@
+import { BLANK, type CellReading } from './cell-reading.ts';
+import { type CodeStore, codeOfWord, createStore, detached, type NumberStore } from './column-store.ts';
+import type { PlannedColumn } from './sheet-plan.ts';
+
+/** Stands in a lane's cache for a text that needs a closer look: a fault, or a value with a remark. */
+export const ODD = Number.NEGATIVE_INFINITY;
+
+/** Different texts a lane remembers; beyond it every cell is read anew. Judgement. */
+const MOST_REMEMBERED = 0x10000;
+
+/** A planned column with the store it fills and what it has learnt: each different text is read only once. */
+export interface CellLane<Store> {
+  readonly column: PlannedColumn;
+  readonly store: Store;
+  /** The code or number of a text, or {@link ODD}; undefined before it was learnt. */
+  readonly cache: Map<string, number>;
+}
+
+/** A lane that fills a column of words. */
+export type CodeLane = CellLane<CodeStore>;
+
+/** A lane that fills a column of numbers. */
+export type NumberLane = CellLane<NumberStore>;
+
+/** The lanes of the planned columns, words and numbers apart so that each loop over them meets one kind of store. */
+export function createLanes(
+  columns: readonly PlannedColumn[],
+  capacity: number,
+): { readonly codeLanes: readonly CodeLane[]; readonly numberLanes: readonly NumberLane[] } {
+  const codeLanes: CodeLane[] = [];
+  const numberLanes: NumberLane[] = [];
+  for (const column of columns) {
+    const store = createStore(column.kind, capacity);
+    if (store.kind === 'code') codeLanes.push({ column, store, cache: new Map() });
+    else numberLanes.push({ column, store, cache: new Map() });
+  }
+  return { codeLanes, numberLanes };
+}
+
+/** Reads a text the lane has not met, and remembers what it says. */
+export function learn(lane: CodeLane | NumberLane, written: string): number {
+  const value = storedForm(lane, lane.column.read(written));
+  if (lane.cache.size < MOST_REMEMBERED) lane.cache.set(detached(written), value);
+  return value;
+}
+
+/** What a text that is {@link ODD} says, and the value to store when it is not a fault. */
+export function lookCloser(
+  lane: CodeLane | NumberLane,
+  written: string,
+): { readonly reading: CellReading; readonly value: number } {
+  const reading = lane.column.read(written);
+  const plain = reading.kind === 'value' ? { kind: 'value' as const, value: reading.value } : BLANK;
+  return { reading, value: storedForm(lane, plain) };
+}
+
+function storedForm({ store }: CodeLane | NumberLane, reading: CellReading): number {
+  if (reading.kind === 'fault') return ODD;
+  if (reading.kind === 'blank') return store.kind === 'code' ? 0 : Number.NaN;
+  if (reading.remark !== undefined) return ODD;
+  return store.kind === 'code' ? codeOfWord(store, String(reading.value)) : Number(reading.value);
+}

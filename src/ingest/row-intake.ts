@@ -1,0 +1,167 @@
+import { type CodeLane, createLanes, learn, type NumberLane, ODD } from './cell-lane.ts';
+import type { Chart, ChartColumn } from './chart.ts';
+import { finishStore, growStore } from './column-store.ts';
+import type { ColumnName } from './columns.ts';
+import { asWritten, lookAtOddCells, placeOf, type SheetRow } from './odd-cells.ts';
+import { describeReason, type RowProblem } from './row-problem.ts';
+import type { SheetPlan } from './sheet-plan.ts';
+import type { RejectedRow } from './sheet-reading.ts';
+import { createSnapChecks, type SnapCheck } from './single-snap-checks.ts';
+import { createSnapLedger } from './snap-ledger.ts';
+
+/** Takes the rows of one sheet in, one at a time, and gives the chart at the end. */
+export interface RowIntake {
+  /** Takes a row with as many cells as the sheet has headers. */
+  readonly take: (row: SheetRow) => void;
+  /** Keeps a row out for a reason that is not a single cell's. */
+  readonly reject: (row: SheetRow, rule: string) => void;
+  readonly finish: () => Chart;
+  readonly problems: readonly RowProblem[];
+  readonly rejected: readonly RejectedRow[];
+}
+
+/** Rows there is room for at first; the room doubles when it is used up. */
+const FIRST_CAPACITY = 1024;
+
+interface IntakeState {
+  readonly file: string;
+  /** All lanes in the order of the sheet's columns. */
+  readonly lanes: readonly (CodeLane | NumberLane)[];
+  readonly codeLanes: readonly CodeLane[];
+  readonly numberLanes: readonly NumberLane[];
+  readonly checks: readonly SnapCheck[];
+  readonly repeatCheck: SnapCheck;
+  readonly problems: RowProblem[];
+  readonly rejected: RejectedRow[];
+  size: number;
+  capacity: number;
+  rowOf: Uint32Array;
+}
+
+/** An empty intake for a sheet read by `plan`. Its stores hold the row at hand until it is known to be sound. */
+export function createRowIntake(plan: SheetPlan, file: string): RowIntake {
+  const state = createState(plan, file);
+  const { problems, rejected } = state;
+  return {
+    take: (row) => takeRow(state, row),
+    reject: (row, rule) => rejectRow(state, row, [{ severity: 'fault', file, row: row.row, found: '', rule }]),
+    finish: () => finishChart(state),
+    problems,
+    rejected,
+  };
+}
+
+function createState(plan: SheetPlan, file: string): IntakeState {
+  const { codeLanes, numberLanes } = createLanes(plan.columns, FIRST_CAPACITY);
+  const lanes = [...codeLanes, ...numberLanes].sort((left, right) => left.column.index - right.column.index);
+  return {
+    file,
+    lanes,
+    codeLanes,
+    numberLanes,
+    checks: createSnapChecks(Object.fromEntries(lanes.map(({ column, store }) => [column.name, store]))),
+    repeatCheck: createRepeatCheck(lanes),
+    problems: [],
+    rejected: [],
+    size: 0,
+    capacity: FIRST_CAPACITY,
+    rowOf: new Uint32Array(FIRST_CAPACITY),
+  };
+}
+
+function takeRow(state: IntakeState, row: SheetRow): void {
+  if (state.size === state.capacity) grow(state);
+  const odd = fillCodes(state, row.cells) + fillNumbers(state, row.cells);
+  const found = odd > 0 ? lookAtOddCells(state.lanes, row, { file: state.file, index: state.size }) : [];
+  // Cells that could not be read must not be compared with others, and only a sound snap may claim its number.
+  if (!hasFault(found)) runChecks(state, state.checks, { row, found });
+  if (!hasFault(found)) runChecks(state, [state.repeatCheck], { row, found });
+  if (hasFault(found)) {
+    rejectRow(state, row, found);
+    return;
+  }
+  if (found.length > 0) state.problems.push(...found);
+  state.rowOf[state.size] = row.row;
+  state.size++;
+}
+
+function grow(state: IntakeState): void {
+  state.capacity *= 2;
+  for (const { store } of state.lanes) growStore(store, state.capacity);
+  const rowOf = new Uint32Array(state.capacity);
+  rowOf.set(state.rowOf);
+  state.rowOf = rowOf;
+}
+
+/** Stores the row's words and says how many cells need a closer look. */
+function fillCodes({ codeLanes, size }: IntakeState, cells: readonly string[]): number {
+  let odd = 0;
+  for (const lane of codeLanes) {
+    const written = cells[lane.column.index] ?? lane.column.textOf(cells);
+    const code = lane.cache.get(written) ?? learn(lane, written);
+    if (code === ODD) odd++;
+    else lane.store.codes[size] = code;
+  }
+  return odd;
+}
+
+/** Stores the row's numbers and says how many cells need a closer look. */
+function fillNumbers({ numberLanes, size }: IntakeState, cells: readonly string[]): number {
+  let odd = 0;
+  for (const lane of numberLanes) {
+    const written = cells[lane.column.index] ?? lane.column.textOf(cells);
+    const value = lane.cache.get(written) ?? learn(lane, written);
+    if (value === ODD) odd++;
+    else lane.store.numbers[size] = value;
+  }
+  return odd;
+}
+
+function hasFault(found: readonly RowProblem[]): boolean {
+  return found.length > 0 && found.some(({ severity }) => severity === 'fault');
+}
+
+interface RowFindings {
+  readonly row: SheetRow;
+  readonly found: RowProblem[];
+}
+
+function runChecks(state: IntakeState, checks: readonly SnapCheck[], { row, found }: RowFindings): void {
+  for (const check of checks) {
+    const finding = check(state.size);
+    if (finding === undefined) continue;
+    const { column, severity, rule } = finding;
+    const lane = state.lanes.find((one) => one.column.name === column);
+    const place = lane ? placeOf(lane.column, row.cells) : { header: column, found: '' };
+    found.push({ ...place, file: state.file, row: row.row, severity, rule });
+  }
+}
+
+function rejectRow(state: IntakeState, { cells, row }: SheetRow, found: readonly RowProblem[]): void {
+  state.problems.push(...found);
+  const reasons = found.filter(({ severity }) => severity === 'fault').map(describeReason);
+  state.rejected.push({ row, cells: cells.map(asWritten), reasons });
+}
+
+/** A snap number that its game (and offense) had already; the first one read counts. */
+function createRepeatCheck(lanes: readonly (CodeLane | NumberLane)[]): SnapCheck {
+  const find = (name: ColumnName) => lanes.find(({ column }) => column.name === name)?.store;
+  const [game, offense, snap] = [find('game'), find('offense'), find('snap')];
+  if (game?.kind !== 'code' || snap?.kind !== 'number') return () => undefined;
+  const ledger = createSnapLedger();
+  return (i) => {
+    const number = snap.numbers[i] ?? Number.NaN;
+    if (Number.isNaN(number)) return undefined;
+    const gameCode = game.codes[i] ?? 0;
+    const offenseCode = offense?.kind === 'code' ? (offense.codes[i] ?? 0) : 0;
+    if (ledger.enter({ game: gameCode, offense: offenseCode, number }) === 'new') return undefined;
+    const rule = `is a snap that game "${game.values[gameCode]}" has already; the first one counts`;
+    return { severity: 'fault', column: 'snap', rule };
+  };
+}
+
+function finishChart({ file, lanes, size, rowOf }: IntakeState): Chart {
+  const columns: Partial<Record<ColumnName, ChartColumn>> = {};
+  for (const { column, store } of lanes) columns[column.name] = finishStore(store, size);
+  return { size, sources: [file], sourceOf: new Uint16Array(size), rowOf: rowOf.slice(0, size), columns };
+}

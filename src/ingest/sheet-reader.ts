@@ -1,0 +1,178 @@
+import { chartFromRecords } from './chart.ts';
+import { columnLetter } from './column-letter.ts';
+import { CHART_COLUMNS } from './columns.ts';
+import { asWritten, type SheetRow } from './odd-cells.ts';
+import { planSheet } from './plan-sheet.ts';
+import { profileHeaders } from './profile.ts';
+import { createRowIntake, type RowIntake } from './row-intake.ts';
+import type { RowProblem } from './row-problem.ts';
+import { detectDialect, headerKey } from './sheet-dialect.ts';
+import type { SheetPlan } from './sheet-plan.ts';
+import type { SheetOptions, SheetReading } from './sheet-reading.ts';
+import { createRowSplitter, type Dialect, type RowAnswer, type RowNote, type RowSplitter } from './split-rows.ts';
+import { wholeSheetProblems } from './whole-sheet-problems.ts';
+
+/** Reads a sheet whose text comes in pieces. */
+export interface SheetReader {
+  readonly push: (text: string) => void;
+  readonly finish: () => SheetReading;
+}
+
+/** The file being read: its name for messages, and the encoding its text came in. */
+export interface SheetFile {
+  readonly file: string;
+  readonly encoding: string;
+}
+
+interface ReaderState {
+  readonly sheet: SheetFile;
+  readonly options: SheetOptions;
+  waiting: string;
+  splitter: RowSplitter | undefined;
+  dialect: Dialect;
+  row: number;
+  blankRows: number;
+  rowsRead: number;
+  leftOut: number;
+  headers: readonly string[];
+  headerless: readonly number[];
+  plan: SheetPlan | undefined;
+  intake: RowIntake | undefined;
+  problems: RowProblem[];
+}
+
+/** An empty reader. Text may be pushed in pieces of any size; nothing of it is kept once its rows were read. */
+export function createSheetReader(sheet: SheetFile, options: SheetOptions): SheetReader {
+  const state: ReaderState = {
+    sheet,
+    options,
+    waiting: '',
+    splitter: undefined,
+    dialect: { delimiter: ',', newline: '\n' },
+    row: 0,
+    blankRows: 0,
+    rowsRead: 0,
+    leftOut: 0,
+    headers: [],
+    headerless: [],
+    plan: undefined,
+    intake: undefined,
+    problems: [],
+  };
+  return { push: (text) => pushText(state, text), finish: () => finishReading(state) };
+}
+
+/** Waits until the first line that is not blank is complete, for it shows how the sheet is written. */
+function pushText(state: ReaderState, text: string): void {
+  if (state.splitter) {
+    state.splitter.push(text);
+    return;
+  }
+  state.waiting += text;
+  // A line end that closes the piece could be the first half of CR LF.
+  if (/[\r\n]./s.test(state.waiting.trimStart())) startSplitting(state);
+}
+
+function startSplitting(state: ReaderState): RowSplitter {
+  const { profile } = state.options;
+  const known = [...CHART_COLUMNS.map(({ name }) => name), ...(profile ? profileHeaders(profile) : [])];
+  state.dialect = detectDialect(state.waiting, new Set(known.map(headerKey)));
+  state.splitter = createRowSplitter(state.dialect, (cells, note) => takeRow(state, cells, note));
+  state.splitter.push(state.waiting);
+  state.waiting = '';
+  return state.splitter;
+}
+
+function takeRow(state: ReaderState, cells: readonly string[], note: RowNote): RowAnswer {
+  const { intake } = state;
+  if (note === 'several-lines' && isSwallowed(state, cells)) return 'swallowed';
+  state.row++;
+  if (isBlank(cells)) state.blankRows++;
+  else if (intake === undefined) takeHeader(state, cells);
+  else takeData(state, intake, { cells, row: state.row, note });
+  return 'taken';
+}
+
+/**
+ * A cell that runs over several lines, in a row that does not fit or with a row's worth of delimiters inside: a
+ * quotation mark that was never closed swallowed what follows it.
+ */
+function isSwallowed({ intake, headers, dialect }: ReaderState, cells: readonly string[]): boolean {
+  if (intake === undefined) return false;
+  const width = headers.length;
+  return cells.length !== width || cells.some((cell) => holdsRow(cell, dialect, width));
+}
+
+function holdsRow(cell: string, { delimiter, newline }: Dialect, width: number): boolean {
+  return cell.includes(newline) && cell.split(delimiter).length >= width;
+}
+
+function isBlank(cells: readonly string[]): boolean {
+  return cells.every((cell) => cell.trim() === '');
+}
+
+function takeHeader(state: ReaderState, cells: readonly string[]): void {
+  const { sheet, options, row } = state;
+  state.headers = cells.map(asWritten);
+  state.headerless = state.headers.flatMap((header, i) => (header.trim() === '' ? [i] : []));
+  state.plan = planSheet({ file: sheet.file, row, headers: state.headers }, options);
+  state.intake = createRowIntake(state.plan, sheet.file);
+  state.problems.push(...state.plan.problems);
+}
+
+interface DataRow extends SheetRow {
+  readonly note: RowNote;
+}
+
+function takeData(state: ReaderState, intake: RowIntake, { cells, row, note }: DataRow): void {
+  state.rowsRead++;
+  if (state.plan?.refused) return;
+  const width = state.headers.length;
+  if (note === 'quote-fault') {
+    intake.reject({ cells, row }, 'a quotation mark is not closed, or stands inside a cell without being doubled');
+  } else if (cells.length !== width && !hasOnlyBlanksBeyond(cells, width)) {
+    intake.reject({ cells, row }, `the row has ${cells.length} cells, and the header has ${width}`);
+  } else if (state.plan?.keeps(cells)) {
+    if (state.headerless.length > 0) nameHeaderless(state, cells);
+    intake.take({ cells, row });
+  } else state.leftOut++;
+}
+
+/** Spreadsheets write empty cells beyond the last header when a cell out there was once in use. */
+function hasOnlyBlanksBeyond(cells: readonly string[], width: number): boolean {
+  return cells.length > width && isBlank(cells.slice(width));
+}
+
+/** Says once for each column without a header that it holds something. */
+function nameHeaderless(state: ReaderState, cells: readonly string[]): void {
+  const holding = state.headerless.filter((i) => cells[i]?.trim() !== '');
+  if (holding.length === 0) return;
+  state.headerless = state.headerless.filter((i) => !holding.includes(i));
+  const { file } = state.sheet;
+  for (const i of holding) {
+    const found = asWritten(cells[i] ?? '');
+    const rule = 'stands in a column that has no header; the column is not read';
+    state.problems.push({ severity: 'warning', file, row: state.row, columnLetter: columnLetter(i), found, rule });
+  }
+}
+
+function finishReading(state: ReaderState): SheetReading {
+  const splitter = state.splitter ?? startSplitting(state);
+  splitter.end();
+  const { intake, plan, sheet, options, headers } = state;
+  const chart = intake && !plan?.refused ? intake.finish() : chartFromRecords([], sheet.file);
+  const whole = wholeSheetProblems({ file: sheet.file, kind: options.kind, chart, plan, rowsRead: state.rowsRead });
+  const problems = [...state.problems, ...(intake?.problems ?? []), ...whole];
+  return {
+    chart,
+    problems: problems.sort((left, right) => left.row - right.row),
+    rejected: intake?.rejected ?? [],
+    headers,
+    unmapped: plan?.unmapped ?? [],
+    delimiter: state.dialect.delimiter,
+    encoding: sheet.encoding,
+    rowsRead: state.rowsRead,
+    blankRows: state.blankRows,
+    leftOut: state.leftOut,
+  };
+}

@@ -1,0 +1,35 @@
+import type { Chart } from './chart.ts';
+import type { Profile } from './profile.ts';
+import type { RowProblem } from './row-problem.ts';
+import type { SheetKind } from './sheet-kind.ts';
+
+/** A row kept out of the numbers: its 1-based spreadsheet row, its cells as written, and why. */
+export interface RejectedRow {
+  readonly row: number;
+  readonly cells: readonly string[];
+  readonly reasons: readonly string[];
+}
+
+/** How a sheet is to be read. */
+export interface SheetOptions {
+  readonly kind: SheetKind;
+  readonly profile?: Profile;
+}
+
+/**
+ * A sheet as read. `rowsRead` (data rows that are not blank) = snaps in `chart` + `rejected` + `leftOut` (rows the
+ * profile's `keep_when` or `drop_when` leaves out), unless the sheet as a whole was refused; `blankRows` come on top.
+ * `headers` are as written, `unmapped` those of them that feed no column.
+ */
+export interface SheetReading {
+  readonly chart: Chart;
+  readonly problems: readonly RowProblem[];
+  readonly rejected: readonly RejectedRow[];
+  readonly headers: readonly string[];
+  readonly unmapped: readonly string[];
+  readonly delimiter: string;
+  readonly encoding: string;
+  readonly rowsRead: number;
+  readonly blankRows: number;
+  readonly leftOut: number;
+}
