@@ -2,6 +2,7 @@ import type { MenuResult } from '../../pressure/menu-result.ts';
 import type { WeekPlan } from '../../pressure/week-plan.ts';
 import { html } from '../page/html.ts';
 import type { Block, Chapter } from '../view/block.ts';
+import { callCards } from '../view/call-cards.ts';
 import { leftOutTable, menuPairingTable, mixTable, priceTable } from '../view/menu-table.ts';
 import { signed } from '../words/number-words.ts';
 
@@ -18,9 +19,19 @@ function menuBlocks(plan: WeekPlan): readonly Block[] {
   return [
     { kind: 'prose', html: html`<p>${menuSentence(plan.menu)}</p>\n` },
     { kind: 'table', table: mixTable(plan, plan.menu) },
+    ...cardBlocks(plan, plan.menu),
     { kind: 'table', table: priceTable(plan.menu) },
     { kind: 'table', table: leftOutTable(plan.menu) },
     { kind: 'table', table: menuPairingTable(plan.menu) },
+  ];
+}
+
+function cardBlocks(plan: WeekPlan, menu: Menu): readonly Block[] {
+  if (plan.library === null) return [];
+  return [
+    { kind: 'heading', id: 'calls-drawn', text: 'The calls drawn' },
+    { kind: 'prose', html: callCards(plan, plan.library, menu.calls) },
+    { kind: 'heading', id: 'menu-limits', text: 'What the limits cost' },
   ];
 }
 

@@ -1,3 +1,4 @@
+import { FIELD_STYLE } from '../field/field-style.ts';
 import { INK, inkVariables } from './ink.ts';
 
 /** The style of the report on screen and on paper. */
@@ -54,11 +55,10 @@ summary{cursor:pointer;padding:.4rem 0;min-height:2rem}
 dt{font-weight:700;margin-top:.5rem}
 dd{margin:0}
 @media screen{.off{display:none}}
-.cards{display:grid;grid-template-columns:repeat(auto-fill,minmax(19rem,1fr));gap:1.4rem;margin:1rem 0}
+.cards{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(27rem,100%),1fr));gap:1.4rem;margin:1rem 0}
 .card h4{margin:0 0 .2rem;font-size:1.05rem}
 .card p{margin:.2rem 0;font-size:.95rem}
-.card svg{display:block;width:100%;height:auto}
-footer{border-top:1px solid var(--rule);margin-top:3rem;padding-top:.6rem;padding-bottom:2rem;color:var(--soft)}
+${FIELD_STYLE}footer{border-top:1px solid var(--rule);margin-top:3rem;padding-top:.6rem;padding-bottom:2rem;color:var(--soft)}
 @media (max-width:40rem){h1{font-size:1.6rem}.bar{position:static}html{scroll-padding-top:0}.bar ul{flex-wrap:nowrap;overflow-x:auto}.bar li a{white-space:nowrap}}
 @page{size:letter landscape;margin:.5in}
 @media print{
