@@ -14,6 +14,20 @@ await build({
   external: ['canvas'],
   minifySyntax: true,
   chunkNames: 'chunks/[name]-[hash]',
-  banner: { js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);" },
+  banner: {
+    js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
+  },
+  logLevel: 'warning',
+});
+
+// The page's own script: small, for browsers, inlined into the report by the program.
+await build({
+  entryPoints: { 'page-script': 'src/report/page-script/main.ts' },
+  outdir: 'dist',
+  bundle: true,
+  minify: true,
+  format: 'iife',
+  platform: 'browser',
+  target: 'es2020',
   logLevel: 'warning',
 });

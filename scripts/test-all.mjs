@@ -7,7 +7,9 @@ mkdirSync('.tmp', { recursive: true });
 const file = '.tmp/vitest.json';
 rmSync(file, { force: true });
 const checks = runChecks();
-const run = spawnSync('npx', ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${file}`], { stdio: 'inherit' });
+const run = spawnSync('npx', ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${file}`], {
+  stdio: 'inherit',
+});
 
 let tests;
 try {

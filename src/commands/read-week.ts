@@ -57,31 +57,27 @@ export function readWeek(folder: SeasonFolder): WeekInputs {
   const chart = theirSnaps(all, settings.opponent);
   if (chart.size === 0) throw new CommandProblem('faults', noSnaps(settings.opponent, problems));
   const rejected = readings.flatMap(({ file, reading }) => reading.rejected.map((row) => ({ file, row })));
-  const charts = { chart, archive: archiveOf(sheets.archive, settings.opponent), ...ownFilmOf(sheets.ours, library) };
-  const facts = {
+  const archive = archiveOf(sheets.archive, settings.opponent);
+  const own = ownFilmOf(sheets.ours, library);
+  const film = filmChapter(chart, {
     faults: rejected.length,
     warnings: problems.filter(({ severity }) => severity === 'warning').length,
-    problems: [...problemLines(problems), ...charts.ownProblems],
+    problems: [...problemLines(problems), ...own.problems],
     invented: settings.invented,
-    has: {
-      archive: charts.archive !== null,
-      ownFilm: charts.ownFilm !== null,
-      library: library !== null,
-      weekFile: folder.weekFile !== null,
-    },
-  };
-  const film = filmChapter(chart, facts);
-  return {
-    chart,
-    archive: charts.archive,
-    ownFilm: charts.ownFilm,
-    library,
-    settings,
-    film,
+    has: { archive: !!archive, ownFilm: !!own.chart, library: !!library, weekFile: !!folder.weekFile },
+  });
+  const told = {
     problems,
+    ownProblems: own.problems,
     rejected,
     faults: rejected.length,
+    fileFaults: countFileFaults(problems),
   };
+  return { chart, archive, ownFilm: own.chart, library, settings, film, opponent: settings.opponent, ...told };
+}
+
+function countFileFaults(problems: readonly RowProblem[]): number {
+  return problems.filter(({ severity, row }) => severity === 'fault' && row <= 1).length;
 }
 
 interface Sheets {
@@ -106,9 +102,9 @@ function readSheets(folder: SeasonFolder): Sheets {
 
 function ownFilmOf(readings: readonly NamedReading[], library: CallLibrary | null) {
   const chart = joinOwnFilm(readings.map(({ reading }) => reading.chart));
-  if (!chart || !library) return { ownFilm: chart, ownProblems: [] };
+  if (!chart || !library) return { chart, problems: [] };
   const completed = completeOwnFilm(chart, library);
-  return { ownFilm: completed.chart, ownProblems: unknownCalls(completed.unknownCalls) };
+  return { chart: completed.chart, problems: unknownCalls(completed.unknownCalls) };
 }
 
 interface NamedReading {
