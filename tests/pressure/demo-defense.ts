@@ -1,0 +1,15 @@
+import { readFileSync } from 'node:fs';
+import { parse } from 'yaml';
+import { type Call, type CallLibrary, callLibrarySchema } from '../../src/ingest/call-library.ts';
+
+/** The invented call library of the demo season. */
+export const demoDefense: CallLibrary = callLibrarySchema.parse(
+  parse(readFileSync('data/demo/season/defense.yaml', 'utf8')),
+);
+
+/** One call of the demo library by its name. */
+export function demoCall(name: string): Call {
+  const found = demoDefense.calls.find((call) => call.name === name);
+  if (!found) throw new Error(`no call named ${name} in the demo library`);
+  return found;
+}
