@@ -40,6 +40,11 @@ const MAN = [
   { role: 'boundary_safety', job: 'man_2_far' },
 ];
 
+const MAN_FROM_BOUNDARY = MAN.map(({ role, job }) => ({
+  role,
+  job: job.endsWith('near') ? job.replace('near', 'far') : job.replace('far', 'near'),
+}));
+
 const ADJUST = { trips: 'Field safety to the third receiver', fast_motion: 'Bump, no chase' };
 
 const call = (name: string, path: string, rest: object) => ({
@@ -121,7 +126,7 @@ const CALLS = [
       { role: 'mike', lane: 'near_A' },
       { role: 'will', lane: 'near_D', peels: true },
     ],
-    cover: [...MAN, { role: 'middle_safety', job: 'deep_middle' }],
+    cover: [...MAN_FROM_BOUNDARY, { role: 'middle_safety', job: 'deep_middle' }],
   }),
   call('Latch Spy', 'latch', {
     family: 'peel_spy',
@@ -134,7 +139,7 @@ const CALLS = [
       { role: 'nickel', lane: 'far_B' },
       { role: 'will', lane: 'near_D', peels: true },
     ],
-    cover: [...MAN, { role: 'middle_safety', job: 'deep_middle' }, { role: 'mike', job: 'spy' }],
+    cover: [...MAN_FROM_BOUNDARY, { role: 'middle_safety', job: 'deep_middle' }, { role: 'mike', job: 'spy' }],
   }),
   call('Afterburn', 'torch', {
     family: 'add_on',

@@ -1,10 +1,12 @@
 import type { FamilyScore } from '../../pressure/score-result.ts';
 import type { WeekPlan } from '../../pressure/week-plan.ts';
 import { html } from '../page/html.ts';
+import { whatIfPanel } from '../page/what-if-panel.ts';
 import type { Chapter } from '../view/block.ts';
 import { familyChart } from '../view/family-chart.ts';
 import { familySituationMatrix } from '../view/family-situation-matrix.ts';
 import { type TableView, textCell, words } from '../view/table-view.ts';
+import { whatIfModel } from '../view/what-if-model.ts';
 import { percent } from '../words/percent.ts';
 
 /** The families ranked, overall and by situation, with what stands behind every rank. */
@@ -16,6 +18,7 @@ export function familiesChapter(plan: WeekPlan): Chapter {
     blocks: [
       { kind: 'prose', html: html`<p>${INTRODUCTION}</p>\n` },
       { kind: 'chart', chart: familyChart(plan) },
+      { kind: 'prose', html: whatIfPanel(whatIfModel(plan)) },
       { kind: 'chart', chart: familySituationMatrix(plan) },
       ...disagreementBlocks(plan),
       { kind: 'table', table: chartingTable(plan) },

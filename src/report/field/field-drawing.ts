@@ -70,8 +70,13 @@ function coverLine({ from, spot, adds }: CoverPath): string {
   const at = insideField(spot.at);
   const plus = adds ? stroke(`M${x(from, 17)},${y(from.past)}h10m-5,-5v10`, 'r') : '';
   if (spot.kind === 'man') return stroke(`M${point(from)}L${point(at)}`, 'm') + ring(at) + plus;
-  const bar = stroke(`M${x(at, -13)},${y(at.past)}h26`, 'b');
+  const bar = stroke(`M${x(at, -13)},${y(isAtHome(from, at) ? from.past + 1.8 : at.past)}h26`, 'b');
   return stroke(`M${point(from)}L${point(at)}`, spot.kind === 'watch' ? 'm' : 'z') + bar + plus;
+}
+
+/** A man whose zone is where he stands: his bar is drawn above his disc instead of under it. */
+function isAtHome(from: FieldPoint, at: FieldPoint): boolean {
+  return Math.hypot(at.across - from.across, at.past - from.past) < 2.4;
 }
 
 function ring(at: FieldPoint): string {

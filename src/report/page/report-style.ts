@@ -54,7 +54,13 @@ details{margin:.5rem 0}
 summary{cursor:pointer;padding:.4rem 0;min-height:2rem}
 dt{font-weight:700;margin-top:.5rem}
 dd{margin:0}
-@media screen{.off{display:none}}
+@media screen{.off,.unmatched{display:none}}
+.said{position:absolute;left:-99rem}
+.what-if{border:1px solid var(--rule);padding:.2rem 1rem 1rem;margin:1.2rem 0}
+.what-if table{max-width:48rem}
+.knobs{display:flex;flex-wrap:wrap;gap:.4rem 1.4rem;align-items:center}
+.knobs label{display:flex;gap:.5rem;align-items:center}
+.knobs output{min-width:3rem}
 .cards{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(27rem,100%),1fr));gap:1.4rem;margin:1rem 0}
 .card h4{margin:0 0 .2rem;font-size:1.05rem}
 .card p{margin:.2rem 0;font-size:.95rem}
