@@ -1,12 +1,15 @@
 import type { WeekPlan } from '../../pressure/week-plan.ts';
 import { html } from '../page/html.ts';
 import type { Chapter } from '../view/block.ts';
+import { isCarried } from '../view/carried-calls.ts';
 import { fateTable } from '../view/fate-table.ts';
 import { freeRusherTable } from '../view/free-rusher-table.ts';
 import { raceChart } from '../view/race-chart.ts';
+import { raceCurveChart } from '../view/race-curve-chart.ts';
 
 /** When they are pressured: who comes free, and whether he is home before the ball is out. */
 export function whenPressuredChapter(plan: WeekPlan): Chapter {
+  const matched = plan.protection.calls.filter((entry) => isCarried(plan)(entry.call));
   return {
     id: 'when-pressured',
     title: 'When they are pressured',
@@ -14,9 +17,10 @@ export function whenPressuredChapter(plan: WeekPlan): Chapter {
     blocks: [
       { kind: 'prose', html: html`<p>${INTRODUCTION}</p>\n` },
       { kind: 'chart', chart: raceChart(plan) },
+      { kind: 'chart', chart: raceCurveChart(plan) },
       { kind: 'heading', id: 'free-rushers', text: 'Who comes free' },
-      { kind: 'table', table: freeRusherTable(plan.protection) },
-      { kind: 'folded', summary: 'Every call against every protection', table: fateTable(plan.protection) },
+      { kind: 'table', table: freeRusherTable(matched) },
+      { kind: 'folded', summary: 'Every call against the protections expected most', table: fateTable(matched) },
     ],
   };
 }

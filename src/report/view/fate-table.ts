@@ -1,14 +1,17 @@
-import type { CallProtection, ProtectionChapter, RusherFate } from '../../pressure/protection-result.ts';
+import type { CallProtection, RusherFate } from '../../pressure/protection-result.ts';
 import { pictureLabel, plainWords } from '../words/label.ts';
 import { fixed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { numberCell, numbers, type Row, type TableView, textCell, words } from './table-view.ts';
 
-/** Every call against every protection picture: who is free, who is there first, and why. */
-export function fateTable(protection: ProtectionChapter): TableView {
+/** The protections each call is shown against; the rest are in report.json. */
+const SHOWN = 5;
+
+/** Each call against the protections expected most: who is free, who is there first, and why. */
+export function fateTable(matched: readonly CallProtection[]): TableView {
   return {
     id: 'fates-table',
-    caption: 'Every call against every protection',
+    caption: `Every call against the ${SHOWN} protections expected most`,
     columns: [
       words('Call'),
       words('Protection'),
@@ -17,9 +20,19 @@ export function fateTable(protection: ProtectionChapter): TableView {
       words('First man there'),
       words('Why'),
     ],
-    rows: protection.calls.map(fateRow),
+    rows: likeliest(matched).map(fateRow),
     empty: 'no call was matched against their protection',
   };
+}
+
+function likeliest(matched: readonly CallProtection[]): readonly CallProtection[] {
+  const names = [...new Set(matched.map((entry) => entry.call))];
+  return names.flatMap((name) =>
+    matched
+      .filter((entry) => entry.call === name)
+      .sort((a, b) => b.share - a.share)
+      .slice(0, SHOWN),
+  );
 }
 
 function fateRow(entry: CallProtection): Row {

@@ -1,11 +1,11 @@
-import type { CallProtection, ProtectionChapter } from '../../pressure/protection-result.ts';
+import type { CallProtection } from '../../pressure/protection-result.ts';
 import { pictureLabel } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
 import { numberCell, numbers, type Row, type TableView, textCell, words } from './table-view.ts';
 
 /** Per call: on what share of their passes somebody comes free, and the words for the picture expected most. */
-export function freeRusherTable(protection: ProtectionChapter): TableView {
-  const names = [...new Set(protection.calls.map((entry) => entry.call))];
+export function freeRusherTable(matched: readonly CallProtection[]): TableView {
+  const names = [...new Set(matched.map((entry) => entry.call))];
   return {
     id: 'free-rushers-table',
     caption: 'Free rushers over the protections expected',
@@ -15,7 +15,7 @@ export function freeRusherTable(protection: ProtectionChapter): TableView {
       words('Protection expected most'),
       words('What happens there'),
     ],
-    rows: names.map((name) => freeRow(name, protection.calls)),
+    rows: names.map((name) => freeRow(name, matched)),
     empty: 'no call was matched against their protection',
   };
 }

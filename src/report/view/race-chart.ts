@@ -6,20 +6,22 @@ import { answerLabel } from '../words/label.ts';
 import { fixed } from '../words/number-words.ts';
 import { percent, percentRange } from '../words/percent.ts';
 import type { ChartView } from './block.ts';
+import { isCarried } from './carried-calls.ts';
 import { numberCell, numbers, type Row, type TableView, textCell, words } from './table-view.ts';
 
 /** P(home before the ball is out) of each call on a dropback, the rest of the answers in the table. */
 export function raceChart(plan: WeekPlan): ChartView {
-  const lines = raceAgainst(plan.protection.race, 'dropback');
+  const carried = plan.protection.race.filter((line) => isCarried(plan)(line.call));
+  const lines = raceAgainst(carried, 'dropback');
   return {
     id: 'race',
-    title: raceTitle(plan.protection.race),
+    title: raceTitle(carried),
     caption:
       'Dot: chance that a rusher is home before a dropback throw, with its 80% interval. Open diamond: the same call against an average offense.',
     spec: lines.length === 0 ? null : intervalSpec(lines.map(raceMark), AXIS),
     empty: 'No call was raced, so nothing is drawn.',
     tinted: 'plain',
-    table: raceTable(plan.protection.race),
+    table: raceTable(carried),
   };
 }
 

@@ -61,9 +61,21 @@ export function className(target: Target, name: string): string {
 /** A protection with its slide, in words. */
 export function pictureLabel(picture: ProtectionPicture): string {
   const name = plainWords(picture.protection);
-  if (picture.slide === 'none') return name;
-  return `${name}, slide ${picture.slide === 'near' ? 'toward us' : 'away from us'}`;
+  return [name, SLIDE_WORDS[picture.slide], BACK_WORDS[picture.back]].filter((word) => word !== '').join(', ');
 }
+
+const SLIDE_WORDS: Readonly<Record<ProtectionPicture['slide'], string>> = {
+  near: 'slide toward us',
+  far: 'slide away from us',
+  none: '',
+};
+
+const BACK_WORDS: Readonly<Record<ProtectionPicture['back'], string>> = {
+  in: 'back stays',
+  out: 'back out inside',
+  wide_near: 'back wide toward us',
+  wide_far: 'back wide away',
+};
 
 /**
  * An id as words with a capital first.

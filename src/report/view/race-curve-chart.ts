@@ -1,0 +1,87 @@
+import type { RaceLine, ReleaseCurve } from '../../pressure/protection-result.ts';
+import type { WeekPlan } from '../../pressure/week-plan.ts';
+import { normalCdf } from '../../stats/normal.ts';
+import { type HeldCurve, type Race, raceSpec } from '../chart/race-spec.ts';
+import { answerLabel } from '../words/label.ts';
+import { fixed } from '../words/number-words.ts';
+import { percent } from '../words/percent.ts';
+import type { ChartView } from './block.ts';
+import { isCarried } from './carried-calls.ts';
+import { raceAgainst } from './race-chart.ts';
+import { numberCell, numbers, type TableView, textCell, words } from './table-view.ts';
+
+/** The race of the carried call that is home most often: how long they hold the ball against when its first man is there. */
+export function raceCurveChart(plan: WeekPlan): ChartView {
+  const { release, race } = plan.protection;
+  const best = raceAgainst(race, 'dropback').find((line) => isCarried(plan)(line.call));
+  const curves = best === undefined ? [] : heldCurves(release);
+  return {
+    id: 'race-curves',
+    title: curveTitle(best),
+    caption:
+      'Curves: share of balls still held, on a dropback (solid) and on the quick game (dashed). Rule: half of the time the first man is there by then. Tinted: dropbacks on which the ball is still held when he is.',
+    spec: best === undefined || curves.length === 0 ? null : raceSpec(raceOf(best, curves)),
+    empty: 'No call was raced against their dropback, so nothing is drawn.',
+    tinted: 'tinted',
+    table: releaseTable(release),
+  };
+}
+
+function curveTitle(best: RaceLine | undefined): string {
+  if (best === undefined) return 'How long they hold the ball';
+  return `${best.call}: first man there at ${fixed(best.firstArrival, 1)} s, home in time on about ${percent(best.home)} of dropbacks`;
+}
+
+function raceOf(best: RaceLine, curves: readonly HeldCurve[]): Race {
+  const arrivalLabel = `first man, ${fixed(best.firstArrival, 1)} s`;
+  return { curves, arrival: best.firstArrival, arrivalLabel, lastSecond: LAST_SECOND };
+}
+
+/** Hardly a ball is held longer; sacks are counted apart. */
+const LAST_SECOND = 6;
+const STEP = 0.1;
+
+function heldCurves(release: readonly ReleaseCurve[]): readonly HeldCurve[] {
+  const drawn = [
+    { answer: 'dropback', dash: 'solid' },
+    { answer: 'quick', dash: 'dashed' },
+  ] as const;
+  return drawn.flatMap(({ answer, dash }) => {
+    const curve = release.find((entry) => entry.answer === answer);
+    if (curve === undefined) return [];
+    const label = `${answerLabel(answer).toLowerCase()}: half out by ${fixed(curve.median, 1)} s`;
+    return [{ id: answer, label, dash, median: curve.median, points: heldPoints(curve) }];
+  });
+}
+
+function heldPoints({ mu, sigma }: ReleaseCurve) {
+  return Array.from({ length: Math.round(LAST_SECOND / STEP) + 1 }, (_, i) => {
+    const seconds = Math.round(i * STEP * 10) / 10;
+    const held = seconds === 0 ? 1 : 1 - normalCdf((Math.log(seconds) - mu) / sigma);
+    return { seconds, held: Math.round(held * 1e4) / 1e4 };
+  });
+}
+
+function releaseTable(release: readonly ReleaseCurve[]): TableView {
+  return {
+    id: 'release-table',
+    caption: 'How long they hold the ball',
+    columns: [
+      words('On'),
+      numbers('Half out by, 80% interval'),
+      numbers('Timed throws'),
+      numbers('Sacks'),
+      words('From'),
+    ],
+    rows: release.map((curve) => ({
+      name: answerLabel(curve.answer),
+      cells: [
+        numberCell(`${fixed(curve.median, 1)} s (${fixed(curve.low, 1)}-${fixed(curve.high, 1)})`, curve.median),
+        numberCell(String(curve.timedThrows), curve.timedThrows),
+        numberCell(String(curve.sacks), curve.sacks),
+        textCell(curve.source),
+      ],
+    })),
+    empty: 'no release was timed and no curve was given',
+  };
+}
