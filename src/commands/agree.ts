@@ -66,7 +66,7 @@ For scale: two professional charts of the same games agree on the exact number o
 `;
 
 function fieldCells(field: FieldAgreement): string[] {
-  const { agreed, kappa, within } = field;
+  const { agreed, within } = field;
   const name = within ? `${field.column} (within ${within})` : field.column;
   const one = String(field.onlyFirst + field.onlySecond);
   const percent = (part: number) => `${Math.round(100 * part)}%`;
@@ -76,11 +76,18 @@ function fieldCells(field: FieldAgreement): string[] {
     `${agreed.count} of ${agreed.trials}`,
     percent(agreed.estimate),
     `${percent(agreed.low)} to ${percent(agreed.high)}`,
-    kappa?.estimate == null ? '' : `${kappa.estimate.toFixed(2)} (${kappa.low.toFixed(2)} to ${kappa.high.toFixed(2)})`,
+    kappaWords(field),
     one,
     field.both < THIN ? 'thin' : '',
     disputeWords(field),
   ];
+}
+
+/** A kappa of full agreement has no large-sample interval worth showing. */
+function kappaWords({ kappa, disputes }: FieldAgreement): string {
+  if (kappa === null || kappa.estimate === null) return '';
+  const value = kappa.estimate.toFixed(2);
+  return disputes.length === 0 ? value : `${value} (${kappa.low.toFixed(2)} to ${kappa.high.toFixed(2)})`;
 }
 
 function disputeWords({ disputes }: FieldAgreement): string {
