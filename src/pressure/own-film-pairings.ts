@@ -1,0 +1,16 @@
+import { share } from '../stats/share.ts';
+import type { OwnFilmChapter } from './own-film-result.ts';
+import { countWords, type OwnSnap } from './own-film-snaps.ts';
+
+/** Which coverage followed each path, with Wilson intervals; paths by falling number of snaps. */
+export function pairingsOf(snaps: readonly OwnSnap[]): OwnFilmChapter['pairings'] {
+  const told = snaps.filter(({ path, coverage }) => path !== undefined && coverage !== undefined);
+  return countWords(told, ({ path }) => path).map(([path, count]) => ({
+    path,
+    snaps: count,
+    coverages: countWords(
+      told.filter((snap) => snap.path === path),
+      ({ coverage }) => coverage,
+    ).map(([coverage, times]) => ({ coverage, share: share(times, count) })),
+  }));
+}

@@ -1,0 +1,53 @@
+import type { ContingencyTable } from '../stats/contingency-table.ts';
+import { mutualInformation, mutualInformationTest } from '../stats/mutual-information.ts';
+import { goodmanKruskalLambda, theilU } from '../stats/predictability.ts';
+import type { OwnFilmChapter } from './own-film-result.ts';
+import { countWords, type OwnSnap } from './own-film-snaps.ts';
+
+/** A log that a shuffle would beat this often or more gives nothing away. Common practice, no source. */
+const SURPRISING = 0.05;
+
+/** How much the path of a pressure says about the coverage behind it, against what chance alone would show. */
+export function predictabilityOf(snaps: readonly OwnSnap[], seed: number): OwnFilmChapter['predictability'] {
+  const pressures = snaps.filter(
+    ({ pressure, path, coverage }) => pressure && path !== undefined && coverage !== undefined,
+  );
+  const table = pairingTable(pressures);
+  const u = pressures.length === 0 ? null : theilU(table, 'column-given-row');
+  const test = u === null ? null : mutualInformationTest({ table, seed: `pairings ${seed}` });
+  const bits = pressures.length === 0 ? null : (mutualInformation(table, 'bits')?.millerMadow ?? null);
+  const chance = test === null || u === null || test.observed === 0 ? null : (u * test.nullMean) / test.observed;
+  const lambda = pressures.length === 0 ? null : goodmanKruskalLambda(table, 'column-given-row');
+  const found = { theilU: u, lambda, chance, p: test?.p ?? null, informationBits: bits };
+  return { ...found, words: wordsFor(found, pressures.length) };
+}
+
+function pairingTable(snaps: readonly OwnSnap[]): ContingencyTable {
+  const coverages = countWords(snaps, ({ coverage }) => coverage).map(([word]) => word);
+  const paths = countWords(snaps, ({ path }) => path).map(([word]) => word);
+  return paths.map((path) =>
+    coverages.map((coverage) => snaps.filter((snap) => snap.path === path && snap.coverage === coverage).length),
+  );
+}
+
+interface Found {
+  readonly theilU: number | null;
+  readonly lambda: number | null;
+  readonly chance: number | null;
+  readonly p: number | null;
+}
+
+function wordsFor({ theilU: u, lambda, chance, p }: Found, snaps: number): string {
+  if (snaps === 0)
+    return 'No pressure of ours was charted with path and coverage, so nothing can be said of our pairings.';
+  if (u === null || p === null)
+    return `We played one coverage behind all ${snaps} charted pressures: whoever sees the rush knows the coverage.`;
+  const said = `On our film the path takes away ${percent(u)} of the doubt about the coverage (${snaps} pressures; a shuffled log shows ${percent(chance ?? 0)}, p ${p.toFixed(3)})`;
+  if (p >= SURPRISING) return `${said}: no more than chance.`;
+  const wrong = lambda === null || lambda === 0 ? '' : `, and ${percent(lambda)} of a reader's wrong guesses`;
+  return `${said}${wrong}: a reader gains from it.`;
+}
+
+function percent(value: number): string {
+  return `${Math.round(100 * value)}%`;
+}
