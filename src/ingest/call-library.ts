@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { libraryProblems } from './call-library-checks.ts';
 import { FAMILIES, ROTATIONS } from './vocabulary.ts';
 
 /** Levels of play that change hash marks, running speed and how far open data may be trusted. */
@@ -137,12 +138,16 @@ const call = z.strictObject({
   rules: z.array(z.string()).default([]).describe('coaching points printed with the call'),
 });
 
-/** The shape of defense.yaml: our roles and our calls. */
-export const callLibrarySchema = z.strictObject({
-  level: z.enum(LEVELS).default('high_school').describe('level of play'),
-  roles: z.array(role).length(11).describe('our eleven'),
-  calls: z.array(call).min(1).max(300).describe('every call we teach'),
-});
+/** The shape of defense.yaml: our roles and our calls. Problems name the call, the role and the rule. */
+export const callLibrarySchema = z
+  .strictObject({
+    level: z.enum(LEVELS).default('high_school').describe('level of play'),
+    roles: z.array(role).length(11).describe('our eleven'),
+    calls: z.array(call).min(1).max(300).describe('every call we teach'),
+  })
+  .superRefine((library, context) => {
+    for (const { path, message } of libraryProblems(library)) context.addIssue({ code: 'custom', path, message });
+  });
 
 /** Our roles and calls, as read from defense.yaml. */
 export type CallLibrary = z.output<typeof callLibrarySchema>;
