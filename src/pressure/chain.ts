@@ -9,6 +9,8 @@ export interface ChainStrengths {
   readonly archive: readonly number[];
   /** Snaps one game is worth as evidence of the next: the smaller, the more an offense changes from game to game. */
   readonly gameToGame: number;
+  /** Snaps the rest of the archive is worth as evidence of this offense's long-run share, for intervals only. */
+  readonly offenseToOffense: number;
 }
 
 /** What a chain is fitted to. */
@@ -82,7 +84,7 @@ function fitPlain(tree: ChainTree, tally: ChainTally, strengths: ChainStrengths)
     const prior = depth === 0 ? even : sharesAt(fit, tree.parent[node] as number);
     const strength = depth === 0 ? ROOT_PRIOR * tally.classes : (strengths.own[depth - 1] ?? Number.POSITIVE_INFINITY);
     const worth = effectiveSnaps(tally, node, strengths.gameToGame);
-    settle(fit, { node, parent: tree.parent[node] as number, counts, prior, strength, worth });
+    settle(fit, { node, parent: tree.parent[node] as number, counts, prior, strength, worth, most: strength });
   }
   return fit;
 }
@@ -103,7 +105,8 @@ function fitShifted(data: ChainData, plain: ChainFit, archive: ArchiveFit): Chai
     const prior = shifted(sharesAt(archive.base, node), ratio);
     const strength = trusted(strengths.archive[tree.depth[node] as number], archive, node);
     const counts = scaled(sharesAt(plain, node), nodeTotal(own, node));
-    settle(fit, { node, parent, counts, prior, strength, worth: effectiveSnaps(own, node, strengths.gameToGame) });
+    const worth = effectiveSnaps(own, node, strengths.gameToGame);
+    settle(fit, { node, parent, counts, prior, strength, worth, most: strengths.offenseToOffense });
   }
   return fit;
 }
@@ -156,6 +159,8 @@ interface CellEvidence {
   readonly prior: Float64Array;
   readonly strength: number;
   readonly worth: number;
+  /** Most that the prior of the root may be worth. */
+  readonly most: number;
 }
 
 function settle(fit: ChainFit, cell: CellEvidence): void {
@@ -171,8 +176,8 @@ function settle(fit: ChainFit, cell: CellEvidence): void {
 }
 
 /** What a prior is worth: no more than its strength, and no more than the knowledge of the cell it comes from. */
-function priorWorth(fit: ChainFit, { node, parent, strength }: CellEvidence): number {
-  return node === 0 ? strength : 1 / (1 / strength + 1 / (fit.concentration[parent] as number));
+function priorWorth(fit: ChainFit, { node, parent, strength, most }: CellEvidence): number {
+  return node === 0 ? Math.min(strength, most) : 1 / (1 / strength + 1 / (fit.concentration[parent] as number));
 }
 
 function emptyFit(tree: ChainTree, classes: number): ChainFit {

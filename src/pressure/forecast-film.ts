@@ -3,6 +3,7 @@ import type { SituationCuts } from '../ingest/week-settings.ts';
 import { type ChainFit, fitChain } from './chain.ts';
 import { type ChainTally, sumTallies, type TargetCodes, tallyGame } from './chain-tally.ts';
 import { type ChainTree, chainTree } from './chain-tree.ts';
+import { NOT_KNOWN } from './not-known.ts';
 import { type OffenseGame, offenseGames } from './offense-game.ts';
 import { joinCells, joinCodes, lineLevels, planLevels, type SnapCells, snapCells } from './snap-cells.ts';
 import type { TargetDefinition } from './target.ts';
@@ -65,10 +66,9 @@ export function fitTarget(film: ForecastFilm, definition: TargetDefinition, kind
     target.classes,
     film.ownGames.map(({ rows }) => tallyGame(tree, target, rows)),
   );
-  const { tally, offenses } = archiveTally(film, tree, target);
+  const { tally, games: archiveGames, offenses } = archiveTally(film, tree, target);
   const strengths = TARGET_STRENGTHS[definition.target][kind];
   const archive = offenses === 0 ? null : { tally, offenses };
-  const archiveGames = tally.games[0] ?? 0;
   return {
     definition,
     tree,
@@ -80,13 +80,13 @@ export function fitTarget(film: ForecastFilm, definition: TargetDefinition, kind
 }
 
 function archiveTally(film: ForecastFilm, tree: ChainTree, target: TargetCodes) {
-  const charted = new Set<string>();
-  const tallies = film.archiveGames.map(({ offense, rows }) => {
-    const tally = tallyGame(tree, target, rows);
-    if (tally.games[0] === 1) charted.add(offense);
-    return tally;
-  });
-  return { tally: sumTallies(tree, target.classes, tallies), offenses: charted.size };
+  const charted = film.archiveGames.filter(({ rows }) => rows.some((row) => target.codes[row] !== NOT_KNOWN));
+  const rows = Int32Array.from({ length: film.cells.size - film.ownSize }, (_, i) => film.ownSize + i);
+  return {
+    tally: tallyGame(tree, target, rows),
+    games: charted.length,
+    offenses: new Set(charted.map(({ offense }) => offense)).size,
+  };
 }
 
 function moved(game: OffenseGame, by: number): OffenseGame {

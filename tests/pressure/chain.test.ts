@@ -4,7 +4,7 @@ import { type ChainData, type ChainStrengths, fitChain } from '../../src/pressur
 import { nodeTotal, subtractTally, sumTallies, tallyGame } from '../../src/pressure/chain-tally.ts';
 import { chainTree, nodeAt } from '../../src/pressure/chain-tree.ts';
 
-const strengths: ChainStrengths = { own: [4, 8], archive: [100, 50, 20], gameToGame: 30 };
+const strengths: ChainStrengths = { own: [4, 8], archive: [100, 50, 20], gameToGame: 30, offenseToOffense: 32 };
 
 /** Snaps as [first level, second level, class]; 255 is not charted. */
 type Snap = readonly [number, number, number];
