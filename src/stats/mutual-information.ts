@@ -1,0 +1,68 @@
+import { type ContingencyTable, marginsOf } from './contingency-table.ts';
+import { type EntropyEstimator, entropy, type InformationUnit, inUnit } from './entropy.ts';
+import { type PermutationResult, permutationTest } from './permutation.ts';
+
+/** What two classifications tell about each other. */
+export interface MutualInformation {
+  /** Entropy of the row category. */
+  readonly row: number;
+  /** Entropy of the column category. */
+  readonly column: number;
+  /** Entropy of the pair. */
+  readonly joint: number;
+  /** Plug-in mutual information, at least 0; in small samples well above 0 by chance alone. */
+  readonly value: number;
+  /** From Miller-Madow entropies; may be negative. */
+  readonly millerMadow: number;
+}
+
+/**
+ * Mutual information of the rows and columns of a table.
+ *
+ * @param table - counts
+ * @param unit - of every entropy
+ * @returns null when the table is empty
+ * @throws {@link StatsInputError} when the table is no table
+ * @see Cover and Thomas 2006, Elements of Information Theory, section 2.3
+ * @example mutualInformation([[5, 0], [0, 5]], 'bits')?.value // 1
+ */
+export function mutualInformation(table: ContingencyTable, unit: InformationUnit = 'nats'): MutualInformation | null {
+  const plain = entropies(table, 'plug-in');
+  const mended = entropies(table, 'miller-madow');
+  if (plain === null || mended === null) return null;
+  return {
+    row: inUnit(plain.row, unit),
+    column: inUnit(plain.column, unit),
+    joint: inUnit(plain.joint, unit),
+    value: inUnit(Math.max(0, plain.row + plain.column - plain.joint), unit),
+    millerMadow: inUnit(mended.row + mended.column - mended.joint, unit),
+  };
+}
+
+function entropies(table: ContingencyTable, estimator: EntropyEstimator) {
+  const { rows, columns, total } = marginsOf(table);
+  if (total === 0) return null;
+  const of = (counts: readonly number[]) => entropy(counts, estimator) ?? 0;
+  return { row: of(rows), column: of(columns), joint: of(table.flat()) };
+}
+
+/** A seeded permutation test of mutual information. */
+export interface MutualInformationTask {
+  /** Whole counts. */
+  readonly table: ContingencyTable;
+  /** 1999 when absent. */
+  readonly permutations?: number | undefined;
+  readonly seed: number | string;
+}
+
+/**
+ * Whether rows and columns tell more about each other than chance would have it: mutual information in nats with its
+ * mean and p under shuffling.
+ *
+ * @returns null when the table is empty
+ * @throws {@link StatsInputError} when the table holds fractions or is no table
+ * @see {@link permutationTest}
+ */
+export function mutualInformationTest(task: MutualInformationTask): PermutationResult | null {
+  return permutationTest({ ...task, statistic: (table) => mutualInformation(table)?.value ?? 0 });
+}
