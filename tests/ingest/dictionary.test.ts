@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest';
+import { CHART_COLUMNS } from '../../src/ingest/columns.ts';
+import { dictionaryMarkdown, dictionaryRows, dictionaryText } from '../../src/ingest/dictionary.ts';
+import { readCell } from '../../src/ingest/read-cell.ts';
+
+describe('the data dictionary', () => {
+  it('has one row for every column, with a meaning and an example', () => {
+    const rows = dictionaryRows();
+    expect(rows.map(({ header }) => header)).toEqual(CHART_COLUMNS.map(({ name }) => name));
+    for (const row of rows) expect(`${row.meaning}${row.example}`.length, row.header).toBeGreaterThan(10);
+  });
+
+  it.each(CHART_COLUMNS)('gives an example for $name that can be read', (column) => {
+    expect(readCell(column, column.example).kind).toBe('value');
+  });
+
+  it('says where a column is required', () => {
+    const required = dictionaryRows().filter(({ required: kinds }) => kinds.includes('opponent'));
+    expect(required.map(({ header }) => header)).toEqual(['game', 'down', 'to_go', 'ball_on', 'play_kind']);
+  });
+
+  it('names every column and word in the text and in the table', () => {
+    for (const page of [dictionaryText(), dictionaryMarkdown()]) {
+      for (const { header, words } of dictionaryRows()) {
+        expect(page).toContain(header);
+        for (const word of words) expect(page).toContain(word);
+      }
+    }
+  });
+
+  it('keeps the table a table: every line has the same number of cells', () => {
+    const lines = dictionaryMarkdown()
+      .split('\n')
+      .filter((line) => line.startsWith('|'));
+    expect(new Set(lines.map((line) => line.replaceAll('\\|', '').split('|').length))).toEqual(new Set([7]));
+  });
+});
