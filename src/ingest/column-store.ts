@@ -20,6 +20,9 @@ export type ColumnStore = CodeStore | NumberStore;
 /** The last code stands for every word that no longer fits into 16 bits. */
 const LAST_CODE = 0xffff;
 
+/** A finished column may take up to this many times the memory its entries need; judgement. */
+const MOST_SPARE = 1.3;
+
 /** What is shown for a word beyond the 65,534 different ones a column can hold. */
 export const BEYOND_WORDS = '(more different texts than can be kept apart)';
 
@@ -60,21 +63,32 @@ export function codeOfWord(store: CodeStore, word: string): number {
  */
 export function finishStore(store: ColumnStore, size: number): ChartColumn {
   if (store.kind === 'number') {
-    const numbers = store.numbers.slice(0, size);
+    const numbers = cut(store.numbers, size);
     store.numbers = new Float64Array(0);
     return { kind: 'number', numbers };
   }
-  const codes = store.codes.slice(0, size);
+  const codes = cut(store.codes, size);
   store.codes = new Uint16Array(0);
-  const renumbered = new Int32Array(store.values.length).fill(-1);
-  renumbered[0] = 0;
-  const values = [''];
-  for (let i = 0; i < size; i++) {
+  return { kind: 'code', codes, values: renumber(codes, store.values) };
+}
+
+/** Renumbers the codes in order of appearance and returns the words that remain. */
+function renumber(codes: Uint16Array, values: readonly string[]): readonly string[] {
+  const fresh = new Uint16Array(values.length);
+  const kept = [''];
+  for (let i = 0; i < codes.length; i++) {
     const code = codes[i] ?? 0;
-    if (renumbered[code] === -1) renumbered[code] = values.push(store.values[code] ?? '') - 1;
-    codes[i] = renumbered[code] ?? 0;
+    if (code === 0) continue;
+    if (fresh[code] === 0) fresh[code] = kept.push(values[code] ?? '') - 1;
+    codes[i] = fresh[code] ?? 0;
   }
-  return { kind: 'code', codes, values };
+  return kept;
+}
+
+/** The first `size` entries: in place when little room is left over, as a copy when much is. */
+export function cut<Entries extends Uint16Array | Uint32Array | Float64Array>(entries: Entries, size: number): Entries {
+  const roomy = entries.length > size * MOST_SPARE + 1024;
+  return (roomy ? entries.slice(0, size) : entries.subarray(0, size)) as Entries;
 }
 
 /** A copy that does not keep the whole text of the file alive, as a slice of it would. */

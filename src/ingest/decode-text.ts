@@ -13,8 +13,11 @@ export type DecodedPieces =
   | { readonly kind: 'text'; readonly encoding: TextEncodingName; readonly pieces: Iterable<string> }
   | { readonly kind: 'refused'; readonly reason: string };
 
-/** Bytes decoded at a time: small enough that a piece and its rows die young; judgement, tried from 64 KiB to 4 MiB. */
-const PIECE_BYTES = 256 * 1024;
+/**
+ * Bytes decoded at a time. Measured on Node 20: strings of 64 KiB are made where objects die young, those of 256 KiB are
+ * not, and cost ten times as much each.
+ */
+const PIECE_BYTES = 64 * 1024;
 
 /** How many bytes are looked at to tell text from other files; judgement. */
 const SNIFFED_BYTES = 4096;
@@ -65,18 +68,39 @@ function zeroShares(bytes: Uint8Array): { even: number; odd: number } {
 function isUtf8(bytes: Uint8Array): boolean {
   const decoder = new TextDecoder('utf-8', { fatal: true });
   try {
-    for (let at = 0; at < bytes.length; at += PIECE_BYTES) {
-      decoder.decode(bytes.subarray(at, at + PIECE_BYTES), { stream: true });
-    }
-    decoder.decode();
+    for (const part of utf8Parts(bytes)) if (!isPlain(part)) decoder.decode(part);
     return true;
   } catch {
     return false;
   }
 }
 
+/** Whether all bytes are ASCII, looked at four at a time; bytes that do not lie at a multiple of four are not judged. */
+function isPlain(part: Uint8Array): boolean {
+  if (part.byteOffset % 4 !== 0) return false;
+  const words = new Uint32Array(part.buffer, part.byteOffset, part.length >> 2);
+  for (let i = 0; i < words.length; i++) if (((words[i] ?? 0) & 0x80808080) !== 0) return false;
+  return part.subarray(words.length * 4).every((byte) => byte < 0x80);
+}
+
+/** Parts that end between characters, so that each can be decoded alone, which is much faster than as a stream. */
+function* utf8Parts(bytes: Uint8Array): Generator<Uint8Array> {
+  let start = 0;
+  while (start < bytes.length) {
+    let end = Math.min(start + PIECE_BYTES, bytes.length);
+    // A byte 10xxxxxx goes on with a character; no character has more than three of them.
+    for (let back = 0; back < 3 && end < bytes.length && ((bytes[end] ?? 0) & 0xc0) === 0x80; back++) end--;
+    yield bytes.subarray(start, end);
+    start = end;
+  }
+}
+
 function* piecesOf(bytes: Uint8Array, encoding: TextEncodingName): Generator<string> {
   const decoder = new TextDecoder(encoding);
+  if (encoding === 'utf-8') {
+    for (const part of utf8Parts(bytes)) yield decoder.decode(part);
+    return;
+  }
   for (let at = 0; at < bytes.length; at += PIECE_BYTES) {
     yield decoder.decode(bytes.subarray(at, at + PIECE_BYTES), { stream: true });
   }

@@ -10,8 +10,15 @@ const PERSONNEL = /^([0-5])([0-5])(\*?)$/;
 /** Receivers to the strength, then away from it. */
 const RECEIVERS = /^([0-5])\s*[x\u00d7]\s*([0-5])$/;
 
+/** Players a personnel code names. */
+export interface PersonnelCounts {
+  readonly backs: number;
+  readonly tightEnds: number;
+  readonly extraLinemen: number;
+}
+
 /** Backs, tight ends and extra linemen a personnel code names; undefined when it is not such a code. */
-export function personnelCounts(code: string): { backs: number; tightEnds: number; extraLinemen: number } | undefined {
+export function personnelCounts(code: string): PersonnelCounts | undefined {
   const [, backs, tightEnds, star] = code.match(PERSONNEL) ?? [];
   if (backs === undefined || tightEnds === undefined) return undefined;
   return { backs: Number(backs), tightEnds: Number(tightEnds), extraLinemen: star === '*' ? 1 : 0 };

@@ -27,7 +27,7 @@ export function readSheet(
   const decoded = decodePieces(bytes);
   if (decoded.kind === 'refused') return refusedSheet(file, decoded.reason);
   const { encoding, pieces } = decoded;
-  const reader = createSheetReader({ file, encoding }, options);
+  const reader = createSheetReader({ file, encoding, length: bytes.length }, options);
   for (const piece of pieces) reader.push(piece);
   const reading = reader.finish();
   if (encoding !== 'windows-1252') return reading;

@@ -1,6 +1,6 @@
 import { type CodeLane, createLanes, learn, type NumberLane, ODD } from './cell-lane.ts';
 import type { Chart, ChartColumn } from './chart.ts';
-import { finishStore, growStore } from './column-store.ts';
+import { cut, finishStore, growStore } from './column-store.ts';
 import type { ColumnName } from './columns.ts';
 import { asWritten, lookAtOddCells, placeOf, type SheetRow } from './odd-cells.ts';
 import { describeReason, type RowProblem } from './row-problem.ts';
@@ -25,6 +25,7 @@ const FIRST_CAPACITY = 1024;
 
 interface IntakeState {
   readonly file: string;
+  readonly expectedRows: () => number;
   /** All lanes in the order of the sheet's columns. */
   readonly lanes: readonly (CodeLane | NumberLane)[];
   readonly codeLanes: readonly CodeLane[];
@@ -38,9 +39,12 @@ interface IntakeState {
   rowOf: Uint32Array;
 }
 
-/** An empty intake for a sheet read by `plan`. Its stores hold the row at hand until it is known to be sound. */
-export function createRowIntake(plan: SheetPlan, file: string): RowIntake {
-  const state = createState(plan, file);
+/**
+ * An empty intake for a sheet read by `plan`. Its stores hold the row at hand until it is known to be sound; when they
+ * are full they grow to `expectedRows`, or double.
+ */
+export function createRowIntake(plan: SheetPlan, file: string, expectedRows: () => number): RowIntake {
+  const state = createState(plan, file, expectedRows);
   const { problems, rejected } = state;
   return {
     take: (row) => takeRow(state, row),
@@ -51,11 +55,12 @@ export function createRowIntake(plan: SheetPlan, file: string): RowIntake {
   };
 }
 
-function createState(plan: SheetPlan, file: string): IntakeState {
+function createState(plan: SheetPlan, file: string, expectedRows: () => number): IntakeState {
   const { codeLanes, numberLanes } = createLanes(plan.columns, FIRST_CAPACITY);
   const lanes = [...codeLanes, ...numberLanes].sort((left, right) => left.column.index - right.column.index);
   return {
     file,
+    expectedRows,
     lanes,
     codeLanes,
     numberLanes,
@@ -86,7 +91,7 @@ function takeRow(state: IntakeState, row: SheetRow): void {
 }
 
 function grow(state: IntakeState): void {
-  state.capacity *= 2;
+  state.capacity = Math.max(state.capacity * 2, Math.ceil(state.expectedRows()));
   for (const { store } of state.lanes) growStore(store, state.capacity);
   const rowOf = new Uint32Array(state.capacity);
   rowOf.set(state.rowOf);
@@ -163,5 +168,5 @@ function createRepeatCheck(lanes: readonly (CodeLane | NumberLane)[]): SnapCheck
 function finishChart({ file, lanes, size, rowOf }: IntakeState): Chart {
   const columns: Partial<Record<ColumnName, ChartColumn>> = {};
   for (const { column, store } of lanes) columns[column.name] = finishStore(store, size);
-  return { size, sources: [file], sourceOf: new Uint16Array(size), rowOf: rowOf.slice(0, size), columns };
+  return { size, sources: [file], sourceOf: new Uint16Array(size), rowOf: cut(rowOf, size), columns };
 }

@@ -18,16 +18,18 @@ export interface SheetReader {
   readonly finish: () => SheetReading;
 }
 
-/** The file being read: its name for messages, and the encoding its text came in. */
+/** The file being read: its name for messages, the encoding its text came in, and its length in bytes where known. */
 export interface SheetFile {
   readonly file: string;
   readonly encoding: string;
+  readonly length?: number;
 }
 
 interface ReaderState {
   readonly sheet: SheetFile;
   readonly options: SheetOptions;
   waiting: string;
+  pushed: number;
   splitter: RowSplitter | undefined;
   dialect: Dialect;
   row: number;
@@ -47,6 +49,7 @@ export function createSheetReader(sheet: SheetFile, options: SheetOptions): Shee
     sheet,
     options,
     waiting: '',
+    pushed: 0,
     splitter: undefined,
     dialect: { delimiter: ',', newline: '\n' },
     row: 0,
@@ -64,6 +67,7 @@ export function createSheetReader(sheet: SheetFile, options: SheetOptions): Shee
 
 /** Waits until the first line that is not blank is complete, for it shows how the sheet is written. */
 function pushText(state: ReaderState, text: string): void {
+  state.pushed += text.length;
   if (state.splitter) {
     state.splitter.push(text);
     return;
@@ -116,8 +120,13 @@ function takeHeader(state: ReaderState, cells: readonly string[]): void {
   state.headers = cells.map(asWritten);
   state.headerless = state.headers.flatMap((header, i) => (header.trim() === '' ? [i] : []));
   state.plan = planSheet({ file: sheet.file, row, headers: state.headers }, options);
-  state.intake = createRowIntake(state.plan, sheet.file);
+  state.intake = createRowIntake(state.plan, sheet.file, () => expectedRows(state));
   state.problems.push(...state.plan.problems);
+}
+
+/** Rows of the whole file judged from those read so far, with a twentieth on top; 0 when its length is not known. */
+function expectedRows({ sheet, pushed, rowsRead }: ReaderState): number {
+  return 1.05 * rowsRead * ((sheet.length ?? 0) / pushed);
 }
 
 interface DataRow extends SheetRow {

@@ -1,6 +1,6 @@
 import type { ChartColumn, CodeColumn, NumberColumn } from './chart.ts';
 import type { ColumnName } from './columns.ts';
-import { personnelCounts } from './read-shape.ts';
+import { type PersonnelCounts, personnelCounts } from './read-shape.ts';
 
 /** Something in one snap that cannot be (fault) or is worth a look (warning), and the column to look at. */
 export interface SnapFinding {
@@ -68,8 +68,9 @@ function checkBacksReleased(columns: SnapColumns): SnapCheck | undefined {
   const released = numbersOf(columns, 'backs_released');
   const personnel = wordsOf(columns, 'personnel');
   if (!released || !personnel) return undefined;
+  const countsAt = countsReader(personnel);
   return (i) => {
-    const counts = personnelCounts(wordAt(personnel, i));
+    const counts = countsAt(i);
     if (counts === undefined || !(at(released, i) > counts.backs)) return undefined;
     return fault('backs_released', `is more than the ${counts.backs} backs of personnel ${wordAt(personnel, i)}`);
   };
@@ -80,8 +81,9 @@ function checkProtectors(columns: SnapColumns): SnapCheck | undefined {
   const personnel = wordsOf(columns, 'personnel');
   if (!protectors || !personnel) return undefined;
   const released = numbersOf(columns, 'backs_released');
+  const countsAt = countsReader(personnel);
   return (i) => {
-    const counts = personnelCounts(wordAt(personnel, i));
+    const counts = countsAt(i);
     if (counts === undefined || Number.isNaN(at(protectors, i))) return undefined;
     const gone = (released ? at(released, i) : 0) || 0;
     const most = LINEMEN + counts.extraLinemen + counts.tightEnds + Math.max(0, counts.backs - gone);
@@ -95,12 +97,12 @@ function checkBackAction(columns: SnapColumns): SnapCheck | undefined {
   const action = wordsOf(columns, 'back_action');
   if (!action) return undefined;
   const spot = wordsOf(columns, 'back_spot');
-  const personnel = wordsOf(columns, 'personnel');
+  const countsAt = countsReader(wordsOf(columns, 'personnel'));
   return (i) => {
     if (['', 'none'].includes(wordAt(action, i))) return undefined;
     const where = wordAt(spot, i);
     if (where === 'none') return fault('back_action', 'is a job for a back, and back_spot says there is none');
-    const backs = personnelCounts(wordAt(personnel, i))?.backs;
+    const backs = countsAt(i)?.backs;
     if (where !== '' || backs !== 0) return undefined;
     return fault('back_action', 'is a job for a back, and the personnel has none');
   };
@@ -136,6 +138,16 @@ function checkResult(columns: SnapColumns): SnapCheck | undefined {
     const ran = played === 'run' || played === 'quarterback_run';
     if (!ran || !PASS_RESULTS.includes(wordAt(result, i))) return undefined;
     return warning('result', `is how a pass ends, and play_kind is ${played}`);
+  };
+}
+
+/** The counts of a snap's personnel, worked out once for each code. */
+function countsReader(personnel: CodeColumn | undefined): (index: number) => PersonnelCounts | undefined {
+  const known: (PersonnelCounts | undefined)[] = [undefined];
+  return (i) => {
+    const code = personnel?.codes[i] ?? 0;
+    for (let next = known.length; next <= code; next++) known.push(personnelCounts(personnel?.values[next] ?? ''));
+    return known[code];
   };
 }
 

@@ -2,9 +2,9 @@ import { type Chart, textAt } from './chart.ts';
 import { columnLetter } from './column-letter.ts';
 import { BEYOND_WORDS } from './column-store.ts';
 import type { RowProblem } from './row-problem.ts';
+import { checkSequence } from './sequence-checks.ts';
 import { OWN_CALL_COLUMNS, type SheetKind } from './sheet-kind.ts';
 import type { SheetPlan } from './sheet-plan.ts';
-import { checkSequence } from './snap-checks.ts';
 
 /** A sheet whose rows have all been read. */
 export interface ReadSheet {
