@@ -2,12 +2,12 @@ import type { CallLibrary } from '../ingest/call-library.ts';
 import type { Chart } from '../ingest/chart.ts';
 import type { WeekSettings } from '../ingest/week-settings.ts';
 import { forecastWeek } from './forecast.ts';
-import { planMenu } from './menu.ts';
 import { ownFilmChapter } from './own-film.ts';
 import { protectionChapter } from './protection-chapter.ts';
 import { scoreChapter } from './score-chapter.ts';
 import { shortVersion } from './short-version.ts';
 import type { FilmChapter, WeekPlan } from './week-plan.ts';
+import { planMenu } from './weekly-menu.ts';
 
 /** Everything a plan is made from; `archive`, `ownFilm` and `library` may be absent. */
 export interface WeekInput {

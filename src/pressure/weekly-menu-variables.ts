@@ -1,4 +1,4 @@
-import type { MenuProblem } from './menu-problem.ts';
+import type { MenuProblem } from './weekly-menu-problem.ts';
 
 /** Name of the 0-1 variable "candidate c is carried". */
 export const carry = (c: number): string => `x${c}`;

@@ -5,10 +5,10 @@ import { parse } from 'yaml';
 import { callLibrarySchema } from '../../src/ingest/call-library.ts';
 import { ANSWERS } from '../../src/ingest/vocabulary.ts';
 import { weekSettingsSchema } from '../../src/ingest/week-settings.ts';
-import { planMenu } from '../../src/pressure/menu.ts';
-import { type MenuPlanInput, THEORIES } from '../../src/pressure/menu-problem.ts';
 import { emptyScoreDraws } from '../../src/pressure/score-draws.ts';
 import type { CallScore } from '../../src/pressure/score-result.ts';
+import { planMenu } from '../../src/pressure/weekly-menu.ts';
+import { type MenuPlanInput, THEORIES } from '../../src/pressure/weekly-menu-problem.ts';
 import { createRandom } from '../../src/stats/random.ts';
 
 const whole = callLibrarySchema.parse(parse(readFileSync('data/demo/season/defense.yaml', 'utf8')));

@@ -1,4 +1,4 @@
-import type { MenuProblem } from './menu-problem.ts';
+import type { MenuProblem } from './weekly-menu-problem.ts';
 
 /** Repetitions a set of carried calls costs, the shared path paid once. */
 export function repsOf(problem: MenuProblem, carried: readonly number[]): number {

@@ -1,7 +1,7 @@
-import type { MenuLimit } from './menu-limits.ts';
-import type { MenuProblem } from './menu-problem.ts';
-import { solveMenu } from './menu-program.ts';
 import type { ScoreDraws } from './score-draws.ts';
+import type { MenuLimit } from './weekly-menu-limits.ts';
+import type { MenuProblem } from './weekly-menu-problem.ts';
+import { solveMenu } from './weekly-menu-program.ts';
 
 /** Posterior draws the menu is solved for again; enough to tell a must from a toss-up, few enough to stay quick. */
 export const MENU_DRAWS = 20;

@@ -1,7 +1,7 @@
 import type { LinearConstraint } from '../stats/mixed-program.ts';
-import { type MenuProblem, THEORIES } from './menu-problem.ts';
-import { costOf, PATH_SHARE, pathCost } from './menu-reps.ts';
-import { carry, mixed, pressures } from './menu-variables.ts';
+import { type MenuProblem, THEORIES } from './weekly-menu-problem.ts';
+import { costOf, PATH_SHARE, pathCost } from './weekly-menu-reps.ts';
+import { carry, mixed, pressures } from './weekly-menu-variables.ts';
 
 /** A limit of the menu: its words, and what it demands of the program. */
 export interface MenuLimit {

@@ -1,11 +1,11 @@
-import { inDraws } from './menu-draws.ts';
-import { type MenuLimit, menuLimits } from './menu-limits.ts';
-import { limitPrices } from './menu-prices.ts';
-import { type MenuPlanInput, type MenuProblem, menuProblem } from './menu-problem.ts';
-import { type ChosenMenu, solveMenu } from './menu-program.ts';
-import { repsOf } from './menu-reps.ts';
 import type { MenuCall, MenuResult } from './menu-result.ts';
-import { whyCarried, whyLeft } from './menu-words.ts';
+import { inDraws } from './weekly-menu-draws.ts';
+import { type MenuLimit, menuLimits } from './weekly-menu-limits.ts';
+import { limitPrices } from './weekly-menu-prices.ts';
+import { type MenuPlanInput, type MenuProblem, menuProblem } from './weekly-menu-problem.ts';
+import { type ChosenMenu, solveMenu } from './weekly-menu-program.ts';
+import { repsOf } from './weekly-menu-reps.ts';
+import { whyCarried, whyLeft } from './weekly-menu-words.ts';
 
 /** A share below this is shown as not called. Judgement. */
 const SHOWN = 0.005;

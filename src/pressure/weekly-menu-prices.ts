@@ -1,7 +1,7 @@
-import { menuLimits } from './menu-limits.ts';
-import { type MenuInput, menuProblem } from './menu-problem.ts';
-import { type ChosenMenu, solveMenu } from './menu-program.ts';
 import type { LimitPrice } from './menu-result.ts';
+import { menuLimits } from './weekly-menu-limits.ts';
+import { type MenuInput, menuProblem } from './weekly-menu-problem.ts';
+import { type ChosenMenu, solveMenu } from './weekly-menu-program.ts';
 
 type Loosen = (menu: MenuInput['settings']['menu']) => MenuInput['settings']['menu'];
 

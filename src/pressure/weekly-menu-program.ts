@@ -1,7 +1,7 @@
 import { type LinearConstraint, type MixedSolution, solveMixedProgram } from '../stats/mixed-program.ts';
-import type { MenuLimit } from './menu-limits.ts';
-import type { MenuProblem } from './menu-problem.ts';
-import { carry, mixed, pressures, worst } from './menu-variables.ts';
+import type { MenuLimit } from './weekly-menu-limits.ts';
+import type { MenuProblem } from './weekly-menu-problem.ts';
+import { carry, mixed, pressures, worst } from './weekly-menu-variables.ts';
 
 /** The chosen calls and how they are mixed. */
 export interface ChosenMenu {

@@ -1,5 +1,5 @@
-import type { MenuProblem } from './menu-problem.ts';
-import type { ChosenMenu } from './menu-program.ts';
+import type { MenuProblem } from './weekly-menu-problem.ts';
+import type { ChosenMenu } from './weekly-menu-program.ts';
 
 /** Why a call is on the menu: where it is called most, and what it saves there. */
 export function whyCarried(problem: MenuProblem, chosen: ChosenMenu, c: number): string {
