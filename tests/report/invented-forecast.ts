@@ -37,13 +37,13 @@ export function inventedForecast(): ForecastChapter {
 const CLASSES: Readonly<Record<Target, readonly string[]>> = {
   answer: ANSWERS,
   run_or_pass: ['run', 'pass'],
-  screen: ['screen', 'other'],
-  quick_release: ['out_early', 'held'],
+  screen: ['screen', 'no_screen'],
+  quick_release: ['within', 'later'],
   motion: ['motion', 'none'],
-  protectors: ['5', '6', '7+'],
-  slide_to_back: ['to_back', 'away'],
-  slide_to_field: ['to_field', 'away'],
-  slide_to_strength: ['to_strength', 'away'],
+  protectors: ['five', 'six', 'seven_or_more'],
+  slide_to_back: ['to', 'away', 'none'],
+  slide_to_field: ['to', 'away', 'none'],
+  slide_to_strength: ['to', 'away', 'none'],
   back_job: BACK_ACTIONS,
 };
 
@@ -52,9 +52,9 @@ const LEAN: Readonly<Record<string, number>> = {
   quick: 3,
   dropback: 2.5,
   screen: 1.6,
-  other: 6,
-  held: 3,
-  '6': 3,
+  no_screen: 6,
+  later: 3,
+  six: 3,
 };
 
 function inventedCell(target: Target, cell: { id: string; expectedSnaps: number; film: number }): Forecast {
@@ -146,7 +146,7 @@ const TELLS: ForecastChapter['tells']['tells'] = [
     id: 'tell-pistol-six',
     description: 'Pistol with a tight end',
     target: 'protectors',
-    follows: '7+',
+    follows: 'seven_or_more',
     film: share(7, 9),
     expected: 0.3,
     planWith: 0.42,

@@ -1,3 +1,4 @@
+import { OPEN_DATA_ATTRIBUTION } from '../../pressure/open-data.ts';
 import type { WeekPlan } from '../../pressure/week-plan.ts';
 import { html } from '../page/html.ts';
 import type { Block, Chapter } from '../view/block.ts';
@@ -17,6 +18,7 @@ export function aboutTheDataChapter(plan: WeekPlan): Chapter {
       { kind: 'table', table: columnsTable(plan) },
       { kind: 'table', table: absentTable(plan) },
       ...problemBlocks(plan),
+      { kind: 'prose', html: html`<p>${`Open play data behind the families: ${OPEN_DATA_ATTRIBUTION}`}</p>\n` },
     ],
   };
 }

@@ -1,13 +1,12 @@
-import type { BacktestVerdict, Target } from '../../pressure/forecast-result.ts';
+import type { BacktestVerdict } from '../../pressure/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/week-plan.ts';
 import { html } from '../page/html.ts';
 import { answerMatrix } from '../view/answer-matrix.ts';
 import { backtestTable } from '../view/backtest-table.ts';
 import type { Block, Chapter } from '../view/block.ts';
 import { forecastChart } from '../view/forecast-chart.ts';
-import { forecastTable } from '../view/forecast-table.ts';
+import { habitTable } from '../view/habit-table.ts';
 import { tellsChart } from '../view/tells-chart.ts';
-import { TARGET_LABELS } from '../words/label.ts';
 import { counted, listed } from '../words/number-words.ts';
 
 /** What they do: forecast beside film, the answers by situation, the tells game by game, and how the forecast did. */
@@ -20,7 +19,7 @@ export function whatTheyDoChapter(plan: WeekPlan): Chapter {
       { kind: 'prose', html: html`<p>${filmSentence(plan)} ${plan.forecast.archive.note}</p>\n` },
       { kind: 'chart', chart: forecastChart(plan) },
       { kind: 'chart', chart: answerMatrix(plan) },
-      ...OTHER_TARGETS.map((target): Block => folded(plan, target)),
+      { kind: 'table', table: habitTable(plan) },
       { kind: 'heading', id: 'tells', text: 'Tells: habits beyond what the forecast already expects' },
       { kind: 'prose', html: html`<p>${tellSentence(plan)}</p>\n` },
       { kind: 'chart', chart: tellsChart(plan) },
@@ -28,12 +27,6 @@ export function whatTheyDoChapter(plan: WeekPlan): Chapter {
       ...backtestBlocks(plan.forecast.backtest),
     ],
   };
-}
-
-const OTHER_TARGETS: readonly Target[] = ['run_or_pass', 'screen', 'quick_release', 'motion'];
-
-function folded(plan: WeekPlan, target: Target): Block {
-  return { kind: 'folded', summary: TARGET_LABELS[target], table: forecastTable(plan, target) };
 }
 
 function filmSentence({ film, forecast }: WeekPlan): string {

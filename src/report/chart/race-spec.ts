@@ -56,12 +56,15 @@ function curveLayers(curve: HeldCurve, race: Race): readonly Layer[] {
       encoding: { x: secondsAxis(race), y: heldAxis() },
     },
     {
-      data: { values: [{ seconds: curve.median, held: 0.5, label: curve.label }] },
-      mark: { type: 'text', align: dashed ? 'right' : 'left', dx: dashed ? -10 : 10, dy: -8 },
+      data: { values: [dashed ? lowLeft(curve) : { seconds: curve.median, held: 0.5, label: curve.label }] },
+      mark: { type: 'text', align: 'left', dx: 10, dy: -8 },
       encoding: { x: secondsAxis(race), y: heldAxis(), text: { field: 'label' } },
     },
   ];
 }
+
+/** The corner under the curves is free: no ball is out that early. */
+const lowLeft = ({ label }: HeldCurve) => ({ seconds: 0, held: 0.08, label });
 
 function arrivalLayers(race: Race): readonly Layer[] {
   const data = { values: [{ seconds: race.arrival, label: race.arrivalLabel }] };

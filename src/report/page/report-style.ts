@@ -35,6 +35,7 @@ h2 a:hover{text-decoration:underline}
 .tools label{display:flex;gap:.4rem;align-items:center}
 button,select,input{font:inherit;color:inherit;background:var(--paper);border:1px solid var(--rule);border-radius:0;min-height:2.6rem;padding:.2rem .6rem}
 input[type=checkbox]{min-height:0;width:1.4rem;height:1.4rem}
+input{accent-color:var(--ink)}
 input[type=range]{padding:0;border:0;min-width:10rem}
 .scroll{overflow-x:auto;margin:.6rem 0 1.2rem}
 table{border-collapse:collapse;width:100%;font-size:.95rem;line-height:1.35}
@@ -74,7 +75,10 @@ main,header.top,footer{max-width:none;padding:0}
 .bar,.tools,.skip,.find,.what-if,summary{display:none!important}
 h2{break-after:avoid;margin-top:1.4rem}
 h3,caption,summary{break-after:avoid}
-table{font-size:9.5pt}
+table{font-size:9pt;line-height:1.2}
+th,td{padding:.1rem .5rem .1rem 0}
+figure{margin:.4rem 0 1rem}
+.scroll{margin:.3rem 0 .6rem}
 thead{display:table-header-group}
 tr,.drawing,.card{break-inside:avoid}
 .scroll{overflow:visible}

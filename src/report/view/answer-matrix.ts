@@ -3,12 +3,10 @@ import type { WeekPlan } from '../../pressure/week-plan.ts';
 import type { Grid } from '../chart/matrix-grid.ts';
 import { matrixSpec } from '../chart/matrix-spec.ts';
 import { answerLabel } from '../words/label.ts';
-import { counted } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { ALL_SITUATIONS, situationLabel } from '../words/situation-label.ts';
 import type { ChartView } from './block.ts';
-import { forecastsOf } from './forecast-table.ts';
-import { numberCell, numbers, type Row, type TableView, textCell, thinMark, words } from './table-view.ts';
+import { forecastsOf, forecastTable } from './forecast-table.ts';
 
 /** Situation by answer: the forecast share in every cell. */
 export function answerMatrix(plan: WeekPlan): ChartView {
@@ -21,9 +19,11 @@ export function answerMatrix(plan: WeekPlan): ChartView {
     spec: cells.length === 0 ? null : matrixSpec(answerGrid(plan, cells)),
     empty: 'No situation was forecast, so nothing is drawn.',
     tinted: 'tinted',
-    table: matrixTable(plan, cells),
+    table: forecastTable(plan, cells, TABLE_NAME),
   };
 }
+
+const TABLE_NAME = { id: 'answers-by-situation-table', caption: 'What they do with the ball, situation by situation' };
 
 /** The answer forecasts situation by situation. */
 export function matrixCells(plan: WeekPlan): readonly Forecast[] {
@@ -57,34 +57,4 @@ function matrixTitle(plan: WeekPlan): string {
     .sort((a, b) => b.share - a.share)[0];
   if (screens === undefined) return 'Answers by situation';
   return `Screens are likeliest on ${situationLabel(plan, screens.cell.situation)}: ${percent(screens.share)} of snaps`;
-}
-
-function matrixTable(plan: WeekPlan, cells: readonly Forecast[]): TableView {
-  const names = cells[0]?.classes.map((entry) => entry.name) ?? [];
-  return {
-    id: 'answers-by-situation-table',
-    caption: 'Forecast share of each answer by situation',
-    columns: [
-      words('Situation'),
-      numbers('Snaps on film'),
-      ...names.map((name) => numbers(answerLabel(name))),
-      words('Mostly from'),
-    ],
-    rows: cells.map((cell) => matrixRow(plan, cell)),
-    empty: 'no situation was forecast',
-  };
-}
-
-function matrixRow(plan: WeekPlan, cell: Forecast): Row {
-  const snaps = cell.ownSnaps === 0 ? 'no snaps' : counted(cell.ownSnaps, 'snap', 'snaps');
-  return {
-    name: situationLabel(plan, cell.situation),
-    situation: cell.situation,
-    ...thinMark(cell.thin),
-    cells: [
-      numberCell(cell.thin && cell.ownSnaps > 0 ? `${snaps}, thin` : snaps, cell.ownSnaps),
-      ...cell.classes.map((entry) => numberCell(percent(entry.share), entry.share)),
-      textCell(cell.mostlyFrom),
-    ],
-  };
 }

@@ -20,9 +20,11 @@ export function forecastChart(plan: WeekPlan): ChartView {
     spec: rows.length === 0 ? null : intervalSpec(rows, AXIS),
     empty: 'No answer was charted, so nothing is drawn.',
     tinted: 'plain',
-    table: forecastTable(plan, 'answer'),
+    table: forecastTable(plan, overall === undefined ? [] : [overall], TABLE_NAME),
   };
 }
+
+const TABLE_NAME = { id: 'forecast-overall-table', caption: 'What they do with the ball, over all situations' };
 
 const AXIS = { title: 'Share of their snaps', domain: [0, 1], format: 'percent', reference: null } as const;
 

@@ -1,16 +1,21 @@
 import type { ExpectedCount, Forecast, ForecastClass, Target } from '../../pressure/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/week-plan.ts';
-import { className, TARGET_LABELS } from '../words/label.ts';
+import { className } from '../words/label.ts';
 import { percent, percentRange } from '../words/percent.ts';
 import { ALL_SITUATIONS, situationLabel } from '../words/situation-label.ts';
 import { numberCell, numbers, type Row, shareCell, type TableView, textCell, thinMark, words } from './table-view.ts';
 
-/** Forecast beside film for one target, in every situation the plan forecasts, each class a row. */
-export function forecastTable(plan: WeekPlan, target: Target): TableView {
-  const cells = forecastsOf(plan, target);
+/** How a forecast table is named. */
+export interface TableName {
+  readonly id: string;
+  readonly caption: string;
+}
+
+/** Forecast beside film, each class of each forecast a row. */
+export function forecastTable(plan: WeekPlan, cells: readonly Forecast[], { id, caption }: TableName): TableView {
   return {
-    id: `forecast-${target}-table`,
-    caption: `${TARGET_LABELS[target]}: forecast beside film`,
+    id,
+    caption,
     columns: [
       words('Situation'),
       words('What'),

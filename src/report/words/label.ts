@@ -30,10 +30,10 @@ export const ANSWER_LABELS: Readonly<Record<Answer, string>> = {
 /** What each forecast asks, in words. */
 export const TARGET_LABELS: Readonly<Record<Target, string>> = {
   answer: 'What they do with the ball',
-  run_or_pass: 'Run or pass',
+  run_or_pass: 'Pass',
   screen: 'Screen, when they pass',
-  quick_release: 'Ball out early, when they pass',
-  motion: 'Motion before the snap',
+  quick_release: 'Ball out within 2.5 s, when timed',
+  motion: 'Motion or shift',
   protectors: 'How many protect',
   slide_to_back: 'Line slides to the back',
   slide_to_field: 'Line slides to the field',

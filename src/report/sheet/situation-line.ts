@@ -1,0 +1,54 @@
+import type { MenuCall, MenuResult } from '../../pressure/menu-result.ts';
+import type { WeekPlan } from '../../pressure/week-plan.ts';
+import { forecastsOf } from '../view/forecast-table.ts';
+import { mixShare } from '../view/menu-table.ts';
+import { answerLabel } from '../words/label.ts';
+import { percent } from '../words/percent.ts';
+import { clockDigits, type DigitCall } from './clock-digits.ts';
+
+type Menu = Extract<MenuResult, { kind: 'menu' }>;
+
+/** One line of the call sheet: a situation, its calls in order, and the one fact behind them. */
+export interface SituationLine {
+  readonly id: string;
+  readonly label: string;
+  readonly calls: readonly DigitCall[];
+  readonly fact: string;
+}
+
+/** The lines of the call sheet in the order of the downs. */
+export function situationLines(plan: WeekPlan, menu: Menu): readonly SituationLine[] {
+  return menu.situations.map(({ id, label }) => {
+    const mix = menu.calls.map((call) => ({ call: call.call, share: mixShare(call, id) }));
+    const calls = clockDigits(mix).filter((call) => call.tenths > 0);
+    return { id, label, calls, fact: factOf(plan, menu, id) };
+  });
+}
+
+/** What they do most there, and what speaks for the first pressure called. */
+function factOf(plan: WeekPlan, menu: Menu, situation: string): string {
+  return [answersFact(plan, situation), familyFact(plan, firstPressure(menu, situation), situation)]
+    .filter((words) => words !== '')
+    .join(' ');
+}
+
+function answersFact(plan: WeekPlan, situation: string): string {
+  const cell = forecastsOf(plan, 'answer').find((entry) => entry.situation === situation);
+  if (cell === undefined) return '';
+  const [first, second] = [...cell.classes].sort((a, b) => b.share - a.share);
+  if (first === undefined || second === undefined) return '';
+  const basis = cell.ownSnaps === 0 ? 'no film' : `${cell.ownSnaps} on film${cell.thin ? ', thin' : ''}`;
+  return `${answerLabel(first.name)} ${percent(first.share)}, ${answerLabel(second.name).toLowerCase()} ${percent(second.share)} (${basis}).`;
+}
+
+function firstPressure(menu: Menu, situation: string): MenuCall | undefined {
+  return menu.calls
+    .filter((call) => call.family !== 'base' && mixShare(call, situation) > 0)
+    .sort((a, b) => mixShare(b, situation) - mixShare(a, situation))[0];
+}
+
+function familyFact(plan: WeekPlan, call: MenuCall | undefined, situation: string): string {
+  if (call === undefined) return '';
+  const score = plan.scores.families.find((entry) => entry.family === call.family && entry.situation === situation);
+  return score?.reasons[0] ?? '';
+}
