@@ -3,7 +3,7 @@ import { expressionInterpreter } from 'vega-interpreter';
 import { compile, type TopLevelSpec } from 'vega-lite';
 import type { ChartView } from '../view/block.ts';
 import { cleanDrawing } from './clean-drawing.ts';
-import { refusingLoader, strictLogger } from './quiet-runtime.ts';
+import { ChartError, keepingLogger, refusingLoader } from './quiet-runtime.ts';
 import { measureTextOurselves, startIdsAnew } from './vega-text.ts';
 
 /**
@@ -20,7 +20,7 @@ export async function drawChart(chart: ChartView): Promise<string> {
 
 async function drawSpec(id: string, spec: TopLevelSpec): Promise<string> {
   measureTextOurselves();
-  const logger = strictLogger(id);
+  const { logger, complaints } = keepingLogger();
   const compiled = compile(spec, { logger }).spec;
   const view = new View(parse(compiled, undefined, { ast: true }), {
     renderer: 'none',
@@ -31,7 +31,9 @@ async function drawSpec(id: string, spec: TopLevelSpec): Promise<string> {
   try {
     await view.runAsync();
     startIdsAnew();
-    return await view.toSVG();
+    const drawing = await view.toSVG();
+    if (complaints.length > 0) throw new ChartError(`chart ${id}: ${complaints.join('; ')}`);
+    return drawing;
   } finally {
     view.finalize();
   }

@@ -3,22 +3,28 @@ export class ChartError extends Error {
   override readonly name = 'ChartError';
 }
 
-type Raise = (...messages: readonly unknown[]) => never;
-
-/** A logger for which any warning is an error; it prints nothing. */
-export function strictLogger(chartId: string) {
-  const raise: Raise = (...messages) => {
-    throw new ChartError(`chart ${chartId}: ${messages.map(String).join(' ')}`);
+/**
+ * A logger that prints nothing and keeps every warning and error, for the caller to raise: one thrown inside the chart
+ * library can be lost in its own queue.
+ */
+export function keepingLogger() {
+  const complaints: string[] = [];
+  const keep = (...messages: readonly unknown[]) => {
+    complaints.push(messages.map(String).join(' '));
+    return logger;
   };
   const logger = {
-    level: (level?: number) => (level === undefined ? 2 : logger),
-    error: raise,
-    warn: raise,
+    level: (level?: number) => (level === undefined ? WARNINGS : logger),
+    error: keep,
+    warn: keep,
     info: () => logger,
     debug: () => logger,
   };
-  return logger;
+  return { logger, complaints };
 }
+
+/** The chart library's number for "errors and warnings". */
+const WARNINGS = 2;
 
 /** A loader that refuses everything: a chart carries its own values and may reach no file and no address. */
 export function refusingLoader() {

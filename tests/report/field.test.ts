@@ -1,0 +1,92 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { COVER_JOBS } from '../../src/ingest/call-library.ts';
+import { callPicture } from '../../src/report/field/call-picture.ts';
+import { coverSpot } from '../../src/report/field/cover-spot.ts';
+import { fieldDrawing } from '../../src/report/field/field-drawing.ts';
+import { FIELD_WIDTH, HASH_TO_SIDELINE } from '../../src/report/field/field-size.ts';
+import { offenseSet } from '../../src/report/field/offense-set.ts';
+import { roleLetters } from '../../src/report/field/role-letters.ts';
+import { inventedLibrary } from './invented-library.ts';
+
+describe('the drawn field', () => {
+  it.each([
+    { level: 'high_school', near: 53 + 4 / 12, between: 53 + 4 / 12, source: 'NFHS Rule 1, field in thirds' },
+    { level: 'college', near: 60, between: 40, source: 'NCAA Rule 2-12-7' },
+    { level: 'pro', near: 70.75, between: 18.5, source: 'NFL operations glossary' },
+  ] as const)('has the hash marks of $level in feet ($source)', ({ level, near, between }) => {
+    expect(HASH_TO_SIDELINE[level] * 3).toBeCloseTo(near, 6);
+    expect((FIELD_WIDTH - 2 * HASH_TO_SIDELINE[level]) * 3).toBeCloseTo(between, 6);
+  });
+
+  it('puts the ball on the left hash and everybody inside the sidelines', () => {
+    for (const level of ['high_school', 'college', 'pro'] as const) {
+      const set = offenseSet(level);
+      expect(set.ball.across).toBe(HASH_TO_SIDELINE[level]);
+      for (const man of [...set.field, ...set.boundary, ...set.line]) {
+        expect(man.across).toBeGreaterThan(0);
+        expect(man.across).toBeLessThan(FIELD_WIDTH);
+      }
+    }
+  });
+});
+
+describe('coverSpot', () => {
+  const offense = offenseSet('high_school');
+
+  it('finds a place inside the field for every job, from either side', () => {
+    for (const job of COVER_JOBS) {
+      for (const near of [1, -1] as const) {
+        const { at } = coverSpot(job, near, offense);
+        expect(at.across).toBeGreaterThan(0);
+        expect(at.across).toBeLessThan(FIELD_WIDTH);
+      }
+    }
+  });
+
+  it('turns near and far round when the call comes from the other side', () => {
+    expect(coverSpot('deep_third_near', 1, offense)).toEqual(coverSpot('deep_third_far', -1, offense));
+    expect(coverSpot('man_1_near', -1, offense)).toEqual(coverSpot('man_1_far', 1, offense));
+    expect(coverSpot('deep_third_near', 1, offense).at.across).toBeGreaterThan(FIELD_WIDTH / 2);
+  });
+});
+
+describe('fieldDrawing', () => {
+  const library = inventedLibrary();
+
+  it.each(library.calls.map((call) => [call.name, call] as const))(
+    '%s: all eleven stand on it, rushers filled',
+    (_, call) => {
+      const { text } = fieldDrawing(callPicture(library, call), library.level, 'words');
+      expect(text.match(/<circle/g)).toHaveLength(11);
+      expect(text.match(/<circle class="filled"/g)).toHaveLength(call.rush.length);
+      expect(text.match(/<path class="a"/g)).toHaveLength(call.rush.length);
+      expect(text).not.toMatch(/NaN|undefined/);
+    },
+  );
+});
+
+describe('roleLetters', () => {
+  it('gives every role its own letters', () => {
+    const titles = fc.array(fc.string({ unit: 'grapheme', minLength: 1, maxLength: 12 }), {
+      minLength: 11,
+      maxLength: 11,
+    });
+    fc.assert(
+      fc.property(titles, (names) => {
+        const letters = roleLetters(names.map((title, i) => ({ id: `r${i}`, title })));
+        expect(new Set(letters.values()).size).toBe(11);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('uses initials, and a second letter where the first is taken', () => {
+    const letters = roleLetters([
+      { id: 'n', title: 'Nose' },
+      { id: 'k', title: 'Nickel' },
+      { id: 'b', title: 'Boundary corner' },
+    ]);
+    expect([...letters.values()]).toEqual(['N', 'Ni', 'BC']);
+  });
+});
