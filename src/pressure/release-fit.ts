@@ -36,7 +36,9 @@ export interface ReleasePrior {
 export function fitRelease(seen: ReleaseTimes, prior: ReleasePrior): ReleaseFit {
   const sigma = pooledSigma(seen.logTimes, prior.sigma);
   if (seen.logTimes.length + seen.held === 0) return quantilesOf(gridAround(prior), (mu) => logPrior(mu, prior), sigma);
-  const logWeight = (mu: number) => logPrior(mu, prior) + logLikelihood(mu, sigma, seen);
+  const middle = meanOf(seen.logTimes);
+  const logWeight = (mu: number) =>
+    logPrior(mu, prior) - (seen.logTimes.length * ((middle - mu) / sigma) ** 2) / 2 + heldLikelihood(mu, sigma, seen);
   return quantilesOf(gridAround(prior), logWeight, sigma);
 }
 
@@ -47,7 +49,7 @@ const SIGMA_WORTH = 30;
 function pooledSigma(logTimes: readonly number[], prior: number): number {
   const n = logTimes.length;
   if (n < 2) return prior;
-  const mean = logTimes.reduce((sum, x) => sum + x, 0) / n;
+  const mean = meanOf(logTimes);
   const squares = logTimes.reduce((sum, x) => sum + (x - mean) ** 2, 0);
   return Math.sqrt((SIGMA_WORTH * prior ** 2 + squares) / (SIGMA_WORTH + n - 1));
 }
@@ -66,10 +68,13 @@ function logPrior(mu: number, prior: ReleasePrior): number {
   return (-prior.worth * ((mu - prior.mu) / prior.sigma) ** 2) / 2;
 }
 
-function logLikelihood(mu: number, sigma: number, { logTimes, held, heldPast }: ReleaseTimes): number {
-  const thrown = logTimes.reduce((sum, x) => sum - ((x - mu) / sigma) ** 2 / 2, 0);
-  const stillHeld = held === 0 ? 0 : held * Math.log(Math.max(1e-300, normalCdf((mu - heldPast) / sigma)));
-  return thrown + stillHeld;
+/** Logarithm of the chance that the held balls were out later than they were seen held. */
+function heldLikelihood(mu: number, sigma: number, { held, heldPast }: ReleaseTimes): number {
+  return held === 0 ? 0 : held * Math.log(Math.max(1e-300, normalCdf((mu - heldPast) / sigma)));
+}
+
+function meanOf(values: readonly number[]): number {
+  return values.length === 0 ? 0 : values.reduce((sum, x) => sum + x, 0) / values.length;
 }
 
 function quantilesOf(grid: Float64Array, logWeight: (mu: number) => number, sigma: number): ReleaseFit {
