@@ -1,0 +1,18 @@
+import type { Check } from './check.ts';
+import { DECISION_CHECKS } from './published/decisions.ts';
+import { PROPORTION_CHECKS } from './published/proportions.ts';
+import { SEQUENCE_CHECKS } from './published/sequences.ts';
+import { SHRINKAGE_CHECKS } from './published/shrinkage.ts';
+import { TABLE_CHECKS } from './published/tables.ts';
+
+/**
+ * Figures from papers, textbooks, manuals and public test suites. Where the source prints few digits, the others come
+ * from the program it names; "from memory" marks a printed figure that was not looked up again.
+ */
+export const PUBLISHED_CHECKS: readonly Check[] = [
+  ...PROPORTION_CHECKS,
+  ...SHRINKAGE_CHECKS,
+  ...TABLE_CHECKS,
+  ...SEQUENCE_CHECKS,
+  ...DECISION_CHECKS,
+];
