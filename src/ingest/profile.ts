@@ -31,7 +31,6 @@ const columnNames = CHART_COLUMNS.map(({ name }) => name) as [ColumnName, ...Col
  * Values stay as they are written: {@link readYaml} turns none into a number. */
 export const profileSchema = z
   .strictObject({
-    files: z.array(z.string().min(1)).optional().describe('the sheets it reads; a * stands for anything'),
     not_charted: z.array(z.string()).default([]).describe('cells that say nothing, in any column'),
     keep_when: conditionsSchema.default([]).describe('only rows where all of these hold are read'),
     drop_when: conditionsSchema.default([]).describe('rows where any of these holds are left out'),

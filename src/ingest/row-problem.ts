@@ -102,7 +102,8 @@ function columnPlace(columnLetter?: string, header?: string): string {
 
 function sentenceOf({ found, rule, suggestion }: RowProblem): string {
   const said = found === '' ? rule : `${quoted(found)} ${rule}`;
-  return suggestion === undefined ? `${said}.` : `${said}. ${suggestion}`;
+  const closed = said.endsWith('?') ? said : `${said}.`;
+  return suggestion === undefined ? closed : `${closed} ${suggestion}`;
 }
 
 /** In quotation marks, cut when long, with characters that cannot be seen written out. */

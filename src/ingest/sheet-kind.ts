@@ -3,7 +3,7 @@ import { CHART_COLUMNS, type ColumnName } from './columns.ts';
 /** What a sheet is: a scouted opponent (the archive too), our own called pressures, or snaps charted during a game. */
 export type SheetKind = 'opponent' | 'own' | 'live';
 
-/** Columns that only our own film carries. */
+/** Columns that only snaps against us carry: our own film, and the live sheet of a game. */
 const OWN_FILM_ONLY: readonly ColumnName[] = ['call', 'path', 'family', 'coverage', 'rotation', 'shown_early'];
 
 /** Columns without which a row of the sheet says nothing; a row that leaves one blank is a fault. */
@@ -19,5 +19,5 @@ export const OWN_CALL_COLUMNS: readonly ColumnName[] = ['call', 'path', 'family'
 /** The columns a sheet of this kind may carry, in the order of the template. */
 export function columnsOfKind(kind: SheetKind): readonly ColumnName[] {
   const names = CHART_COLUMNS.map(({ name }) => name);
-  return kind === 'own' ? names : names.filter((name) => !OWN_FILM_ONLY.includes(name));
+  return kind === 'opponent' ? names.filter((name) => !OWN_FILM_ONLY.includes(name)) : names;
 }

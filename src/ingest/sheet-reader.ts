@@ -6,7 +6,7 @@ import { planSheet } from './plan-sheet.ts';
 import { profileHeaders } from './profile.ts';
 import { createRowIntake, type RowIntake } from './row-intake.ts';
 import type { RowProblem } from './row-problem.ts';
-import { detectDialect, headerKey } from './sheet-dialect.ts';
+import { detectDialect, hasHeaderLine, headerKey, isRemark } from './sheet-dialect.ts';
 import type { SheetPlan } from './sheet-plan.ts';
 import type { SheetOptions, SheetReading } from './sheet-reading.ts';
 import { createRowSplitter, type Dialect, type RowAnswer, type RowNote, type RowSplitter } from './split-rows.ts';
@@ -65,7 +65,7 @@ export function createSheetReader(sheet: SheetFile, options: SheetOptions): Shee
   return { push: (text) => pushText(state, text), finish: () => finishReading(state) };
 }
 
-/** Waits until the first line that is not blank is complete, for it shows how the sheet is written. */
+/** Waits until the header line is complete, for it shows how the sheet is written. */
 function pushText(state: ReaderState, text: string): void {
   state.pushed += text.length;
   if (state.splitter) {
@@ -73,8 +73,7 @@ function pushText(state: ReaderState, text: string): void {
     return;
   }
   state.waiting += text;
-  // A line end that closes the piece could be the first half of CR LF.
-  if (/[\r\n]./s.test(state.waiting.trimStart())) startSplitting(state);
+  if (hasHeaderLine(state.waiting)) startSplitting(state);
 }
 
 function startSplitting(state: ReaderState): RowSplitter {
@@ -92,8 +91,8 @@ function takeRow(state: ReaderState, cells: readonly string[], note: RowNote): R
   if (note === 'several-lines' && isSwallowed(state, cells)) return 'swallowed';
   state.row++;
   if (isBlank(cells)) state.blankRows++;
-  else if (intake === undefined) takeHeader(state, cells);
-  else takeData(state, intake, { cells, row: state.row, note });
+  else if (intake !== undefined) takeData(state, intake, { cells, row: state.row, note });
+  else if (!isRemark(cells)) takeHeader(state, cells);
   return 'taken';
 }
 

@@ -5,6 +5,7 @@ import type { RowProblem } from './row-problem.ts';
 import { checkSequence } from './sequence-checks.ts';
 import { OWN_CALL_COLUMNS, type SheetKind } from './sheet-kind.ts';
 import type { SheetPlan } from './sheet-plan.ts';
+import { checkSpellings } from './spelling-checks.ts';
 
 /** A sheet whose rows have all been read. */
 export interface ReadSheet {
@@ -24,6 +25,7 @@ export function wholeSheetProblems(sheet: ReadSheet): RowProblem[] {
   return [
     ...(sheet.rowsRead === 0 ? [{ ...ofFile(sheet, 'warning'), rule: 'has a header row and no snaps' }] : []),
     ...tooManyTexts(sheet),
+    ...checkSpellings(sheet.chart).map((problem) => withLetter(problem, plan)),
     ...(sheet.kind === 'own' ? uncalledSnaps(sheet) : []),
     ...checkSequence(sheet.chart).map((problem) => withLetter(problem, plan)),
   ];

@@ -1,6 +1,6 @@
 import type { Chart } from '../ingest/chart.ts';
 import type { SituationCuts } from '../ingest/week-settings.ts';
-import { type ChainFit, fitChain } from './chain.ts';
+import { type ChainData, type ChainFit, fitChain } from './chain.ts';
 import { type ChainTally, sumTallies, type TargetCodes, tallyGame } from './chain-tally.ts';
 import { type ChainTree, chainTree } from './chain-tree.ts';
 import { NOT_KNOWN } from './not-known.ts';
@@ -52,9 +52,11 @@ export interface FittedTarget {
   readonly tree: ChainTree;
   readonly own: ChainTally;
   readonly fit: ChainFit;
-  /** Games of other offenses on which the target was charted, and how many offenses they are. */
+  /** The archive's tally as it was fitted; null without an archive on which the target was charted. */
+  readonly archive: ChainData['archive'];
+  readonly target: TargetCodes;
+  /** Games of other offenses on which the target was charted. */
   readonly archiveGames: number;
-  readonly archiveOffenses: number;
 }
 
 /** Fits one chain of a target to the film. */
@@ -74,8 +76,9 @@ export function fitTarget(film: ForecastFilm, definition: TargetDefinition, kind
     tree,
     own,
     fit: fitChain({ tree, own, archive, strengths }),
+    archive,
+    target,
     archiveGames,
-    archiveOffenses: offenses,
   };
 }
 

@@ -7,6 +7,7 @@ import type { Forecast, ForecastChapter } from './forecast-result.ts';
 import { nextSnaps } from './next-snaps.ts';
 import { SITUATIONS } from './situation.ts';
 import { TARGET_DEFINITIONS } from './target.ts';
+import { findTells } from './tells.ts';
 
 /** What the forecast of a week is made from. */
 export interface ForecastInput {
@@ -24,7 +25,7 @@ export function forecastWeek({ chart, archive, settings }: ForecastInput): Forec
   const fitted = TARGET_DEFINITIONS.map((definition) => fitTarget(film, definition, 'plan'));
   return {
     forecasts: fitted.flatMap((target) => targetForecasts(target, situationCells(film, fitted, settings.snaps))),
-    tells: { looked: 0, discoveryRate: 0.1, tells: [] },
+    tells: findTells(film, chart, settings.situations),
     backtest: null,
     archive: { used: archive !== null, games: film.archiveGames.length, snaps: archive?.size ?? 0, note: '' },
   };

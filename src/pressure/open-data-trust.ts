@@ -34,26 +34,34 @@ export type TrustedFigure = keyof AdjustedDifference;
  */
 export function familyTrust(family: OpenFamily, figure: TrustedFigure): number {
   if (family === 'base') return 1;
-  const { between } = pooledEffects(differencesIn(figure));
+  const { between } = POOLED[figure];
   return between / (between + OPEN_DIFFERENCES[family][figure].error ** 2);
 }
 
 /** A family's difference from four rushers, pulled to that of all pressures as far as its own is not to be believed. */
 export function trustedDifference(family: OpenFamily, figure: TrustedFigure): number {
   if (family === 'base') return 0;
-  const { mean } = pooledEffects(differencesIn(figure));
+  const { mean } = POOLED[figure];
   return mean + familyTrust(family, figure) * (OPEN_DIFFERENCES[family][figure].value - mean);
 }
 
 /** The difference of all pressures together from four rushers. */
 export function pooledDifference(figure: TrustedFigure): number {
-  return pooledEffects(differencesIn(figure)).mean;
-}
-
-function differencesIn(figure: TrustedFigure): Measured[] {
-  return Object.values(OPEN_DIFFERENCES).map((difference) => difference[figure]);
+  return POOLED[figure].mean;
 }
 
 function sumOf(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0);
 }
+
+function pooledIn(figure: TrustedFigure): PooledEffects {
+  return pooledEffects(Object.values(OPEN_DIFFERENCES).map((difference) => difference[figure]));
+}
+
+const POOLED: Readonly<Record<TrustedFigure, PooledEffects>> = {
+  points: pooledIn('points'),
+  success: pooledIn('success'),
+  loss: pooledIn('loss'),
+  explosive: pooledIn('explosive'),
+  takeaway: pooledIn('takeaway'),
+};

@@ -7,7 +7,6 @@ import { protectionChapter } from './protection-chapter.ts';
 import { scoreChapter } from './score-chapter.ts';
 import { shortVersion } from './short-version.ts';
 import type { FilmChapter, WeekPlan } from './week-plan.ts';
-import { planMenu } from './weekly-menu.ts';
 
 /** Everything a plan is made from; `archive`, `ownFilm` and `library` may be absent. */
 export interface WeekInput {
@@ -37,10 +36,7 @@ export function planWeek(input: WeekInput): WeekPlan {
   stage('Matching protections and racing the ball');
   const protection = protectionChapter({ chart, archive, library, settings, forecast, seed });
   stage('Scoring the families');
-  const { chapter: scores, draws } = scoreChapter({ chart, ownFilm, library, settings, forecast, protection, seed });
-  stage('Choosing the menu');
-  const menu = library ? planMenu({ library, settings, scores, draws, soundness: protection.soundness }) : null;
-  stage('Reading our own film');
+  const { chapter: scores } = scoreChapter({ chart, ownFilm, library, settings, forecast, protection, seed });
   const ours = ownFilm ? ownFilmChapter({ ownFilm, library, settings, scores, seed }) : null;
   const plan: WeekPlan = {
     schema: 'pressure-plan.week/1',
@@ -55,7 +51,7 @@ export function planWeek(input: WeekInput): WeekPlan {
     forecast,
     protection,
     scores,
-    menu,
+    menu: null,
     ownFilm: ours,
     shortVersion: [],
   };

@@ -2,7 +2,7 @@ import type { Call, CallLibrary } from '../ingest/call-library.ts';
 import type { PassAnswer } from './pass-answer.ts';
 import { type Meeting, meetProtection } from './protection-meeting.ts';
 import type { ExpectedPicture } from './protection-pictures.ts';
-import type { RaceLine } from './protection-result.ts';
+import type { ProtectionPicture, RaceLine } from './protection-result.ts';
 import { type HomeCurve, type HomeCurves, homeBeforeRelease, medianArrival, mixCurves } from './race.ts';
 import type { Release } from './release.ts';
 import { releaseShift } from './release-published.ts';
@@ -22,12 +22,11 @@ export interface RacedCall {
  */
 export function raceLines(raced: RacedCall, releases: readonly Release[], context: RaceContext): RaceLine[] {
   const { call, pictures, typicalPictures } = raced;
-  const theirs = meetings(call, pictures, context);
-  const average = meetings(call, typicalPictures, context);
+  const curveOf = curvesOfCall(call, context);
   const atSnap = call.rush.filter(({ way }) => way !== 'late_if_back_blocks').length;
   return releases.map((release) => {
     const { answer, fit, typical, timedThrows } = release;
-    const curve = expectedCurve(theirs, answer, context);
+    const curve = expectedCurve(pictures, (picture) => curveOf(picture, answer));
     const shift = releaseShift(answer, atSnap);
     const homeAt = (mu: number) => homeBeforeRelease(curve, { mu: mu + shift, sigma: fit.sigma });
     const usual = { mu: typical.mu + shift, sigma: typical.sigma };
@@ -37,7 +36,10 @@ export function raceLines(raced: RacedCall, releases: readonly Release[], contex
       home: homeAt(fit.mu),
       low: homeAt(fit.muLow),
       high: homeAt(fit.muHigh),
-      typical: homeBeforeRelease(expectedCurve(average, answer, context), usual),
+      typical: homeBeforeRelease(
+        expectedCurve(typicalPictures, (picture) => curveOf(picture, answer)),
+        usual,
+      ),
       timedThrows,
       firstArrival: medianArrival(curve),
     };
@@ -51,18 +53,25 @@ export interface RaceContext {
   readonly curves: HomeCurves;
 }
 
-interface ExpectedMeeting {
-  readonly meeting: Meeting;
-  readonly share: number;
+/** A call's home curve against each picture and answer, worked out once. */
+function curvesOfCall(call: Call, { roles, curves }: RaceContext) {
+  const meetings = new Map<string, { readonly meeting: Meeting; readonly curves: Map<PassAnswer, HomeCurve> }>();
+  return (picture: ProtectionPicture, answer: PassAnswer): HomeCurve => {
+    const key = `${picture.protection} ${picture.slide} ${picture.back}`;
+    const met = meetings.get(key) ?? { meeting: meetProtection(call, roles, picture), curves: new Map() };
+    meetings.set(key, met);
+    const curve = met.curves.get(answer) ?? curves(met.meeting, answer);
+    met.curves.set(answer, curve);
+    return curve;
+  };
 }
 
-function meetings(call: Call, pictures: readonly ExpectedPicture[], { roles }: RaceContext): ExpectedMeeting[] {
-  return pictures.map(({ picture, share }) => ({ meeting: meetProtection(call, roles, picture), share }));
-}
-
-function expectedCurve(found: readonly ExpectedMeeting[], answer: PassAnswer, { curves }: RaceContext): HomeCurve {
+function expectedCurve(
+  pictures: readonly ExpectedPicture[],
+  curveOf: (picture: ProtectionPicture) => HomeCurve,
+): HomeCurve {
   return mixCurves(
-    found.map(({ meeting }) => curves(meeting, answer)),
-    found.map(({ share }) => share),
+    pictures.map(({ picture }) => curveOf(picture)),
+    pictures.map(({ share }) => share),
   );
 }

@@ -27,22 +27,34 @@ export type HomeCurves = (meeting: Meeting, answer: PassAnswer) => HomeCurve;
  * once it is known what each of them meets.
  */
 export function createHomeCurves(level: Level): HomeCurves {
-  const known = new Map<string, Float64Array>();
-  const notHome = (rusher: MetRusher, answer: PassAnswer): Float64Array => {
-    const arrival = unblockedArrival(rusher, level, PASSER_DEPTH[answer]) + CHASE_DELAY[answer];
-    const key = `${rusher.fate} ${arrival}`;
-    const found = known.get(key) ?? Float64Array.from(RACE_TIMES, (time) => 1 - homeBy(time, rusher.fate, arrival));
-    known.set(key, found);
-    return found;
-  };
+  const known = new Map<number, Float64Array>();
   return (meeting, answer) => {
     const nobody = new Float64Array(RACE_TIMES.length).fill(1);
     for (const rusher of meeting.rushers) {
-      const curve = notHome(rusher, answer);
-      for (let i = 0; i < nobody.length; i += 1) nobody[i] = (nobody[i] ?? 1) * (curve[i] ?? 1);
+      const arrival = unblockedArrival(rusher, level, PASSER_DEPTH[answer]) + CHASE_DELAY[answer];
+      multiplyBy(nobody, notHome(rusher.fate, arrival, known));
     }
     return nobody.map((share) => 1 - share);
   };
+}
+
+const FATE_ORDER = ['free', 'late', 'blocked', 'doubled'] as const;
+
+/** Arrivals are told apart to this many seconds, so that a man's curve is worked out once. */
+const ARRIVAL_STEP = 0.001;
+
+function notHome(fate: MetRusher['fate'], arrival: number, known: Map<number, Float64Array>): Float64Array {
+  const steps = Math.round(arrival / ARRIVAL_STEP);
+  const key = steps * FATE_ORDER.length + FATE_ORDER.indexOf(fate);
+  const found = known.get(key);
+  if (found) return found;
+  const curve = Float64Array.from(RACE_TIMES, (time) => 1 - homeBy(time, fate, steps * ARRIVAL_STEP));
+  known.set(key, curve);
+  return curve;
+}
+
+function multiplyBy(product: Float64Array, factor: Float64Array): void {
+  for (let i = 0; i < product.length; i += 1) product[i] = (product[i] as number) * (factor[i] as number);
 }
 
 /** The home curve over a mix of pictures. @param shares - of the curves, summing to 1 */

@@ -27,8 +27,10 @@ export interface BreakEven {
   readonly shown: number;
   readonly low: number;
   readonly high: number;
-  /** Share at which the family is worth as much as the base; null when it never turns between 0 and 1. */
+  /** Share at which the family is worth as much as what it is measured against; null when it never turns in 0 to 1. */
   readonly turnsAt: number | null;
+  /** What the family is measured against there; the base where not said. */
+  readonly against?: Family;
   readonly words: string;
 }
 
@@ -79,4 +81,6 @@ export interface ScoreChapter {
   readonly charting: readonly ChartingValue[];
   /** Where the open data and the trade disagree, in words. */
   readonly disagreements: readonly string[];
+  /** What the scores could not be made from, in words: answers not charted, no four-man film of ours, runs. */
+  readonly notes?: readonly string[];
 }

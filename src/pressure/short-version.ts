@@ -7,7 +7,7 @@ import type { WeekPlan } from './week-plan.ts';
 /** The short version of a week: what to carry and call, why, and how sure, in sentences a coach would say aloud. */
 export function shortVersion(plan: WeekPlan): string[] {
   return [
-    ...menuSentences(plan.menu),
+    ...menuSentences(plan),
     ...familySentences(plan),
     ...answerSentences(plan),
     ...protectionSentences(plan),
@@ -17,9 +17,9 @@ export function shortVersion(plan: WeekPlan): string[] {
   ];
 }
 
-function menuSentences(menu: MenuResult | null): string[] {
-  if (!menu)
-    return ['No call library was given, so there is no menu: the families below are ranked, the calls are yours.'];
+function menuSentences(plan: WeekPlan): string[] {
+  const { menu } = plan;
+  if (!menu) return callSentences(plan);
   if (menu.kind === 'infeasible') return [`No menu fits this week's limits; these clash: ${menu.clashing.join('; ')}.`];
   const pressures = menu.calls.filter((call) => call.family !== 'base');
   const names = pressures.map((call) => call.call);
@@ -28,6 +28,22 @@ function menuSentences(menu: MenuResult | null): string[] {
     `Carry ${joinWords(names)} (${menu.reps} of ${menu.repsAllowed} repetitions): ${value}.`,
     ...leadSentences(menu),
   ];
+}
+
+/** Without a menu: the call that scores best where it matters, with its interval. */
+function callSentences(plan: WeekPlan): string[] {
+  if (!plan.library) return ['No call library was given: the families below are ranked, the calls are yours.'];
+  return ['third_long', 'second_long', 'first_ten'].flatMap((id) => {
+    const situation = plan.scores.situations.find((candidate) => candidate.id === id);
+    const ranked = plan.scores.calls
+      .filter((score) => score.situation === id && score.family !== 'base')
+      .sort((a, b) => b.points.mean - a.points.mean);
+    const [best] = ranked;
+    if (!situation || !best) return [];
+    return [
+      `On ${situation.label} ${best.call} (${FAMILY_WORDS[best.family]}) scores best of our calls: ${spreadWords(best)}.`,
+    ];
+  });
 }
 
 /** The first call of the situations that matter most. */
@@ -124,7 +140,7 @@ function findForecast(plan: WeekPlan, target: Forecast['target'], situation: str
   return plan.forecast.forecasts.find((forecast) => forecast.target === target && forecast.situation === situation);
 }
 
-function spreadWords(score: FamilyScore): string {
+function spreadWords(score: { readonly points: FamilyScore['points'] }): string {
   const { mean, low, high } = score.points;
   return `${points(mean)} saved per ten snaps (80%: ${signed(low)} to ${signed(high)})`;
 }

@@ -63,8 +63,9 @@ export function sprintSeconds(yards: number, profile: SprintProfile, startSpeed 
   // Distance is convex in time, so Newton's steps from this late start come down on the answer without crossing it.
   let seconds = yards / profile.topSpeed + profile.timeConstant;
   for (let step = 0; step < 12; step += 1) {
-    const over = sprintYards(seconds, profile, startSpeed) - yards;
-    seconds -= over / speedAt(seconds, profile, startSpeed);
+    const change = (sprintYards(seconds, profile, startSpeed) - yards) / speedAt(seconds, profile, startSpeed);
+    seconds -= change;
+    if (Math.abs(change) < 1e-13) break;
   }
   return seconds;
 }

@@ -31,17 +31,17 @@ describe('homeBeforeRelease', () => {
     expect(homeBeforeRelease(step, { mu: Math.log(2.475), sigma: 0.3 })).toBeCloseTo(0.5, 6);
   });
 
-  it('agrees with plain simulation of 40,000 even draws of the release', () => {
+  it('agrees with plain simulation of 20,000 even draws of the release', () => {
     const curve = curveOf('Harrow Extra', HALF_AWAY);
     const law = { mu: 1.1, sigma: 0.27 };
     let home = 0;
-    for (let i = 0; i < 40_000; i += 1) {
-      const u = (i + 0.5) / 40_000;
+    for (let i = 0; i < 20_000; i += 1) {
+      const u = (i + 0.5) / 20_000;
       const seconds = Math.exp(law.mu + law.sigma * acklam(u));
       const at = Math.round((seconds - 0.4) / 0.05);
       home += curve[Math.min(Math.max(at, 0), curve.length - 1)] ?? 0;
     }
-    expect(homeBeforeRelease(curve, law)).toBeCloseTo(home / 40_000, 3);
+    expect(homeBeforeRelease(curve, law)).toBeCloseTo(home / 20_000, 3);
   });
 
   it('more time to throw never lowers it', () => {
@@ -93,11 +93,13 @@ describe('home curves', () => {
       const [quick, dropback, deep, movement] = (['quick', 'dropback', 'deep_shot', 'movement'] as const).map(
         (answer) => curves(meeting, answer),
       );
-      for (let i = 0; i < RACE_TIMES.length; i += 1) {
-        expect(dropback?.[i]).toBeLessThanOrEqual((quick?.[i] ?? 0) + 1e-12);
-        expect(deep?.[i]).toBeLessThanOrEqual((dropback?.[i] ?? 0) + 1e-12);
-        expect(movement?.[i]).toBeLessThanOrEqual((dropback?.[i] ?? 0) + 1e-12);
-      }
+      const neverSooner = (late: Float64Array | undefined, soon: Float64Array | undefined) =>
+        late?.every((share, i) => share <= (soon?.[i] ?? 0) + 1e-12);
+      expect([neverSooner(dropback, quick), neverSooner(deep, dropback), neverSooner(movement, dropback)]).toEqual([
+        true,
+        true,
+        true,
+      ]);
     }
   });
 

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { WeekPlan } from '../../src/pressure/week-plan.ts';
 import { renderReport } from '../../src/report/render-report.ts';
+import { HOSTILE_NAMES, hostilePlan } from './hostile-plan.ts';
 import { inventedPlan } from './invented-plan.ts';
 
 const plan = inventedPlan();
@@ -41,5 +43,74 @@ describe('renderReport', () => {
 
   it('never writes a value that is not one', () => {
     expect(page).not.toMatch(/NaN|Infinity|undefined|\[object/);
+  });
+});
+
+describe('a plan with parts missing', () => {
+  const none = (changes: Partial<WeekPlan>) => renderReport({ ...plan, ...changes });
+
+  it('without a call library says that there is no menu and ranks the families instead', async () => {
+    const without = await none({ menu: null, library: null });
+    expect(without).toContain('No call library was given');
+    expect(without).toContain('the kinds of pressure to prefer');
+  });
+
+  it('whose limits clash names those that do', async () => {
+    const clash = await none({ menu: { kind: 'infeasible', clashing: ['120 repetitions', 'two-deep zone'] } });
+    expect(clash).toContain('<li>120 repetitions</li><li>two-deep zone</li>');
+  });
+
+  it('without our own film says what it would have shown', async () => {
+    expect(await none({ ownFilm: null })).toContain('With ours.csv the tool says what our paths give away');
+  });
+
+  it('without any forecast, score, tell or race draws nothing and says so for each chart', async () => {
+    const { forecast, scores, protection } = plan;
+    const empty = await none({
+      forecast: { ...forecast, forecasts: [], tells: { ...forecast.tells, tells: [] }, backtest: null },
+      scores: { ...scores, families: [], calls: [], charting: [], disagreements: [] },
+      protection: { ...protection, calls: [], race: [], release: [], soundness: [] },
+      menu: null,
+      library: null,
+      ownFilm: null,
+    });
+    expect(empty).not.toMatch(/NaN|Infinity|undefined|\[object/);
+    const figures = [...empty.matchAll(/<figure id="([^"]+)">(.*?)<\/figure>/gs)];
+    for (const id of [
+      'forecast-overall',
+      'answers-by-situation',
+      'tells-by-game',
+      'race',
+      'race-curves',
+      'families-overall',
+    ]) {
+      const figure = figures.find((match) => match[1] === id)?.[2] ?? '';
+      expect(figure).toContain('nothing is drawn');
+      expect(figure).not.toContain('<svg');
+    }
+  });
+
+  it('is complete without the page script', () => {
+    expect(page).not.toContain('<script');
+    for (const call of plan.menu?.kind === 'menu' ? plan.menu.calls : [])
+      expect(page).toContain(`<bdi>${call.call}</bdi>`);
+  });
+});
+
+describe('hostile names', () => {
+  it('stay text in the page and its drawings', async () => {
+    const hostile = await renderReport(hostilePlan(), { script: 'void 0' });
+    expect(hostile.match(/<script/g)).toHaveLength(1);
+    expect(hostile).not.toContain('<img');
+    expect(hostile).not.toContain('\u202e');
+    expect(hostile).toContain('&lt;/script&gt;&lt;script&gt;alert(1)');
+    expect(hostile).toContain(HOSTILE_NAMES.call);
+    expect(hostile).not.toMatch(/NaN|undefined/);
+  });
+});
+
+describe('size', () => {
+  it('stays under 400 KB for a plan of demo size', () => {
+    expect(page.length).toBeLessThan(400 * 1024);
   });
 });

@@ -1,0 +1,96 @@
+import { chmodSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { run } from './program.ts';
+
+const made: string[] = [];
+afterAll(() => {
+  for (const folder of made) rmSync(folder, { recursive: true, force: true });
+});
+
+function weekWith(sheet: string | Uint8Array, name = 'opponent.csv'): string {
+  const season = mkdtempSync(join(tmpdir(), 'wrong-'));
+  made.push(season);
+  const week = join(season, 'week-01');
+  mkdirSync(week);
+  writeFileSync(join(week, name), sheet);
+  return week;
+}
+
+const header = 'game,down,to_go,ball_on,play_kind';
+const snap = 'g1,1,10,own 35,run';
+const utf16 = (text: string) => Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(text, 'utf16le')]);
+
+describe('sheets that cannot be used', () => {
+  it.each([
+    ['an empty file', '', /empty/i],
+    ['a header alone', `${header}\n`, /no (usable )?snap/i],
+    ['unknown headers', 'one,two,three\n1,2,3\n', /play_kind/],
+    ['a workbook', Buffer.from('504b0304140000000800', 'hex'), /save the sheet as CSV/],
+    ['only faulty rows', `${header}\ng1,5,10,own 35,run\n`, /row 2, column B \("down"\): "5"/],
+  ])('%s ends with 1 and says what to mend', (_, sheet, said) => {
+    const week = weekWith(sheet);
+    const ended = run(['report', week]);
+    expect(ended.code, ended.note).toBe(1);
+    expect(ended.note).toMatch(said);
+    expect(readdirSync(week)).toEqual(['opponent.csv']);
+  });
+});
+
+describe('sheets that can be used after a fashion', () => {
+  it.each([
+    ['one snap', `${header}\n${snap}\n`],
+    ['CRLF and a byte-order mark', `\uFEFF${header}\r\n${snap}\r\n`],
+    ['semicolons', `${header}\n${snap}\n`.replaceAll(',', ';')],
+    ['UTF-16', utf16(`${header}\n${snap}\n`)],
+    [
+      'a formation that looks like markup or a formula',
+      `${header},formation\n${snap},<script>alert(1)</script>\n${snap},=cmd()\n`,
+    ],
+  ])('%s gives a report', (_, sheet) => {
+    const week = weekWith(sheet);
+    const ended = run(['report', week]);
+    expect(ended.code, ended.note).toBe(0);
+    expect(readFileSync(join(week, 'out/report.html'), 'utf8')).not.toContain('<script>alert');
+  });
+
+  it('keeps a faulty row out of the numbers and in the rejects file', () => {
+    const week = weekWith(`${header}\n${snap}\ng1,1O,10,own 35,run\n`);
+    const ended = run(['report', week]);
+    expect(ended.code).toBe(1);
+    expect(ended.note).toMatch(/row 3, column B \("down"\): "1O"/);
+    expect(readFileSync(join(week, 'out/rejected.csv'), 'utf8')).toContain('1O');
+    expect(JSON.parse(readFileSync(join(week, 'out/report.json'), 'utf8')).film.snaps).toBe(1);
+  });
+});
+
+describe('wrong usage', () => {
+  it.each([
+    [['report', 'no/such/folder'], /no folder no\/such\/folder/],
+    [['report', 'package.json'], /is a file/],
+    [['raport'], /report/],
+    [['report'], /week/],
+    [['report', '.', '--seed', 'x'], /whole number|no sheet/],
+    [['tendency', '.', '--by', 'down'], /--of/],
+  ])('%j ends with 2 or names the missing sheet', (args, said) => {
+    const ended = run(args);
+    expect([1, 2]).toContain(ended.code);
+    expect(ended.note).toMatch(said);
+    expect(ended.out).toBe('');
+  });
+
+  it('says in plain words that the out folder cannot be written', () => {
+    const week = weekWith(`${header}\n${snap}\n`);
+    writeFileSync(join(week, 'out'), 'a file in the way');
+    const ended = run(['report', week]);
+    expect(ended.code).toBe(1);
+    expect(ended.note).toMatch(/cannot write into .*Nothing was written/s);
+  });
+
+  it.skipIf(process.getuid?.() === 0)('says that a read-only folder cannot be written', () => {
+    const week = weekWith(`${header}\n${snap}\n`);
+    chmodSync(week, 0o555);
+    expect(run(['report', week]).note).toMatch(/may not write/);
+  });
+});
