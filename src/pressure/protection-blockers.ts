@@ -108,8 +108,8 @@ function manBlockers({ protection }: ProtectionPicture): Blocker[] {
   const line = INSIDE_OUT.map((name) => ({ ...lineman(name, ({ countedBy }) => countedBy === name), squeezes: [] }));
   const reads = ({ countedBy }: Threat) => countedBy === 'back';
   const helpers: Blocker[] = [back(reads)];
-  if (protection === 'seven_man' || protection === 'max') helpers.push({ ...extra('tight_end', 'near'), takes: reads });
-  if (protection === 'max') helpers.push({ ...extra('second_tight_end', 'far'), takes: reads });
+  if (protection === 'seven_man' || protection === 'max') helpers.push(reader('tight_end', reads));
+  if (protection === 'max') helpers.push(reader('second_tight_end', reads));
   return [...line, ...helpers];
 }
 
@@ -123,6 +123,11 @@ function back(takes: Blocker['takes']): Blocker {
 
 function extra(name: 'tight_end' | 'second_tight_end', side: SideWord): Blocker {
   return { name, takes: onSide(side), late: false, doubles: [`${side}_C`, `${side}_D`], squeezes: [] };
+}
+
+/** A tight end in man protection reads his man from either side, so he doubles nobody. */
+function reader(name: 'tight_end' | 'second_tight_end', takes: Blocker['takes']): Blocker {
+  return { name, takes, late: false, doubles: [], squeezes: [] };
 }
 
 /** Helpers are asked in this order, so that the mirrored picture gives the mirrored help. */

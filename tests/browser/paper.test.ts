@@ -72,7 +72,7 @@ describe.skipIf(chromiumPath === null || !hasPdfTools)('on paper', () => {
       const greys = pdfGreys(report, page);
       const mean = greys.reduce((sum, grey) => sum + grey, 0) / greys.length;
       expect(mean).toBeGreaterThan(200);
-      expect(Math.min(...greys)).toBeLessThan(80);
+      expect(greys.some((grey) => grey < 80)).toBe(true);
     }
   });
 

@@ -8,7 +8,7 @@ import { writeFieldPosition } from '../../src/ingest/read-field-position.ts';
 import { personnelCounts } from '../../src/ingest/read-shape.ts';
 
 const read = (name: ColumnName, text: string) => readCell(definitionOf(name), text);
-const valueOf = (name: ColumnName, text: string) => {
+const valueRead = (name: ColumnName, text: string) => {
   const reading = read(name, text);
   return reading.kind === 'value' ? reading.value : reading.kind;
 };
@@ -61,7 +61,7 @@ describe('readCell', () => {
   ];
 
   it.each(values)('reads %s written as %j as %j', (name, text, value) => {
-    expect(valueOf(name, text)).toBe(value);
+    expect(valueRead(name, text)).toBe(value);
   });
 
   it.each(CHART_COLUMNS.map(({ name }) => name))('takes a blank %s as not charted', (name) => {
@@ -134,8 +134,8 @@ describe('readCell', () => {
   });
 
   it('reads every ball position and clock it writes', () => {
-    for (let yards = 1; yards <= 99; yards++) expect(valueOf('ball_on', writeFieldPosition(yards))).toBe(yards);
-    for (let seconds = 0; seconds <= 900; seconds++) expect(valueOf('clock', writeClock(seconds))).toBe(seconds);
+    for (let yards = 1; yards <= 99; yards++) expect(valueRead('ball_on', writeFieldPosition(yards))).toBe(yards);
+    for (let seconds = 0; seconds <= 900; seconds++) expect(valueRead('clock', writeClock(seconds))).toBe(seconds);
   });
 
   it('counts backs and tight ends of a personnel code', () => {

@@ -20,5 +20,5 @@ export const INVENTED: Html = html`<p class="invented">Invented demonstration da
 /** The contents bar. */
 export function contentsBar(chapters: readonly Chapter[]): Html {
   const links = chapters.map((chapter) => html`<li><a href="#${chapter.id}">${chapter.short}</a></li>`);
-  return html`<div class="bar"><nav aria-label="Contents"><ul>${links}</ul></nav><div class="tools" id="tools" hidden></div></div>\n`;
+  return html`<div class="bar"><nav aria-label="Contents"><ul>${links}</ul></nav><div class="tools" id="tools" role="search" aria-label="Filter the tables" hidden></div></div>\n`;
 }
