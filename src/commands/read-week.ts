@@ -5,7 +5,7 @@ import { type Chart, filterSnaps, joinCharts, textAt } from '../ingest/chart.ts'
 import { type Profile, profileSchema } from '../ingest/profile.ts';
 import { readSheet, type SheetReading } from '../ingest/read-sheet.ts';
 import { describeGroup, describeProblem, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
-import { checkAcross } from '../ingest/snap-checks.ts';
+import { keepFirstListed } from '../ingest/snap-checks.ts';
 import { type WeekSettings, weekSettingsSchema } from '../ingest/week-settings.ts';
 import { readYaml } from '../ingest/yaml-file.ts';
 import { completeOwnFilm, joinOwnFilm } from '../pressure/complete-own-film.ts';
@@ -46,14 +46,12 @@ const NAMED_PROBLEMS = 12;
 export function readWeek(folder: SeasonFolder): WeekInputs {
   const library = readSettings(folder.libraryFile, callLibrarySchema);
   const sheets = readSheets(folder);
-  const all = joinCharts(sheets.opponent.map(({ reading }) => reading.chart));
+  const listed = keepFirstListed(sheets.opponent.map(({ reading }) => reading.chart));
+  const all = joinCharts(listed.charts);
   const settings =
     readSettings(folder.weekFile, weekSettingsSchema) ?? weekSettingsSchema.parse({ opponent: offenseOf(all) });
   const readings = [...sheets.opponent, ...sheets.archive, ...sheets.ours];
-  const problems = [
-    ...readings.flatMap(({ reading }) => reading.problems),
-    ...checkAcross(sheets.opponent.map(({ reading }) => reading.chart)),
-  ];
+  const problems = [...readings.flatMap(({ reading }) => reading.problems), ...listed.problems];
   const chart = theirSnaps(all, settings.opponent);
   if (chart.size === 0) throw new CommandProblem('faults', noSnaps(settings.opponent, problems));
   const rejected = readings.flatMap(({ file, reading }) => reading.rejected.map((row) => ({ file, row })));

@@ -39,9 +39,6 @@ export const FAMILIES = [
 /** One word of {@link FAMILIES}. */
 export type Family = (typeof FAMILIES)[number];
 
-/** The eight families that send five or more; the four-man base is left out. */
-export const PRESSURE_FAMILIES = FAMILIES.filter((family): family is Exclude<Family, 'base'> => family !== 'base');
-
 /** Where the ball lies across the field, seen from behind the offense. */
 export const HASHES = ['left', 'middle', 'right'] as const;
 /** One word of {@link HASHES}. */

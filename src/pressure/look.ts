@@ -8,9 +8,6 @@ export const LOOKS = [
   { id: 'pistol', label: 'pistol' },
   { id: 'shotgun', label: 'shotgun' },
 ] as const;
-/** The id of one of {@link LOOKS}. */
-export type LookId = (typeof LOOKS)[number]['id'];
-
 /** How the receivers stand: as many on each side, three or more on one, five out, or anything else. */
 export const RECEIVER_LOOKS = [
   { id: 'balanced', label: 'balanced receivers' },

@@ -1,4 +1,4 @@
-import { type Chart, chartFromRecords, type SnapRecord } from '../../src/ingest/chart.ts';
+import type { Chart, SnapRecord } from '../../src/ingest/chart.ts';
 import type { Answer } from '../../src/ingest/vocabulary.ts';
 import { type WeekSettings, weekSettingsSchema } from '../../src/ingest/week-settings.ts';
 import type { Forecast, ForecastChapter, Target } from '../../src/pressure/forecast-result.ts';
@@ -39,11 +39,6 @@ export const ORDINARY: Required<InventedOffense> = {
 };
 
 const PASSES = ['screen', 'quick', 'dropback', 'deep_shot', 'movement'];
-
-/** The offense's charted snaps: largest remainders, shuffled column by column with a fixed seed. */
-export function inventedChart(offense: InventedOffense = {}): Chart {
-  return chartFromRecords(inventedRecords(offense));
-}
 
 /** The snaps of {@link inventedChart} as records, to be changed by a test. */
 export function inventedRecords(offense: InventedOffense = {}): SnapRecord[] {

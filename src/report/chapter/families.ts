@@ -1,4 +1,3 @@
-import type { FamilyScore } from '../../pressure/score-result.ts';
 import type { WeekPlan } from '../../pressure/week-plan.ts';
 import { html } from '../page/html.ts';
 import { whatIfPanel } from '../page/what-if-panel.ts';
@@ -48,9 +47,4 @@ function chartingTable({ scores }: WeekPlan): TableView {
     })),
     empty: 'nothing is missing that would change a score',
   };
-}
-
-/** The scores of one situation id. */
-export function scoresOf(plan: WeekPlan, situation: string): readonly FamilyScore[] {
-  return plan.scores.families.filter((score) => score.situation === situation);
 }

@@ -63,8 +63,3 @@ export function shareCell(value: Share): Cell {
 export function thinMark(thin: boolean): { readonly thin?: true } {
   return thin ? { thin: true } : {};
 }
-
-/** The mark of a situation for a row, to be spread into it. */
-export function situationMark(id: string): { readonly situation: string } {
-  return { situation: id };
-}
