@@ -21,7 +21,6 @@ const measured = measureTogether(
     { name: '--help', args: [cli, '--help'] },
     { name: 'check, 1,000 snaps', args: [cli, 'check', thousand] },
     { name: 'report, demo week', args: [cli, 'report', week] },
-    { name: 'half-time adjust, demo week', args: [cli, 'adjust', week, '--live', join(week, 'live.csv')] },
   ],
   5,
 );
@@ -29,6 +28,5 @@ printRatios('Whole process', measured, {
   '--help': 1.6,
   'check, 1,000 snaps': 3.5,
   'report, demo week': 20,
-  'half-time adjust, demo week': 10,
 });
 rmSync(season, { recursive: true });

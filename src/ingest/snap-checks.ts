@@ -1,14 +1,6 @@
 import { type Chart, numberAt, selectSnaps, textAt } from './chart.ts';
 import type { RowProblem } from './row-problem.ts';
 
-/**
- * Faults for every snap that an earlier chart lists already: same game and offense with the same snap number, or with
- * the same quarter, clock, down, distance and ball position where snaps are not numbered. One chart per file.
- */
-export function checkAcross(charts: readonly Chart[]): readonly RowProblem[] {
-  return findRepeats(charts).flatMap(({ problems }) => problems);
-}
-
 /** The charts without the snaps that an earlier chart lists already, and a fault for each one left out. */
 export function keepFirstListed(charts: readonly Chart[]): {
   readonly charts: readonly Chart[];
