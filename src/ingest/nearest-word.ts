@@ -30,7 +30,7 @@ function closestWord(plain: string, words: readonly string[]): string | undefine
 
 /**
  * How many slips (insert, delete, change, swap of two neighbours) turn one word into the other: the optimal string
- * alignment distance. Words that differ in length by more than {@link MOST_SLIPS} are not compared.
+ * alignment distance. Words that differ in length by more than three are not compared.
  *
  * @see Damerau 1964, "A technique for computer detection and correction of spelling errors"
  */

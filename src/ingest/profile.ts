@@ -28,7 +28,7 @@ const source = z.preprocess(
 const columnNames = CHART_COLUMNS.map(({ name }) => name) as [ColumnName, ...ColumnName[]];
 
 /** How a foreign sheet is read: his headers to our columns, his codes to our words. The coach owns the file.
- * Values stay as they are written: {@link readYaml} turns none into a number. */
+ * Values stay as they are written: `readYaml` turns none into a number. */
 export const profileSchema = z
   .strictObject({
     not_charted: z.array(z.string()).default([]).describe('cells that say nothing, in any column'),

@@ -15,6 +15,7 @@ export interface RowIntake {
   readonly take: (row: SheetRow) => void;
   /** Keeps a row out for a reason that is not a single cell's. */
   readonly reject: (row: SheetRow, rule: string) => void;
+  /** The chart of all rows taken; the intake is used up by it. */
   readonly finish: () => Chart;
   readonly problems: readonly RowProblem[];
   readonly rejected: readonly RejectedRow[];

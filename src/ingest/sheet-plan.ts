@@ -12,7 +12,9 @@ export interface PlannedColumn {
   readonly kind: ColumnDefinition['kind'];
   readonly index: number;
   readonly header: string;
+  /** The text the column is read from: the cell as written, or what was worked out. */
   readonly textOf: (cells: readonly string[]) => string;
+  /** What such a text means. */
   readonly read: (written: string) => CellReading;
 }
 

@@ -14,7 +14,9 @@ import { wholeSheetProblems } from './whole-sheet-problems.ts';
 
 /** Reads a sheet whose text comes in pieces. */
 export interface SheetReader {
+  /** Takes the next piece of text. */
   readonly push: (text: string) => void;
+  /** Reads what is left and gives the sheet. */
   readonly finish: () => SheetReading;
 }
 

@@ -20,11 +20,13 @@ export type RowSink = (cells: readonly string[], note: RowNote) => RowAnswer;
 
 /** Cuts text that comes in pieces into rows. */
 export interface RowSplitter {
+  /** Takes the next piece of text. */
   readonly push: (text: string) => void;
+  /** Hands over the last row, whose line end may be missing. */
   readonly end: () => void;
 }
 
-/** Characters looked at together; see the bytes that {@link decodeText} decodes at a time. */
+/** Characters looked at together; see the bytes decoded at a time in decode-text.ts. */
 const PIECE = 64 * 1024;
 
 /** A row longer than this was swallowed by an open quotation mark; judgement (a charted snap has under 1,000). */

@@ -13,7 +13,7 @@ const FORMULA_START = /^[=@\t\r]|^[+-](?!\d+(?:\.\d+)?$)/;
 
 /**
  * The rows as CSV text by RFC 4180 (comma, CRLF, quotation marks doubled), ending in a line end. Cells that a
- * spreadsheet would run as a formula get a leading apostrophe; {@link readSheet} takes it off again.
+ * spreadsheet would run as a formula get a leading apostrophe; `readSheet` takes it off again.
  */
 export function toCsv(rows: readonly (readonly CsvCell[])[]): string {
   if (rows.length === 0) return '';

@@ -11,6 +11,7 @@ export interface IssueContext {
   readonly file: string;
   readonly schema: z.ZodType;
   readonly value: unknown;
+  /** The 1-based line on which the value at a path stands. */
   readonly lineAt: (path: IssuePath) => number;
 }
 

@@ -25,6 +25,7 @@ export interface Threat {
 /** One protector: whom he may take, and whom he may help once he has nobody. */
 export interface Blocker {
   readonly name: LineSpot | 'back' | 'tight_end' | 'second_tight_end';
+  /** Whether the rules let him take this rusher. */
   readonly takes: (threat: Threat) => boolean;
   /** He gets there late: a back who crosses the formation. */
   readonly late: boolean;

@@ -7,7 +7,7 @@ import { requireWhole, totalCount } from './require-counts.ts';
  * @param weights - one number of at least 0 per entry
  * @param seats - whole number to share out
  * @returns one whole number per entry, summing to `seats`; all 0 when every weight is 0
- * @throws {@link StatsInputError} when there is no entry, or a number is out of its range
+ * @throws StatsInputError when there is no entry, or a number is out of its range
  * @see Hamilton 1792 (Hare quota); more seats may cost an entry one of its own, the Alabama paradox
  * @example largestRemainder([47000, 16000, 15800, 12000, 6100, 3100], 10) // 5 2 1 1 1 0
  */

@@ -20,7 +20,7 @@ export interface Assignment {
  *
  * @param weights - one array per row, of equal lengths; Infinity (or minus Infinity) forbids a pair
  * @param goal - whether weights are costs or gains
- * @throws {@link StatsInputError} when the rows differ in length or a weight is NaN
+ * @throws StatsInputError when the rows differ in length or a weight is NaN
  * @see Kuhn 1955, Naval Research Logistics Quarterly 2:83; shortest augmenting paths as in Jonker and Volgenant 1987
  * @example solveAssignment([[4, 1, 3], [2, 0, 5], [3, 2, 2]]) // total 5, columns 1 0 2
  */

@@ -16,7 +16,7 @@ export interface ChainTask {
  * (counts + strength x parent) / (total + strength).
  *
  * @returns one array of shares per level, each summing to 1; a level with neither counts nor strength keeps its parent's
- * @throws {@link StatsInputError} when lengths do not agree or a number is negative or not finite
+ * @throws StatsInputError when lengths do not agree or a number is negative or not finite
  * @see MacKay and Bauman Peto 1995, Natural Language Engineering 1:289, hierarchical Dirichlet
  */
 export function chainFixed({ counts, strengths, root }: ChainTask): number[][] {
@@ -63,7 +63,7 @@ export interface BinomialChainTask {
 /**
  * The share of success at each level of a back-off chain.
  *
- * @throws {@link StatsInputError} when lengths do not agree or a number is out of its range
+ * @throws StatsInputError when lengths do not agree or a number is out of its range
  * @see {@link chainFixed}
  */
 export function chainFixedBinomial({ successes, trials, strengths, root }: BinomialChainTask): number[] {

@@ -16,7 +16,7 @@ export interface BetaBinomial {
  * Central interval for a future count: whole numbers with at most half of `1 - level` on either side.
  *
  * @returns `low` and `high` in successes, 0 to `trials`
- * @throws {@link StatsInputError} when an input is out of its range
+ * @throws StatsInputError when an input is out of its range
  * @example betaBinomialInterval({ trials: 12, mean: 0.5, concentration: 40, level: 0.8 }) // { low: 4, high: 8 }
  */
 export function betaBinomialInterval(input: BetaBinomial & { readonly level: number }): Interval {
@@ -44,7 +44,7 @@ function reaching(pmf: Float64Array, tail: number): number {
  * Probabilities of 0 to `trials` successes.
  *
  * @returns `trials` + 1 numbers that sum to 1
- * @throws {@link StatsInputError} when an input is out of its range
+ * @throws StatsInputError when an input is out of its range
  */
 export function betaBinomialPmf({ trials, mean, concentration }: BetaBinomial): Float64Array {
   requireWhole(trials, 'trials');

@@ -7,7 +7,7 @@ import { cephes } from './special-functions.ts';
  * @param x - any number; below 0 gives 0, above 1 gives 1
  * @param a - first shape, above 0
  * @param b - second shape, above 0
- * @throws {@link StatsInputError} when a shape is not positive and finite, or `x` is not a number
+ * @throws StatsInputError when a shape is not positive and finite, or `x` is not a number
  * @see Moshier, Cephes Mathematical Library, incbet
  */
 export function betaCdf(x: number, a: number, b: number): number {
@@ -23,7 +23,7 @@ export function betaCdf(x: number, a: number, b: number): number {
  * @param p - probability, 0 to 1
  * @param a - first shape, above 0
  * @param b - second shape, above 0
- * @throws {@link StatsInputError} when a shape is not positive and finite, or `p` is not a probability
+ * @throws StatsInputError when a shape is not positive and finite, or `p` is not a probability
  * @see Moshier, Cephes Mathematical Library, incbi; good to about 1e-10 for tails of 1e-6, to 1e-13 for tails of 1e-3
  */
 export function betaQuantile(p: number, a: number, b: number): number {
@@ -38,7 +38,7 @@ export function betaQuantile(p: number, a: number, b: number): number {
  *
  * @param a - above 0
  * @param b - above 0
- * @throws {@link StatsInputError} when an argument is not positive and finite
+ * @throws StatsInputError when an argument is not positive and finite
  */
 export function logBeta(a: number, b: number): number {
   requireShapes(a, b);
@@ -49,7 +49,7 @@ export function logBeta(a: number, b: number): number {
  * Natural logarithm of the gamma function.
  *
  * @param x - above 0
- * @throws {@link StatsInputError} when `x` is not positive and finite
+ * @throws StatsInputError when `x` is not positive and finite
  * @see Moshier, Cephes Mathematical Library, lgam
  */
 export function logGamma(x: number): number {
@@ -61,7 +61,7 @@ export function logGamma(x: number): number {
  * The digamma function, the derivative of {@link logGamma}.
  *
  * @param x - above 0
- * @throws {@link StatsInputError} when `x` is not positive and finite
+ * @throws StatsInputError when `x` is not positive and finite
  * @see Moshier, Cephes Mathematical Library, psi
  */
 export function digamma(x: number): number {

@@ -36,7 +36,7 @@ export type BinarySolution =
 /**
  * Chooses the items of largest total worth that respect every constraint. The choice is exact.
  *
- * @throws {@link StatsInputError} when a constraint does not have one factor per item, or a number is not finite
+ * @throws StatsInputError when a constraint does not have one factor per item, or a number is not finite
  * @see {@link solveMixedProgram}
  */
 export function solveBinaryProgram({ values, constraints }: BinaryProgram): BinarySolution {

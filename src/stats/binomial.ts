@@ -8,7 +8,7 @@ import { requireCounts, requireWhole } from './require-counts.ts';
  * @param x - whole number, at most `n`
  * @param n - whole number
  * @param p - chance of success in each trial, 0 to 1
- * @throws {@link StatsInputError} when an argument is out of its range
+ * @throws StatsInputError when an argument is out of its range
  */
 export function binomialUpperTail(x: number, n: number, p: number): number {
   requireTrials(x, n, p);
@@ -22,7 +22,7 @@ export function binomialUpperTail(x: number, n: number, p: number): number {
  * @param x - whole number, at most `n`
  * @param n - whole number; none gives 1
  * @param p - chance of success in each trial, 0 to 1
- * @throws {@link StatsInputError} when an argument is out of its range
+ * @throws StatsInputError when an argument is out of its range
  * @see Clopper and Pearson 1934 for the tails; outcomes are ordered by probability as in R's binom.test
  */
 export function binomialTwoSided(x: number, n: number, p: number): number {
@@ -45,7 +45,7 @@ const RELATIVE_SLACK = 1 + 1e-7;
  * @param x - whole number, at most `n`
  * @param n - whole number
  * @param p - chance of success in each trial, 0 to 1
- * @throws {@link StatsInputError} when an argument is out of its range
+ * @throws StatsInputError when an argument is out of its range
  */
 export function binomialProbability(x: number, n: number, p: number): number {
   requireTrials(x, n, p);
@@ -57,7 +57,7 @@ export function binomialProbability(x: number, n: number, p: number): number {
 /**
  * Natural logarithm of the number of ways to choose `k` of `n`.
  *
- * @throws {@link StatsInputError} unless both are whole numbers and `k` is at most `n`
+ * @throws StatsInputError unless both are whole numbers and `k` is at most `n`
  */
 export function logChoose(n: number, k: number): number {
   requireWhole(k, 'the number chosen');

@@ -6,8 +6,8 @@ import type { BetaShapes } from './shrinkage.ts';
  *
  * @param first - shapes of the share that is to be larger, above 0
  * @param second - shapes of the other, above 0
- * @returns 0 to 1, right to about ten digits
- * @throws {@link StatsInputError} when a shape is not positive and finite
+ * @returns 0 to 1, right to eight digits or more
+ * @throws StatsInputError when a shape is not positive and finite
  * @example probabilityGreater({ alpha: 2, beta: 1 }, { alpha: 1, beta: 1 }) // 2/3
  */
 export function probabilityGreater(first: BetaShapes, second: BetaShapes): number {

@@ -14,7 +14,7 @@ export interface Margins {
 /**
  * Row sums, column sums and total of a table.
  *
- * @throws {@link StatsInputError} when the rows differ in length or a count is negative, infinite or undefined
+ * @throws StatsInputError when the rows differ in length or a count is negative, infinite or undefined
  */
 export function marginsOf(table: ContingencyTable): Margins {
   const width = table[0]?.length ?? 0;
@@ -33,7 +33,7 @@ export function marginsOf(table: ContingencyTable): Margins {
 /**
  * The table without its empty rows and columns.
  *
- * @throws {@link StatsInputError} when the table is no table
+ * @throws StatsInputError when the table is no table
  */
 export function withoutEmpty(table: ContingencyTable): number[][] {
   const { rows, columns } = marginsOf(table);

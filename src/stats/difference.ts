@@ -25,7 +25,7 @@ const UNKNOWN: Difference = { estimate: null, low: -1, high: 1 };
 /**
  * Interval for the difference of two independent shares, from the two Wilson intervals.
  *
- * @throws {@link StatsInputError} when a tally is impossible or the level is out of range
+ * @throws StatsInputError when a tally is impossible or the level is out of range
  * @see Newcombe 1998, Statistics in Medicine 17:873, method 10
  * @example newcombeDifference({ x1: 56, n1: 70, x2: 48, n2: 80 }) // 0.2, from 0.0524 to 0.3339
  */
@@ -43,7 +43,7 @@ export function newcombeDifference({ x1, n1, x2, n2, level = 0.95 }: TwoTallies)
 /**
  * Interval for the difference of two independent shares by inverting the score test.
  *
- * @throws {@link StatsInputError} when a tally is impossible or the level is out of range
+ * @throws StatsInputError when a tally is impossible or the level is out of range
  * @see Miettinen and Nurminen 1985, Statistics in Medicine 4:213 (variance with the factor N / (N - 1))
  * @example miettinenNurminen({ x1: 9, n1: 10, x2: 3, n2: 10 }) // 0.6, from 0.1700 to 0.8406
  */

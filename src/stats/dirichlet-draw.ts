@@ -9,7 +9,7 @@ import { cephes } from './special-functions.ts';
  * @param alpha - one number of at least 0 per category, not all 0
  * @param out - array of the same length
  * @returns `out`, summing to 1
- * @throws {@link StatsInputError} when an alpha is negative or not finite, all are 0, or the lengths differ
+ * @throws StatsInputError when an alpha is negative or not finite, all are 0, or the lengths differ
  */
 export function dirichletDraw(gamma: GammaDraw, alpha: ArrayLike<number>, out: Float64Array): Float64Array {
   if (out.length !== alpha.length) {

@@ -21,7 +21,7 @@ export interface DirichletFit {
  *
  * @param groups - one array of category counts per group; groups without counts are ignored
  * @param cap - largest sum of parameters considered
- * @throws {@link StatsInputError} when the groups differ in length, a count is impossible or nothing was counted
+ * @throws StatsInputError when the groups differ in length, a count is impossible or nothing was counted
  * @see Mosimann 1962, Biometrika 49:65; Minka 2000, Estimating a Dirichlet distribution
  */
 export function fitDirichlet(groups: readonly (readonly number[])[], cap = DEFAULT_CAP): DirichletFit {
@@ -132,7 +132,7 @@ export interface DirichletMoments {
  *
  * @param groups - one array of category counts per group; groups without counts are ignored
  * @returns correlation 0 and size null when the groups differ no more than chance
- * @throws {@link StatsInputError} when the groups differ in length, a count is impossible, fewer than two groups have
+ * @throws StatsInputError when the groups differ in length, a count is impossible, fewer than two groups have
  * counts, or none has more than one
  * @see Weir and Hill 2002, Annual Review of Genetics 36:721
  */

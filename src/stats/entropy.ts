@@ -29,7 +29,7 @@ export type InformationUnit = (typeof INFORMATION_UNITS)[number];
  * @param estimator - all but the plug-in may exceed the logarithm of the number of categories
  * @param unit - of the result
  * @returns null when nothing was counted, 0 when a single category was
- * @throws {@link StatsInputError} when there is no category or a count is impossible
+ * @throws StatsInputError when there is no category or a count is impossible
  * @see Miller 1955; Chao and Shen 2003, Environmental and Ecological Statistics 10:429; Grassberger 1988, Physics
  * Letters A 128:369, and 2003, arXiv physics/0307138; Zahl 1977, Ecology 58:907 (jackknife)
  * @example entropy([16, 8, 4, 4], 'plug-in', 'bits') // 1.75

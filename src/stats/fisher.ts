@@ -20,7 +20,7 @@ export interface FisherTwoByTwo {
  *
  * @param table - two rows of two whole counts
  * @returns all 1 when a row or column is empty
- * @throws {@link StatsInputError} when the table is not 2 x 2 or a count is not whole
+ * @throws StatsInputError when the table is not 2 x 2 or a count is not whole
  * @see Fisher 1935, The Design of Experiments, chapter II
  * @example fisherTwoByTwo([[3, 1], [1, 3]]).twoSided // 34/70
  */
@@ -86,7 +86,7 @@ export interface FisherTask {
  * more likely than the observed one. Counted in full where that is quick, else estimated from seeded draws.
  *
  * @returns p 1 when fewer than two rows or columns hold counts
- * @throws {@link StatsInputError} when the table is no table or a count is not whole
+ * @throws StatsInputError when the table is no table or a count is not whole
  * @see Freeman and Halton 1951, Biometrika 38:141
  */
 export function fisherExact({ table, seed, draws = 9999 }: FisherTask): FisherResult {

@@ -22,7 +22,7 @@ export interface GTest {
  *
  * @param table - counts; empty rows and columns are dropped
  * @returns p 1 when fewer than two rows or columns remain
- * @throws {@link StatsInputError} when the table is no table
+ * @throws StatsInputError when the table is no table
  * @see Sokal and Rohlf 1995, Biometry; Williams 1976, Biometrika 63:33
  */
 export function gTest(table: ContingencyTable): GTest {
@@ -77,7 +77,7 @@ export interface FitTest {
  *
  * @param counts - one number of at least 0 per category
  * @param shares - expected shares, summing to 1; a category with share 0 must be empty and is dropped
- * @throws {@link StatsInputError} when the lengths differ, the shares do not sum to 1 or a count is impossible
+ * @throws StatsInputError when the lengths differ, the shares do not sum to 1 or a count is impossible
  * @example gTestOfFit([1752, 1895], [0.5, 0.5]) // g 5.6085, p 0.0179
  */
 export function gTestOfFit(counts: readonly number[], shares: readonly number[]): FitTest {

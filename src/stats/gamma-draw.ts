@@ -12,7 +12,7 @@ export interface GammaDraw {
 /**
  * Gamma draws built on given uniform and normal sources.
  *
- * @throws {@link StatsInputError} (when drawing) unless the shape is positive and finite
+ * @throws StatsInputError (when drawing) unless the shape is positive and finite
  * @see Marsaglia and Tsang 2000, ACM Transactions on Mathematical Software 26:363, with their step for shapes below 1
  */
 export function gammaDraw(uniform: () => number, normal: () => number): GammaDraw {

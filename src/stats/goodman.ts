@@ -9,7 +9,7 @@ import { totalCount } from './require-counts.ts';
  * @param counts - one number of at least 0 per category
  * @param level - joint confidence level, strictly between 0 and 1
  * @returns one interval per category, in input order; all [0, 1] when nothing was counted
- * @throws {@link StatsInputError} when there is no category, a count is impossible or the level is out of range
+ * @throws StatsInputError when there is no category, a count is impossible or the level is out of range
  * @see Goodman 1965, Technometrics 7:247
  * @example goodmanIntervals([10, 10]) // both 0.2759667 to 0.7240333
  */

@@ -15,7 +15,7 @@ export interface JamesStein {
  * Positive-part James-Stein estimates of shares from groups of one size, with the binomial variance at the mean.
  *
  * @param tallies - at least four groups with the same number of trials
- * @throws {@link StatsInputError} when a tally is impossible, there are fewer than four, or their trials differ
+ * @throws StatsInputError when a tally is impossible, there are fewer than four, or their trials differ
  * @see Efron and Morris 1975, Journal of the American Statistical Association 70:311
  */
 export function jamesStein(tallies: readonly Tally[]): JamesStein {

@@ -27,7 +27,7 @@ export interface SurvivalCurve {
  * @param times - time of the event, or of the end of watching
  * @param events - whether the event happened then; false means it was still to come (censored)
  * @returns events count before endings at the same time
- * @throws {@link StatsInputError} when the lengths differ or a time is negative or not finite
+ * @throws StatsInputError when the lengths differ or a time is negative or not finite
  * @see Kaplan and Meier 1958, Journal of the American Statistical Association 53:457; Greenwood 1926
  */
 export function kaplanMeier(times: readonly number[], events: readonly boolean[]): SurvivalCurve {

@@ -19,7 +19,7 @@ export interface Kappa extends Interval {
  * @param table - counts, the same categories in the same order as rows (first rater) and columns (second rater)
  * @param level - confidence level, strictly between 0 and 1
  * @returns interval cut at -1 and 1, [-1, 1] when there is no estimate
- * @throws {@link StatsInputError} when the table is not square, a count is impossible or the level is out of range
+ * @throws StatsInputError when the table is not square, a count is impossible or the level is out of range
  * @see Cohen 1960, Educational and Psychological Measurement 20:37; Fleiss, Cohen and Everitt 1969, Psychological
  * Bulletin 72:323, for the standard error
  */

@@ -39,7 +39,7 @@ export interface LogisticFit {
 /**
  * Fits a binary or multinomial logistic regression with a ridge penalty of its own for each feature.
  *
- * @throws {@link StatsInputError} when lengths do not agree, or a class, penalty, weight or design value is impossible
+ * @throws StatsInputError when lengths do not agree, or a class, penalty, weight or design value is impossible
  * @see Hoerl and Kennard 1970; le Cessie and van Houwelingen 1992, Applied Statistics 41:191
  */
 export function fitRidgeLogistic(task: LogisticTask): LogisticFit {
@@ -151,7 +151,7 @@ function curvatureAtStart({ design, classes, width, penalties, weights }: Proble
  * The linear scores of new observations under a fit: what {@link LogisticTask.offsets} takes.
  *
  * @returns observation by observation, one number for 2 classes, else one per class
- * @throws {@link StatsInputError} when the design or the offsets do not fit
+ * @throws StatsInputError when the design or the offsets do not fit
  */
 export function logisticScores(fit: LogisticFit, design: LogisticDesign, offsets?: Float64Array): Float64Array {
   const compiled = compileDesign(design);
@@ -169,7 +169,7 @@ export function logisticScores(fit: LogisticFit, design: LogisticDesign, offsets
  * The class probabilities of new observations under a fit.
  *
  * @returns observation by observation, one probability per class
- * @throws {@link StatsInputError} when the design or the offsets do not fit
+ * @throws StatsInputError when the design or the offsets do not fit
  */
 export function logisticProbabilities(fit: LogisticFit, design: LogisticDesign, offsets?: Float64Array): Float64Array {
   return classProbabilities(logisticScores(fit, design, offsets), fit.classes);

@@ -16,7 +16,7 @@ export interface GameSolution {
  * row mix secures and what the column mix concedes must agree.
  *
  * @param payoff - payoff to the row player, one array per row; at least one row and column
- * @throws {@link StatsInputError} when the rows differ in length, a payoff is not finite, or the two sides disagree
+ * @throws StatsInputError when the rows differ in length, a payoff is not finite, or the two sides disagree
  * @see von Neumann 1928; Dantzig 1951 for the linear program
  * @example solveMatrixGame([[-5, 5], [10, 0]]) // value 2.5, row 1/2 1/2, column 1/4 3/4
  */

@@ -28,7 +28,7 @@ export interface Minimum {
 /**
  * A local minimum of a smooth function, by limited-memory quasi-Newton steps with a backtracking line search.
  *
- * @throws {@link StatsInputError} when the objective is not finite at the start
+ * @throws StatsInputError when the objective is not finite at the start
  * @see Nocedal 1980, Mathematics of Computation 35:773; Nocedal and Wright 2006, algorithms 7.4 and 3.1
  */
 export function minimize(task: Minimization): Minimum {

@@ -35,7 +35,7 @@ export type MixedSolution =
 /**
  * Solves a mixed 0-1 linear program to its exact optimum (up to 1e-8 in the objective) by branch and cut.
  *
- * @throws {@link StatsInputError} when a number is not finite, a constraint has no bound, or the search does not end
+ * @throws StatsInputError when a number is not finite, a constraint has no bound, or the search does not end
  * @see the yalps package
  * @example
  * solveMixedProgram({

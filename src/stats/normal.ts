@@ -5,7 +5,7 @@ import { cephes } from './special-functions.ts';
  * The value below which a standard normal variable falls with probability `p`.
  *
  * @param p - probability, 0 to 1; the ends give minus and plus infinity
- * @throws {@link StatsInputError} when `p` is not a probability
+ * @throws StatsInputError when `p` is not a probability
  * @see Moshier, Cephes Mathematical Library, ndtri
  * @example normalQuantile(0.975) // 1.959963984540054
  */
@@ -19,7 +19,7 @@ export function normalQuantile(p: number): number {
  * The probability that a standard normal variable is at most `x`.
  *
  * @param x - any number, infinities included
- * @throws {@link StatsInputError} when `x` is not a number
+ * @throws StatsInputError when `x` is not a number
  * @see Moshier, Cephes Mathematical Library, ndtr
  * @example normalCdf(1.96) // 0.97500210485177952
  */
@@ -33,7 +33,7 @@ export function normalCdf(x: number): number {
  * The half-width, in standard errors, of a two-sided normal interval.
  *
  * @param level - confidence level, strictly between 0 and 1
- * @throws {@link StatsInputError} when `level` is outside that range
+ * @throws StatsInputError when `level` is outside that range
  * @example normalWidth(0.95) // 1.959963984540054
  */
 export function normalWidth(level: number): number {

@@ -28,7 +28,7 @@ export interface PermutationTask {
  * Permutation test of independence in a table.
  *
  * @returns null when the table is empty
- * @throws {@link StatsInputError} when the table holds fractions or is no table, or there is no permutation to make
+ * @throws StatsInputError when the table holds fractions or is no table, or there is no permutation to make
  * @see Phipson and Smyth 2010, Statistical Applications in Genetics and Molecular Biology 9:39
  */
 export function permutationTest(task: PermutationTask): PermutationResult | null {
@@ -71,7 +71,7 @@ function crossed(rowOf: readonly number[], columnOf: readonly number[], like: Co
  *
  * @param hits - draws at least as extreme as observed
  * @param draws - draws made
- * @throws {@link StatsInputError} when the counts are impossible
+ * @throws StatsInputError when the counts are impossible
  * @see Phipson and Smyth 2010
  */
 export function permutationP(hits: number, draws: number): number {

@@ -13,7 +13,7 @@ const NO_TRIALS: Interval = { low: 0, high: 1 };
  * @param level - confidence level, strictly between 0 and 1
  * @returns an interval within [0, 1] that holds successes / trials; its low end is exactly 0 at no success, its high end
  * exactly 1 at no failure
- * @throws {@link StatsInputError} when the counts are impossible or the level is out of range
+ * @throws StatsInputError when the counts are impossible or the level is out of range
  * @see Wilson 1927; Newcombe 1998, Statistics in Medicine 17:857, method 3
  * @example wilsonInterval(81, 263) // low 0.2552885, high 0.3662096
  */
@@ -43,7 +43,7 @@ function withExactEnds(limits: Interval, successes: number, trials: number): Int
  * @param successes - whole number, at most `trials`
  * @param trials - none gives [0, 1]
  * @param level - confidence level, strictly between 0 and 1
- * @throws {@link StatsInputError} when the counts are impossible or the level is out of range
+ * @throws StatsInputError when the counts are impossible or the level is out of range
  * @see Newcombe 1998, Statistics in Medicine 17:857, method 4
  * @example wilsonContinuity(81, 263) // low 0.2535087, high 0.3681762
  */
@@ -68,7 +68,7 @@ function continuityLow(successes: number, trials: number, z: number): number {
  * @param trials - none gives [0, 1]
  * @param level - confidence level, strictly between 0 and 1
  * @returns an interval whose low end is exactly 0 at no success and whose high end is exactly 1 at no failure
- * @throws {@link StatsInputError} when the counts are impossible or the level is out of range
+ * @throws StatsInputError when the counts are impossible or the level is out of range
  * @see Brown, Cai and DasGupta 2001, Statistical Science 16:101
  * @example jeffreysInterval(8, 10) // low 0.4972255, high 0.9559406
  */
@@ -87,7 +87,7 @@ export function jeffreysInterval(successes: number, trials: number, level = 0.95
  * @param successes - at most `trials`
  * @param trials - none gives [0, 1]
  * @param level - confidence level, strictly between 0 and 1
- * @throws {@link StatsInputError} when the counts are impossible or the level is out of range
+ * @throws StatsInputError when the counts are impossible or the level is out of range
  * @see Clopper and Pearson 1934, Biometrika 26:404
  * @example clopperPearsonInterval(81, 263) // low 0.2527367, high 0.3676219
  */
@@ -106,7 +106,7 @@ export function clopperPearsonInterval(successes: number, trials: number, level 
  * @param successes - at most `trials`
  * @param trials - none gives [0, 1]
  * @param level - confidence level, strictly between 0 and 1
- * @throws {@link StatsInputError} when the counts are impossible or the level is out of range
+ * @throws StatsInputError when the counts are impossible or the level is out of range
  * @see Agresti and Coull 1998, The American Statistician 52:119
  * @example agrestiCoullInterval(4, 10) // low 0.1671106, high 0.6883959
  */

@@ -6,7 +6,7 @@ import { StatsInputError } from './errors.ts';
  *
  * @param values - at least one number; left untouched
  * @param p - 0 to 1
- * @throws {@link StatsInputError} when there is no value or `p` is out of range
+ * @throws StatsInputError when there is no value or `p` is out of range
  * @see Hyndman and Fan 1996, The American Statistician 50:361, type 7 (the default of R)
  * @example quantile(Float64Array.of(4, 1, 3, 2), 0.25) // 1.75
  */
@@ -32,7 +32,7 @@ function selected(copy: Float64Array, rank: number): number {
 /**
  * Arithmetic mean, summed with error compensation.
  *
- * @throws {@link StatsInputError} when there is no value
+ * @throws StatsInputError when there is no value
  */
 export function mean(values: Float64Array | readonly number[]): number {
   requireValues(values, 'mean');
@@ -43,7 +43,7 @@ export function mean(values: Float64Array | readonly number[]): number {
  * Standard error of the mean: sample standard deviation over the root of the number of values.
  *
  * @returns null for a single value, whose spread is unknown
- * @throws {@link StatsInputError} when there is no value
+ * @throws StatsInputError when there is no value
  */
 export function standardError(values: Float64Array | readonly number[]): number | null {
   requireValues(values, 'standardError');

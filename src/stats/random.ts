@@ -11,15 +11,15 @@ export interface Random {
   uniform(): number;
   /** Standard normal. */
   normal(): number;
-  /** Gamma with rate 1. @throws {@link StatsInputError} unless `shape` is positive and finite */
+  /** Gamma with rate 1. @throws StatsInputError unless `shape` is positive and finite */
   gamma(shape: number): number;
   /**
    * Shares that sum to 1, one per entry of `alpha`, written into `out` when given. An `alpha` of 0 gives a share of 0.
    *
-   * @throws {@link StatsInputError} when an alpha is negative or not finite, or all are 0
+   * @throws StatsInputError when an alpha is negative or not finite, or all are 0
    */
   dirichlet(alpha: ArrayLike<number>, out?: Float64Array): Float64Array;
-  /** Whole number of at least 0 and below `n`. @throws {@link StatsInputError} unless `n` is a whole number above 0 */
+  /** Whole number of at least 0 and below `n`. @throws StatsInputError unless `n` is a whole number above 0 */
   integer(n: number): number;
   /** Shuffles the array in place and hands it back. */
   shuffle<T>(items: T[]): T[];

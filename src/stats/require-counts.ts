@@ -4,7 +4,7 @@ import { StatsInputError } from './errors.ts';
  * Refuses impossible counts: negative, not finite, or more successes than trials.
  * Fractions pass, since weighted and effective counts are fractions.
  *
- * @throws {@link StatsInputError} when the counts are impossible
+ * @throws StatsInputError when the counts are impossible
  */
 export function requireCounts(successes: number, trials: number): void {
   requireNonNegative(successes, 'successes');
@@ -17,7 +17,7 @@ export function requireCounts(successes: number, trials: number): void {
 /**
  * Refuses a negative, infinite or undefined amount.
  *
- * @throws {@link StatsInputError} when `value` is not a finite number of at least 0
+ * @throws StatsInputError when `value` is not a finite number of at least 0
  */
 export function requireNonNegative(value: number, what: string): void {
   if (!(value >= 0 && value < Number.POSITIVE_INFINITY)) {
@@ -28,7 +28,7 @@ export function requireNonNegative(value: number, what: string): void {
 /**
  * Refuses anything but a whole number of at least 0.
  *
- * @throws {@link StatsInputError} when `value` is not such a number
+ * @throws StatsInputError when `value` is not such a number
  */
 export function requireWhole(value: number, what: string): void {
   requireNonNegative(value, what);
@@ -38,7 +38,7 @@ export function requireWhole(value: number, what: string): void {
 /**
  * The sum of category counts, after refusing impossible ones.
  *
- * @throws {@link StatsInputError} when there is no category or a count is negative, infinite or undefined
+ * @throws StatsInputError when there is no category or a count is negative, infinite or undefined
  */
 export function totalCount(counts: readonly number[]): number {
   if (counts.length === 0) throw new StatsInputError('category counts require at least one category');

@@ -35,7 +35,7 @@ export interface ExactRuns {
  * Runs test of a sequence of at most two symbols.
  *
  * @param sequence - symbols in order, from one stretch only: joining stretches makes runs that never were
- * @throws {@link StatsInputError} when there are more than two symbols
+ * @throws StatsInputError when there are more than two symbols
  * @see Wald and Wolfowitz 1940, Annals of Mathematical Statistics 11:147; Swed and Eisenhart 1943 for exact tables
  */
 export function runsTest(sequence: readonly (string | number | boolean)[]): RunsTest {
@@ -49,7 +49,7 @@ export function runsTest(sequence: readonly (string | number | boolean)[]): Runs
 /**
  * Runs test from the counts alone.
  *
- * @throws {@link StatsInputError} when the counts are not whole or cannot form that many runs
+ * @throws StatsInputError when the counts are not whole or cannot form that many runs
  * @see {@link runsTest}
  */
 export function runsTestFromCounts({ n1, n2, runs }: Pick<RunsTest, 'n1' | 'n2' | 'runs'>): RunsTest {

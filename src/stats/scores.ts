@@ -11,7 +11,7 @@ export const CLIP = 1e-15;
  * @param forecasts - probabilities of 1
  * @param outcomes - 0 or 1 each
  * @param clip - probabilities are kept at least this far from 0 and 1
- * @throws {@link StatsInputError} when there is no forecast, the lengths differ or a value is impossible
+ * @throws StatsInputError when there is no forecast, the lengths differ or a value is impossible
  * @see Good 1952, Journal of the Royal Statistical Society B 14:107
  */
 export function logLoss(forecasts: readonly number[], outcomes: readonly number[], clip = CLIP): number {
@@ -22,7 +22,7 @@ export function logLoss(forecasts: readonly number[], outcomes: readonly number[
 /**
  * Mean squared error of forecasts of a yes-or-no outcome, 0 to 1; smaller is better.
  *
- * @throws {@link StatsInputError} when there is no forecast, the lengths differ or a value is impossible
+ * @throws StatsInputError when there is no forecast, the lengths differ or a value is impossible
  * @see Brier 1950, Monthly Weather Review 78:1 (half of his sum over both outcomes)
  */
 export function brier(forecasts: readonly number[], outcomes: readonly number[]): number {
@@ -36,7 +36,7 @@ export function brier(forecasts: readonly number[], outcomes: readonly number[])
  * @param forecasts - per observation one probability per class, summing to 1
  * @param outcomes - the class that came, from 0
  * @param clip - probabilities are kept at least this far from 0 and 1
- * @throws {@link StatsInputError} when there is no forecast, the lengths differ or a value is impossible
+ * @throws StatsInputError when there is no forecast, the lengths differ or a value is impossible
  */
 export function multiclassLogLoss(
   forecasts: readonly ArrayLike<number>[],
@@ -52,7 +52,7 @@ export function multiclassLogLoss(
  *
  * @param forecasts - per observation one probability per class, summing to 1
  * @param outcomes - the class that came, from 0
- * @throws {@link StatsInputError} when there is no forecast, the lengths differ or a value is impossible
+ * @throws StatsInputError when there is no forecast, the lengths differ or a value is impossible
  * @see Brier 1950, Monthly Weather Review 78:1
  */
 export function multiclassBrier(forecasts: readonly ArrayLike<number>[], outcomes: readonly number[]): number {
@@ -77,7 +77,7 @@ export interface Calibration {
 /**
  * Recalibration line of forecasts of a yes-or-no outcome.
  *
- * @throws {@link StatsInputError} when there is no forecast, the lengths differ or a value is impossible
+ * @throws StatsInputError when there is no forecast, the lengths differ or a value is impossible
  * @see Cox 1958, Biometrika 45:562
  */
 export function calibration(forecasts: readonly number[], outcomes: readonly number[], clip = CLIP): Calibration {

@@ -4,7 +4,7 @@ import { StatsInputError } from './errors.ts';
  * A source of uniform numbers, at least 0 and below 1, in steps of 2⁻⁵³.
  *
  * @param seed - any number but NaN, or text
- * @throws {@link StatsInputError} when the seed is NaN
+ * @throws StatsInputError when the seed is NaN
  * @see Doty-Humphrey, PractRand: sfc32; the seed is spread with the finalizer of MurmurHash3 (Appleby, public domain)
  */
 export function seededUniform(seed: number | string): () => number {

@@ -17,7 +17,7 @@ export interface Share extends Interval {
  * @param count - at most `trials`
  * @param trials - none gives a null estimate and [0, 1]
  * @param level - confidence level, strictly between 0 and 1
- * @throws {@link StatsInputError} when the counts are impossible or the level is out of range
+ * @throws StatsInputError when the counts are impossible or the level is out of range
  * @see {@link wilsonInterval}
  * @example share(3, 10) // estimate 0.3, low 0.1077913, high 0.6032219
  */

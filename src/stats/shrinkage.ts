@@ -31,7 +31,7 @@ export interface BetaFit extends BetaShapes {
  *
  * @param tallies - whole counts; groups without a trial are ignored
  * @param cap - largest alpha + beta considered; 2000 when absent
- * @throws {@link StatsInputError} when a tally is impossible or there is no trial
+ * @throws StatsInputError when a tally is impossible or there is no trial
  * @see Skellam 1948, Journal of the Royal Statistical Society B 10:257
  */
 export function fitBeta(tallies: readonly Tally[], cap?: number): BetaFit {
@@ -62,7 +62,7 @@ export interface BetaMoments {
  * Moment estimate of how much groups differ, by the analysis of variance of single trials.
  *
  * @param tallies - whole counts; groups without a trial are ignored
- * @throws {@link StatsInputError} when a tally is impossible, or there are not two groups and more trials than groups
+ * @throws StatsInputError when a tally is impossible, or there are not two groups and more trials than groups
  * @see Weir and Hill 2002, Annual Review of Genetics 36:721
  */
 export function betaMoments(tallies: readonly Tally[]): BetaMoments {
@@ -76,7 +76,7 @@ export function betaMoments(tallies: readonly Tally[]): BetaMoments {
  *
  * @param tallies - whole counts, at least two groups, each with a trial
  * @returns null when the raw shares do not vary, or vary more than any Beta can
- * @throws {@link StatsInputError} when a tally is impossible or empty, or there are fewer than two
+ * @throws StatsInputError when a tally is impossible or empty, or there are fewer than two
  * @see Gelman et al., Bayesian Data Analysis, section 5.1
  */
 export function naiveBetaMoments(tallies: readonly Tally[]): BetaShapes | null {
@@ -105,7 +105,7 @@ export interface PosteriorTask extends BetaShapes, Tally {
 /**
  * The share of one group under a Beta prior: posterior mean and central interval.
  *
- * @throws {@link StatsInputError} when the tally is impossible, a shape is not above 0 or the level is out of range
+ * @throws StatsInputError when the tally is impossible, a shape is not above 0 or the level is out of range
  * @example betaPosterior({ alpha: 1.4, beta: 8.6, successes: 4, trials: 14 }).mean // 0.225
  */
 export function betaPosterior(task: PosteriorTask): BetaPosterior {

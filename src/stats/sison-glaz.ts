@@ -10,7 +10,7 @@ import { requireWhole, totalCount } from './require-counts.ts';
  * @param counts - one whole number per category
  * @param level - joint confidence level, strictly between 0 and 1
  * @returns one interval per category, in input order; all [0, 1] when nothing was counted
- * @throws {@link StatsInputError} when there is no category, a count is not whole or the level is out of range
+ * @throws StatsInputError when there is no category, a count is not whole or the level is out of range
  * @see Sison and Glaz 1995, Journal of the American Statistical Association 90:366; May and Johnson 2000, Journal of
  * Statistical Software 5(6)
  */

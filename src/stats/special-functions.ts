@@ -6,4 +6,23 @@ import { chdtrc, compiled, exp, incbet, incbi, lgam, log, ndtr, ndtri, psi } fro
 await compiled;
 
 /** The special functions of Moshier's Cephes library, ready to be called. */
-export const cephes = { chdtrc, exp, incbet, incbi, lgam, log, ndtr, ndtri, psi } as const;
+export const cephes = {
+  /** Upper tail of the chi-square distribution: degrees of freedom, value. */
+  chdtrc,
+  /** Exponential function. */
+  exp,
+  /** Regularized incomplete beta function: two shapes, value. */
+  incbet,
+  /** Its inverse: two shapes, probability. */
+  incbi,
+  /** Logarithm of the gamma function. */
+  lgam,
+  /** Natural logarithm. */
+  log,
+  /** Normal distribution function. */
+  ndtr,
+  /** Normal quantile. */
+  ndtri,
+  /** Digamma function. */
+  psi,
+} as const;

@@ -17,7 +17,7 @@ export interface WeightedShare extends Interval {
  * @param weights - one number of at least 0 per observation; only their ratios matter
  * @param successes - whether each observation was a success
  * @param level - confidence level, strictly between 0 and 1
- * @throws {@link StatsInputError} when the lengths differ, a weight is impossible or the level is out of range
+ * @throws StatsInputError when the lengths differ, a weight is impossible or the level is out of range
  * @see Kish 1965, Survey Sampling: effective n = (sum of weights)² / sum of squared weights
  * @example weightedShare([2, 2, 1, 1, 1, 1], [true, false, true, false, false, true]).effectiveTrials // 5.3333
  */

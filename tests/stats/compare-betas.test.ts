@@ -35,8 +35,8 @@ describe('probability that one Beta share is larger', () => {
     fc.assert(
       fc.property(any, (first) => {
         const mean = first.alpha / (first.alpha + first.beta);
-        expect(probabilityGreater(first, { alpha: 1, beta: 1 })).toBeCloseTo(mean, 8);
-        expect(probabilityGreater(first, first)).toBeCloseTo(0.5, 8);
+        expect(probabilityGreater(first, { alpha: 1, beta: 1 })).toBeCloseTo(mean, 7);
+        expect(probabilityGreater(first, first)).toBeCloseTo(0.5, 7);
       }),
     );
   });
@@ -44,7 +44,7 @@ describe('probability that one Beta share is larger', () => {
   it('and the probability of the reverse sum to 1', () => {
     fc.assert(
       fc.property(any, any, (first, second) => {
-        expect(probabilityGreater(first, second) + probabilityGreater(second, first)).toBeCloseTo(1, 8);
+        expect(probabilityGreater(first, second) + probabilityGreater(second, first)).toBeCloseTo(1, 7);
       }),
     );
   });

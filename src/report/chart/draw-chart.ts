@@ -10,7 +10,7 @@ import { measureTextOurselves, startIdsAnew } from './vega-text.ts';
  * Draws a chart as SVG markup: one named image, ids of its own, colours as CSS variables.
  *
  * @returns the markup, empty for a chart without data
- * @throws {@link ChartError} when the chart library warns of anything
+ * @throws ChartError when the chart library warns of anything
  */
 export async function drawChart(chart: ChartView): Promise<string> {
   if (chart.spec === null) return '';

@@ -14,10 +14,15 @@ export function keepingLogger() {
     return logger;
   };
   const logger = {
+    /** Reads the level, or takes a new one without heeding it. */
     level: (level?: number) => (level === undefined ? WARNINGS : logger),
+    /** Kept. */
     error: keep,
+    /** Kept. */
     warn: keep,
+    /** Dropped. */
     info: () => logger,
+    /** Dropped. */
     debug: () => logger,
   };
   return { logger, complaints };
@@ -31,5 +36,14 @@ export function refusingLoader() {
   const refuse = async (): Promise<never> => {
     throw new ChartError('a chart may load nothing');
   };
-  return { load: refuse, sanitize: refuse, http: refuse, file: refuse };
+  return {
+    /** Refuses. */
+    load: refuse,
+    /** Refuses. */
+    sanitize: refuse,
+    /** Refuses. */
+    http: refuse,
+    /** Refuses. */
+    file: refuse,
+  };
 }

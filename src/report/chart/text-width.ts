@@ -3,7 +3,7 @@ export type TextWeight = 'regular' | 'bold';
 
 /**
  * Width to reserve for a text, in pixels. The page may be read with a wider font than ours, so the sum of the advance
- * widths is enlarged by {@link SAFETY}.
+ * widths is enlarged by `SAFETY`.
  *
  * @param text - cleaned text
  * @param size - font size in pixels, above 0

@@ -2,6 +2,7 @@ import { announce, element } from './element.ts';
 
 /** Tells others which situation is chosen; the empty id stands for all. */
 export interface SituationChoice {
+  /** Registers whom to tell. */
   readonly onChange: (listener: (id: string) => void) => void;
 }
 
