@@ -4,6 +4,7 @@ import { countWords, type OwnSnap } from './own-film-snaps.ts';
 
 /** What our pressure rate is split by, as far as it was charted. */
 const SPLITS = [
+  ['down', (snap: OwnSnap) => snap.down],
   ['situation', (snap: OwnSnap) => snap.situation],
   ['field zone', (snap: OwnSnap) => snap.zone],
   ['hash', (snap: OwnSnap) => snap.hash],

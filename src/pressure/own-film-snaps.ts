@@ -1,12 +1,16 @@
-import { type Chart, textAt } from '../ingest/chart.ts';
+import { type Chart, numberAt, textAt } from '../ingest/chart.ts';
 import type { SituationCuts } from '../ingest/week-settings.ts';
 import { FIELD_ZONES, fieldZoneCodes } from './field-zone.ts';
 import { SITUATIONS, situationCodes } from './situation.ts';
+
+const DOWNS = [undefined, '1st down', '2nd down', '3rd down', '4th down'] as const;
 
 /** One of our own snaps as a reader of our film sees it; undefined is "not charted". */
 export interface OwnSnap {
   readonly index: number;
   readonly game: string;
+  /** Such as "3rd down". */
+  readonly down: string | undefined;
   readonly situation: string | undefined;
   readonly zone: string | undefined;
   readonly hash: string | undefined;
@@ -29,6 +33,7 @@ export function ownSnaps(film: Chart, cuts: SituationCuts): OwnSnap[] {
     return {
       index,
       game: textAt(film, 'game', index) ?? 'not charted',
+      down: DOWNS[numberAt(film, 'down', index) ?? 0],
       situation: SITUATIONS[situations[index] ?? -1]?.id,
       zone: FIELD_ZONES[zones[index] ?? -1]?.id,
       hash: textAt(film, 'hash', index),

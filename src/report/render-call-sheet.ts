@@ -5,6 +5,7 @@ import { type Html, html, trusted } from './page/html.ts';
 import type { DigitCall } from './sheet/clock-digits.ts';
 import { alertLines, leaveRows } from './sheet/leave-it.ts';
 import { pressureReminders, tellsToBreak } from './sheet/our-tells.ts';
+import { scoredCalls } from './sheet/scored-calls.ts';
 import { SHEET_CAUTION, sheetHead, sheetList } from './sheet/sheet-head.ts';
 import { SHEET_STYLE } from './sheet/sheet-style.ts';
 import { type SituationLine, situationLines } from './sheet/situation-line.ts';
@@ -19,7 +20,8 @@ export async function renderCallSheet(plan: WeekPlan): Promise<string> {
 }
 
 function front(plan: WeekPlan): Html {
-  if (plan.menu === null) return html`<p class="big">No call library was given, so there are no calls to list.</p>`;
+  if (plan.library === null) return html`<p class="big">No call library was given, so there are no calls to list.</p>`;
+  if (plan.menu === null) return scoredCalls(plan);
   if (plan.menu.kind === 'infeasible') {
     return html`<p class="big">No menu keeps all the limits of this week. These clash:</p>${sheetList(plan.menu.clashing)}`;
   }

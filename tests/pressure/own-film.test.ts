@@ -69,6 +69,7 @@ describe('ownFilmChapter', () => {
       { game: 'g', down: 1, to_go: 10 },
     ]);
     expect(pressureRates).toEqual([
+      { by: 'down', value: '1st down', share: expect.objectContaining({ count: 1, trials: 1 }) },
       { by: 'situation', value: 'first_ten', share: expect.objectContaining({ count: 1, trials: 1 }) },
     ]);
     expect(shownEarly).toMatchObject({ trials: 0, estimate: null });

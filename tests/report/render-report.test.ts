@@ -52,7 +52,7 @@ describe('a plan with parts missing', () => {
   it('without a call library says that there is no menu and ranks the families instead', async () => {
     const without = await none({ menu: null, library: null });
     expect(without).toContain('No call library was given');
-    expect(without).toContain('the kinds of pressure to prefer');
+    expect(without).toContain('The kinds of pressure to prefer');
   });
 
   it('whose limits clash names those that do', async () => {

@@ -61,6 +61,14 @@ describe('the call sheet', () => {
     expect(new Set(rows.map(({ trips, empty, motion }) => [trips, empty, motion].join())).size).toBe(rows.length);
   });
 
+  it('lists calls by score and claims no mix when a library is there but no menu was chosen', async () => {
+    const scored = await renderCallSheet({ ...plan, menu: null });
+    expect(scored).not.toContain('No call library was given');
+    expect(scored).toContain('no menu was chosen');
+    const best = plan.scores.calls.find((score) => score.family !== 'base');
+    expect(scored).toContain(best?.call ?? 'a call');
+  });
+
   it('without a menu or without our film says so', async () => {
     const bare = await renderCallSheet({ ...plan, menu: null, library: null, ownFilm: null });
     expect(bare).toContain('No call library was given');

@@ -14,7 +14,8 @@ export function menuChapter(plan: WeekPlan): Chapter {
 }
 
 function menuBlocks(plan: WeekPlan): readonly Block[] {
-  if (plan.menu === null) return [{ kind: 'prose', html: html`<p>${NO_LIBRARY}</p>\n` }];
+  if (plan.menu === null)
+    return [{ kind: 'prose', html: html`<p>${plan.library === null ? NO_LIBRARY : NO_MENU}</p>\n` }];
   if (plan.menu.kind === 'infeasible') return [{ kind: 'prose', html: html`<p>${CLASH}</p>\n` }];
   return [
     { kind: 'prose', html: html`<p>${menuSentence(plan.menu)}</p>\n` },
@@ -37,6 +38,8 @@ function cardBlocks(plan: WeekPlan, menu: Menu): readonly Block[] {
 
 const NO_LIBRARY =
   'No call library was given, so no menu was made. With defense.yaml the tool picks the calls to carry and their mix.';
+const NO_MENU =
+  'No menu was chosen. The families and calls are ranked by score; how many to carry and how to mix them is yours to decide.';
 const CLASH = 'No menu keeps all the limits of this week; the short version lists those that clash.';
 
 function menuSentence(menu: Menu): string {

@@ -26,7 +26,7 @@ function carryBlock(plan: WeekPlan): Block {
   const table = {
     ...familyTable(overall),
     id: 'carry',
-    caption: 'Without a call library: the kinds of pressure to prefer',
+    caption: 'The kinds of pressure to prefer',
   };
   return { kind: 'table', table };
 }

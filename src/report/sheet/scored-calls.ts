@@ -1,0 +1,35 @@
+import type { WeekPlan } from '../../pressure/week-plan.ts';
+import { type Html, html } from '../page/html.ts';
+import { signed } from '../words/number-words.ts';
+import { ALL_SITUATIONS } from '../words/situation-label.ts';
+
+/** Calls named for a situation. Common practice, no source: three fit a box. */
+const NAMED = 3;
+
+/** Without a menu: the best-scored pressures of each situation with their intervals, most frequent situation first. */
+export function scoredCalls(plan: WeekPlan): Html {
+  const rows = scoredRows(plan).map(
+    ({ label, calls }) => html`<tr><th scope="row" class="where">${label}</th><td class="calls">${calls}</td></tr>\n`,
+  );
+  return html`<p class="small">Our calls by score, not a mix: no menu was chosen. Points saved per ten snaps against the four-man base, 80% interval.</p>
+<div class="scroll" tabindex="0" role="region" aria-label="Situations and calls"><table><thead><tr><th scope="col">Situation</th><th scope="col">Calls</th></tr></thead><tbody>${rows}</tbody></table></div>\n`;
+}
+
+function scoredRows(plan: WeekPlan): readonly { readonly label: string; readonly calls: string }[] {
+  const known = plan.scores.situations.filter(({ id, expectedSnaps }) => id !== ALL_SITUATIONS && expectedSnaps >= 1);
+  return [...known]
+    .sort((a, b) => b.expectedSnaps - a.expectedSnaps)
+    .map(({ id, label }) => {
+      const ranked = plan.scores.calls
+        .filter((score) => score.situation === id && score.family !== 'base')
+        .sort((a, b) => b.points.mean - a.points.mean);
+      return {
+        label,
+        calls: ranked
+          .slice(0, NAMED)
+          .map(({ call, points }) => `${call} ${signed(points.mean)} (${signed(points.low)} to ${signed(points.high)})`)
+          .join('; '),
+      };
+    })
+    .filter(({ calls }) => calls !== '');
+}
