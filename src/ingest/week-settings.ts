@@ -54,9 +54,9 @@ const menu = z
       .default(0.7)
       .describe('no path is followed by one coverage in more than this share of its calls'),
     pressure_rate: z
-      .strictObject({ least: share.default(0), most: share.default(1) })
+      .strictObject({ least: share.default(0), most: share.default(0.6) })
       .prefault({})
-      .describe('share of snaps with five or more rushers, each situation'),
+      .describe('share of snaps with five or more rushers, each situation; the default most is judgement'),
     explosives: z.number().min(0).max(20).optional().describe('most explosive plays expected a game'),
     must: z.array(z.string()).default([]).describe('calls that must be carried'),
     ban: z.array(z.string()).default([]).describe('calls that may not be carried'),

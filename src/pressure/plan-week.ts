@@ -2,6 +2,7 @@ import type { CallLibrary } from '../ingest/call-library.ts';
 import type { Chart } from '../ingest/chart.ts';
 import type { WeekSettings } from '../ingest/week-settings.ts';
 import { forecastWeek } from './forecast.ts';
+import { planMenu } from './menu.ts';
 import { ownFilmChapter } from './own-film.ts';
 import { protectionChapter } from './protection-chapter.ts';
 import { scoreChapter } from './score-chapter.ts';
@@ -36,7 +37,10 @@ export function planWeek(input: WeekInput): WeekPlan {
   stage('Matching protections and racing the ball');
   const protection = protectionChapter({ chart, archive, library, settings, forecast, seed });
   stage('Scoring the families');
-  const { chapter: scores } = scoreChapter({ chart, ownFilm, library, settings, forecast, protection, seed });
+  const { chapter: scores, draws } = scoreChapter({ chart, ownFilm, library, settings, forecast, protection, seed });
+  stage('Choosing the menu');
+  const menu = library ? planMenu({ library, settings, scores, draws, soundness: protection.soundness }) : null;
+  stage('Reading our own film');
   const ours = ownFilm ? ownFilmChapter({ ownFilm, library, settings, scores, seed }) : null;
   const plan: WeekPlan = {
     schema: 'pressure-plan.week/1',
@@ -51,7 +55,7 @@ export function planWeek(input: WeekInput): WeekPlan {
     forecast,
     protection,
     scores,
-    menu: null,
+    menu,
     ownFilm: ours,
     shortVersion: [],
   };

@@ -4,6 +4,7 @@ import { renderCallSheet } from '../../src/report/render-call-sheet.ts';
 import { renderTipSheet } from '../../src/report/render-tip-sheet.ts';
 import { clockDigits } from '../../src/report/sheet/clock-digits.ts';
 import { leaveRows } from '../../src/report/sheet/leave-it.ts';
+import { situationLines } from '../../src/report/sheet/situation-line.ts';
 import { hostilePlan } from './hostile-plan.ts';
 import { inventedPlan } from './invented-plan.ts';
 
@@ -51,6 +52,20 @@ describe('the call sheet', () => {
   it('says when to leave a call, what to do at a screen alert and at a look to the sideline', () => {
     for (const words of ['Trips', 'Empty', 'Fast motion', 'Screen alert on', 'Look to the sideline', 'Ours to break']) {
       expect(callSheet).toContain(words);
+    }
+  });
+
+  it('leaves the base its digits when no base call is named', () => {
+    const menu = plan.menu;
+    if (menu?.kind !== 'menu') throw new Error('the invented plan has a menu');
+    const calls = menu.calls.filter((call) => call.family !== 'base');
+    for (const line of situationLines(plan, { ...menu, calls })) {
+      const base = line.calls.find(({ call }) => call === 'Base');
+      const sent = calls.reduce(
+        (sum, call) => sum + (call.mix.find((part) => part.situation === line.id)?.share ?? 0),
+        0,
+      );
+      expect(Math.abs((base?.tenths ?? 0) - 10 * (1 - sent))).toBeLessThan(1);
     }
   });
 

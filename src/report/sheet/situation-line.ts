@@ -1,7 +1,7 @@
 import type { MenuCall, MenuResult } from '../../pressure/menu-result.ts';
 import type { WeekPlan } from '../../pressure/week-plan.ts';
 import { forecastsOf } from '../view/forecast-table.ts';
-import { mixShare } from '../view/menu-table.ts';
+import { mixShare, unnamedBase } from '../view/menu-table.ts';
 import { answerLabel } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
 import { clockDigits, type DigitCall } from './clock-digits.ts';
@@ -16,10 +16,14 @@ export interface SituationLine {
   readonly fact: string;
 }
 
+/** Shares below this are arithmetic, not calls. */
+const ROUNDING = 1e-6;
+
 /** The lines of the call sheet in the order of the downs. */
 export function situationLines(plan: WeekPlan, menu: Menu): readonly SituationLine[] {
   return menu.situations.map(({ id, label }) => {
-    const mix = menu.calls.map((call) => ({ call: call.call, share: mixShare(call, id) }));
+    const named = menu.calls.map((call) => ({ call: call.call, share: mixShare(call, id) }));
+    const mix = [...named, { call: 'Base', share: unnamedBase(menu, id) }].filter(({ share }) => share > ROUNDING);
     const calls = clockDigits(mix).filter((call) => call.tenths > 0);
     return { id, label, calls, fact: factOf(plan, menu, id) };
   });

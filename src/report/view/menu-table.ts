@@ -12,7 +12,12 @@ export function mixTable(plan: WeekPlan, menu: Menu): TableView {
   return {
     id: 'mix-table',
     caption: 'How often to call what, by situation',
-    columns: [words('Situation'), numbers('Snaps expected'), ...menu.calls.map((call) => numbers(call.call))],
+    columns: [
+      words('Situation'),
+      numbers('Snaps expected'),
+      ...menu.calls.map((call) => numbers(call.call)),
+      numbers('Base'),
+    ],
     rows: menu.situations.map((situation): Row => {
       return {
         name: situation.label,
@@ -21,6 +26,7 @@ export function mixTable(plan: WeekPlan, menu: Menu): TableView {
         cells: [
           numberCell(`about ${situation.expectedSnaps.toFixed(1)}`, situation.expectedSnaps),
           ...menu.calls.map((call) => mixCell(call, situation.id)),
+          shareOrNever(unnamedBase(menu, situation.id)),
         ],
       };
     }),
@@ -31,6 +37,11 @@ export function mixTable(plan: WeekPlan, menu: Menu): TableView {
 /** The share of a situation's snaps on which a call is called, 0 when it is not. */
 export function mixShare(call: MenuCall, situation: string): number {
   return call.mix.find((entry) => entry.situation === situation)?.share ?? 0;
+}
+
+/** The share of a situation's snaps left to the four-man base by no call of its own. */
+export function unnamedBase(menu: Menu, situation: string): number {
+  return Math.max(0, 1 - menu.calls.reduce((sum, call) => sum + mixShare(call, situation), 0));
 }
 
 /** What loosening each limit would be worth. */
@@ -73,6 +84,9 @@ export function menuPairingTable(menu: Menu): TableView {
 }
 
 function mixCell(call: MenuCall, situation: string) {
-  const share = mixShare(call, situation);
-  return numberCell(share === 0 ? 'never' : percent(share), share);
+  return shareOrNever(mixShare(call, situation));
+}
+
+function shareOrNever(share: number) {
+  return numberCell(share < 0.005 ? 'never' : percent(share), share);
 }
