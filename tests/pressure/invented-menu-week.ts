@@ -60,7 +60,7 @@ export function inputOf({ calls, snaps, worth, explosives = () => 10, menu = {} 
   }));
   return {
     library: libraryOf(calls),
-    settings: weekSettingsSchema.parse({ opponent: 'Harrow Creek', menu }),
+    settings: weekSettingsSchema.parse({ opponent: 'Harrow Creek', menu: { pressure_rate: { most: 1 }, ...menu } }),
     scores: { situations, families, calls: scores, charting: [], disagreements: [] } as unknown as ScoreChapter,
     draws: emptyScoreDraws(
       calls.map(({ name }) => name),
