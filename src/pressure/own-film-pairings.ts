@@ -2,9 +2,11 @@ import { share } from '../stats/share.ts';
 import type { OwnFilmChapter } from './own-film-result.ts';
 import { countWords, type OwnSnap } from './own-film-snaps.ts';
 
-/** Which coverage followed each path, with Wilson intervals; paths by falling number of snaps. */
+/** Which coverage followed each path of our pressures, with Wilson intervals; paths by falling number of snaps. */
 export function pairingsOf(snaps: readonly OwnSnap[]): OwnFilmChapter['pairings'] {
-  const told = snaps.filter(({ path, coverage }) => path !== undefined && coverage !== undefined);
+  const told = snaps.filter(
+    (snap) => snap.pressure !== false && snap.path !== undefined && snap.coverage !== undefined,
+  );
   return countWords(told, ({ path }) => path).map(([path, count]) => ({
     path,
     snaps: count,

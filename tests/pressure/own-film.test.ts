@@ -56,6 +56,15 @@ describe('ownFilmChapter', () => {
     expect(guesses.find(({ knows }) => knows === 'the path')?.share).toMatchObject({ count: 60, trials: 60 });
   });
 
+  it('pairs paths and coverages of pressures, not of the base', () => {
+    const snap = { game: 'g', down: 1, to_go: 10, path: 'stay', coverage: 'roof' };
+    const { pairings } = chapterOf([
+      { ...snap, family: 'base' },
+      { ...snap, family: 'hot', path: 'dash' },
+    ]);
+    expect(pairings.map(({ path, snaps }) => [path, snaps])).toEqual([['dash', 1]]);
+  });
+
   it('leaves the guessed game out of what the reader knows', () => {
     const log: SnapRecord[] = ['x', 'y', 'z', 'w'].flatMap((game) =>
       Array.from({ length: 5 }, () => ({ game, down: 1, to_go: 10, family: 'hot', path: 'p', coverage: game })),

@@ -8,6 +8,7 @@ export const REPORT_STYLE = `
 @media screen{:root[data-theme=dark]{color-scheme:dark;${inkVariables(INK.dark)}}:root[data-theme=light]{color-scheme:light}}
 *{box-sizing:border-box}
 html{scroll-padding-top:7.5rem}
+@media (max-width:66rem){html{scroll-padding-top:10rem}}
 body{margin:0;background:var(--paper);color:var(--ink);font:1rem/1.5 Arial,"Liberation Sans",Helvetica,sans-serif;overflow-wrap:anywhere}
 main,header.top,footer{max-width:76rem;margin:0 auto;padding:0 1rem}
 h1{font-size:2rem;line-height:1.15;margin:1.2rem 0 .3rem}

@@ -24,7 +24,7 @@ export function mixTable(plan: WeekPlan, menu: Menu): TableView {
         situation: situation.id,
         ...thinMark(isThinSituation(plan, situation.id)),
         cells: [
-          numberCell(`about ${situation.expectedSnaps.toFixed(1)}`, situation.expectedSnaps),
+          numberCell(snapWords(situation.expectedSnaps), situation.expectedSnaps),
           ...menu.calls.map((call) => mixCell(call, situation.id)),
           shareOrNever(unnamedBase(menu, situation.id)),
         ],
@@ -32,6 +32,10 @@ export function mixTable(plan: WeekPlan, menu: Menu): TableView {
     }),
     empty: 'no situation was planned',
   };
+}
+
+function snapWords(expected: number): string {
+  return expected < 0.05 ? 'under 0.1' : `about ${expected.toFixed(1)}`;
 }
 
 /** The share of a situation's snaps on which a call is called, 0 when it is not. */
