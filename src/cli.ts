@@ -12,6 +12,8 @@ Examples:
   pressure-plan check season/week-09            every fault in the week's files, in one run
   pressure-plan report season/week-09           Sunday's report, call sheet and tip sheet
   pressure-plan tendency season/week-09 --of screen --when third_long --by receivers
+  pressure-plan script season/week-09           Tuesday's practice script
+  pressure-plan adjust season/week-09 --live season/week-09/live.csv
   pressure-plan demo                            an invented season to try it on
 
 Exit codes: 0 fine, 1 faults in the data (what could be made was made), 2 wrong usage, 70 a bug of ours.
@@ -68,6 +70,37 @@ program
   .addOption(json)
   .action(async (week, options) =>
     finish(await (await import('./commands/report.ts')).report(week, options, terminal)),
+  );
+
+program
+  .command('script')
+  .description('write the practice script and scout cards; contact over the limits is an error')
+  .argument('<week>', 'folder of the week')
+  .option('-o, --output <folder>', 'write here instead of <week>/out')
+  .addOption(json)
+  .action(async (week, options) =>
+    finish(await (await import('./commands/script.ts')).script(week, options, terminal)),
+  );
+
+program
+  .command('adjust')
+  .description("bring Sunday's plan up to date with the snaps charted tonight; run it again after every series")
+  .argument('<week>', 'folder of the week')
+  .option('--live <file...>', 'sheets of live snaps, instead of the live….csv of the week')
+  .option('-o, --output <folder>', 'write here instead of <week>/out')
+  .addOption(json)
+  .action(async (week, options) =>
+    finish(await (await import('./commands/adjust.ts')).adjust(week, options, terminal)),
+  );
+
+program
+  .command('agree')
+  .description('compare two charts of the same game, the most disputed columns first')
+  .argument('<first>', 'a charted sheet')
+  .argument('<second>', 'another chart of the same game')
+  .addOption(json)
+  .action(async (first, second, options) =>
+    finish(await (await import('./commands/agree.ts')).agree({ first, second }, options, terminal)),
   );
 
 program

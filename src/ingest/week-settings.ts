@@ -78,6 +78,7 @@ const contactLimits = z
     minutes_per_day: z.number().min(0).max(180).default(30),
     minutes_per_week: z.number().min(0).max(600).default(60),
     days_per_week: z.number().int().min(0).max(7).default(3),
+    consecutive_days: z.number().int().min(1).max(7).default(1),
   })
   .prefault({})
   .describe('full-contact limits; the defaults are published guidance, your state association decides');

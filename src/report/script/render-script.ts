@@ -1,0 +1,80 @@
+import { CONTACT_CAUTIONS, WHO_DECIDES } from '../../pressure/contact-caution.ts';
+import type { LookCard } from '../../pressure/look-card.ts';
+import { CARD_COLUMNS } from '../../pressure/look-card-words.ts';
+import type { PracticeScript } from '../../pressure/script-result.ts';
+import { documentText } from '../page/document.ts';
+import { type Html, html } from '../page/html.ts';
+import { INVENTED } from '../page/masthead.ts';
+import { tableMarkup } from '../page/table.ts';
+import { counted } from '../words/number-words.ts';
+import { cardDrawing } from './card-drawing.ts';
+import { SCRIPT_STYLE } from './script-style.ts';
+import { contactTable, countTable, periodTable } from './script-table.ts';
+
+/** Whom a script is for. */
+export interface ScriptHead {
+  readonly opponent: string;
+  readonly us: string;
+  readonly date: string;
+  readonly invented: boolean;
+}
+
+/** The practice script with its scout cards as one printable HTML file; the same script gives the same bytes. */
+export async function renderScript(script: PracticeScript, head: ScriptHead): Promise<string> {
+  const body = html`<main>
+<h1>Practice script: <bdi>${head.opponent}</bdi></h1>
+<p class="meta"><bdi>${head.us}</bdi> · ${head.date} · ${counted(script.reps.length, 'repetition', 'repetitions')} · ${counted(script.cards.length, 'scout card', 'scout cards')}</p>
+${head.invented ? INVENTED : null}${shortageMarkup(script.shortages)}
+<h2>Before anybody hits anybody</h2>
+${tableMarkup(contactTable(script.contact))}${cautionMarkup()}
+<h2>The week</h2>
+${periodsMarkup(script)}
+<h2>Who is repped against what</h2>
+${tableMarkup(countTable(script))}
+<h2 class="sheet">Scout cards</h2>
+<p class="small">Seen from behind the offense. Thick: the ball or its carrier. Thin: protection and the back. Dashed: motion.</p>
+<div class="cards">${script.cards.map(cardMarkup)}</div>
+</main>`;
+  return documentText({ title: `Practice script: ${head.opponent}`, style: SCRIPT_STYLE, script: '', body });
+}
+
+function shortageMarkup(shortages: readonly string[]): Html | null {
+  return shortages.length === 0
+    ? null
+    : html`<div class="short"><p>Too few repetitions</p><ul>${shortages.map((line) => html`<li>${line}</li>`)}</ul></div>`;
+}
+
+function cautionMarkup(): Html {
+  const lines = CONTACT_CAUTIONS.map(
+    ({ topic, words, source }) => html`<li><b>${topic}.</b> ${words} <span class="source">(${source})</span></li>`,
+  );
+  return html`<p><b>${WHO_DECIDES}</b></p><ul>${lines}</ul>`;
+}
+
+/** Reasons are explained once, above the tables. */
+function periodsMarkup({ periods, reps }: PracticeScript): Html {
+  let from = 0;
+  const parts = periods.map(({ day, period, minutes, contact, reps: size }, i) => {
+    const own = reps.slice(from, from + size).filter((rep) => rep.day === day && rep.period === period);
+    from += own.length;
+    const caption = `${day}: ${period}, ${minutes} minutes, contact ${contact}`;
+    return tableMarkup(periodTable(own, { id: `period-${i + 1}`, caption }));
+  });
+  return html`<p class="small">Why: the look is the likeliest where the call is called, its worst, or the one that decides whether it holds; blank is the forecast’s share.</p>${parts}`;
+}
+
+function cardMarkup(card: LookCard): Html {
+  const film =
+    card.filmSnaps === 0
+      ? 'Not on their film: common practice.'
+      : `${counted(card.filmSnaps, 'such snap', 'such snaps')} on film; drawn as ${card.from ?? 'charted'}.`;
+  const lacking = card.filmSnaps === 0 ? [] : DRAWN.filter((column) => card.shows[column] === undefined);
+  const gaps = lacking.length === 0 ? '' : `Not charted there: ${lacking.join(', ').replaceAll('_', ' ')}.`;
+  return html`<article class="card" id="card-${card.number}"><h3><span class="number">${card.number}</span>${card.label}</h3>
+${cardDrawing(card)}<p>${card.words}</p><p class="small">${film} ${gaps}</p></article>\n`;
+}
+
+/** Columns the drawing stands on. */
+const DRAWN = CARD_COLUMNS.filter(
+  (column) => !['formation', 'personnel', 'concept', 'target_zone', 'protectors'].includes(column),
+);

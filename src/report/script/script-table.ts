@@ -1,0 +1,80 @@
+import type { ContactLoad } from '../../pressure/contact.ts';
+import { lookKindLabel } from '../../pressure/look-card-kind.ts';
+import type { PracticeScript, ScriptRep } from '../../pressure/script-result.ts';
+import { SITUATIONS } from '../../pressure/situation.ts';
+import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
+import { familyLabel, plainWords } from '../words/label.ts';
+
+/** The repetitions of one period as a table. */
+export function periodTable(
+  reps: readonly ScriptRep[],
+  place: { readonly id: string; readonly caption: string },
+): TableView {
+  return {
+    id: place.id,
+    caption: place.caption,
+    columns: [
+      words('Rep'),
+      words('Situation'),
+      words('Call'),
+      words('Sent'),
+      words('Card'),
+      words('Why'),
+      words('Watch'),
+    ],
+    rows: reps.map((rep) => ({
+      name: String(rep.number),
+      cells: [
+        textCell(`${situationWords(rep.situation)}, ${rep.hash} hash`),
+        textCell(rep.isNew ? `${rep.call} (NEW)` : rep.call),
+        textCell(sentWords(rep.sentFrom)),
+        textCell(`${rep.card} ${lookKindLabel(rep.look)}`),
+        textCell(rep.reasons.filter((reason) => reason !== 'forecast').join(', ')),
+        textCell(rep.watch),
+      ],
+    })),
+    empty: 'no repetitions',
+  };
+}
+
+/** How often every call is repped, against what. */
+export function countTable({ calls }: PracticeScript): TableView {
+  return {
+    id: 'counts',
+    caption: 'Repetitions by call',
+    columns: [words('Call'), words('Kind'), numbers('Reps'), numbers('Asked by the menu'), words('Against')],
+    rows: calls.map((call) => ({
+      name: call.isNew ? `${call.call} (NEW)` : call.call,
+      cells: [
+        textCell(familyLabel(call.family)),
+        numberCell(String(call.reps), call.reps),
+        numberCell(String(call.asked), call.asked),
+        textCell(call.looks.map(({ look, reps }) => `${lookKindLabel(look)} ${reps}`).join('; ')),
+      ],
+    })),
+    empty: 'no call is carried',
+  };
+}
+
+/** Full contact by day against the limits. */
+export function contactTable(load: ContactLoad): TableView {
+  return {
+    id: 'contact',
+    caption: `Full contact (thud and live): ${load.weekMinutes} minutes on ${load.contactDays} ${load.contactDays === 1 ? 'day' : 'days'}`,
+    columns: [words('Day'), numbers('Minutes in this plan'), numbers('Full contact')],
+    rows: load.days.map(({ day, minutes, fullContact }) => ({
+      name: day,
+      cells: [numberCell(String(minutes), minutes), numberCell(String(fullContact), fullContact)],
+    })),
+    empty: 'week.yaml plans no practice days',
+  };
+}
+
+/** A situation as the staff says it. */
+export function situationWords(id: string): string {
+  return SITUATIONS.find((situation) => situation.id === id)?.label ?? plainWords(id);
+}
+
+function sentWords(from: string): string {
+  return from === 'either' ? 'either side' : from.replaceAll('_', ' ');
+}
