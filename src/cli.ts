@@ -41,7 +41,10 @@ program
   .description('list every fault of the week and season files, and unsound calls')
   .argument('<week>', 'folder of the week')
   .addOption(json)
-  .action(async (week, options) => finish(await (await import('./commands/check.ts')).check(week, options, terminal)));
+  .action(async (week, options) => {
+    terminal.note(`Checking ${week}`);
+    finish(await (await import('./commands/check.ts')).check(week, options, terminal));
+  });
 
 program
   .command('dictionary')
@@ -68,9 +71,10 @@ program
   .option('-o, --output <folder>', 'write here instead of <week>/out')
   .option('--seed <number>', 'seed of every random draw, instead of the one in week.yaml')
   .addOption(json)
-  .action(async (week, options) =>
-    finish(await (await import('./commands/report.ts')).report(week, options, terminal)),
-  );
+  .action(async (week, options) => {
+    terminal.note(`Reading ${week}`);
+    finish(await (await import('./commands/report.ts')).report(week, options, terminal));
+  });
 
 program
   .command('script')
@@ -78,9 +82,10 @@ program
   .argument('<week>', 'folder of the week')
   .option('-o, --output <folder>', 'write here instead of <week>/out')
   .addOption(json)
-  .action(async (week, options) =>
-    finish(await (await import('./commands/script.ts')).script(week, options, terminal)),
-  );
+  .action(async (week, options) => {
+    terminal.note(`Scripting ${week}`);
+    finish(await (await import('./commands/script.ts')).script(week, options, terminal));
+  });
 
 program
   .command('adjust')
@@ -89,9 +94,10 @@ program
   .option('--live <file...>', 'sheets of live snaps, instead of the live….csv of the week')
   .option('-o, --output <folder>', 'write here instead of <week>/out')
   .addOption(json)
-  .action(async (week, options) =>
-    finish(await (await import('./commands/adjust.ts')).adjust(week, options, terminal)),
-  );
+  .action(async (week, options) => {
+    terminal.note(`Updating ${week}`);
+    finish(await (await import('./commands/adjust.ts')).adjust(week, options, terminal));
+  });
 
 program
   .command('agree')
@@ -99,15 +105,19 @@ program
   .argument('<first>', 'a charted sheet')
   .argument('<second>', 'another chart of the same game')
   .addOption(json)
-  .action(async (first, second, options) =>
-    finish(await (await import('./commands/agree.ts')).agree({ first, second }, options, terminal)),
-  );
+  .action(async (first, second, options) => {
+    terminal.note(`Comparing ${first} with ${second}`);
+    finish(await (await import('./commands/agree.ts')).agree({ first, second }, options, terminal));
+  });
 
 program
   .command('demo')
   .description('copy the invented demo season and write its report')
   .option('-o, --output <folder>', 'where to put the season', 'pressure-plan-demo')
-  .action(async (options) => finish(await (await import('./commands/demo.ts')).demo(options, terminal)));
+  .action(async (options) => {
+    terminal.note('Copying the invented demo season');
+    finish(await (await import('./commands/demo.ts')).demo(options, terminal));
+  });
 
 function finish(code: number): void {
   process.exitCode = code;

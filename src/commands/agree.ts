@@ -27,7 +27,6 @@ export async function agree(
   options: { readonly json?: boolean },
   terminal: Terminal,
 ): Promise<number> {
-  terminal.note(`Comparing ${first} with ${second}`);
   const one = await readChart(first, terminal);
   const other = await readChart(second, terminal);
   const result = compareCharts(one.chart, other.chart);

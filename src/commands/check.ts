@@ -16,7 +16,6 @@ export async function check(
   options: { readonly json?: boolean },
   terminal: Terminal,
 ): Promise<number> {
-  terminal.note(`Checking ${weekFolder}`);
   const week = readWeek(await readSeasonFolder(weekFolder));
   const soundness = week.library ? checkLibrary(week.library) : [];
   terminal.out(options.json ? checkJson(week, soundness) : checkText(week, soundness));

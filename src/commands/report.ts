@@ -19,7 +19,6 @@ export interface ReportOptions {
 
 /** Reads the week, works out the plan, and writes report, call sheet and tip sheet; all of them or none. */
 export async function report(weekFolder: string, options: ReportOptions, terminal: Terminal): Promise<number> {
-  terminal.note(`Reading ${weekFolder}`);
   const week = readWeek(await readSeasonFolder(weekFolder));
   const seed = options.seed === undefined ? week.settings.seed : requireSeed(options.seed);
   const plan = planWeek({

@@ -19,7 +19,6 @@ export interface ScriptOptions {
 
 /** Writes the week's practice script and scout cards; nothing when the contact planned is over the limits. */
 export async function script(weekFolder: string, options: ScriptOptions, terminal: Terminal): Promise<number> {
-  terminal.note(`Scripting ${weekFolder}`);
   const planned = await plannedWeek(weekFolder, terminal);
   const { week, plan } = planned;
   holdContact(planned);

@@ -1,14 +1,18 @@
 import type { ContingencyTable } from '../stats/contingency-table.ts';
 import { mutualInformation, mutualInformationTest } from '../stats/mutual-information.ts';
 import { goodmanKruskalLambda, theilU } from '../stats/predictability.ts';
-import type { OwnFilmChapter } from './own-film-result.ts';
+import type { GuessRate, OwnFilmChapter } from './own-film-result.ts';
 import { countWords, type OwnSnap } from './own-film-snaps.ts';
 
 /** A log that a shuffle would beat this often or more gives nothing away. Common practice, no source. */
 const SURPRISING = 0.05;
 
 /** How much the path of a pressure says about the coverage behind it, against what chance alone would show. */
-export function predictabilityOf(snaps: readonly OwnSnap[], seed: number): OwnFilmChapter['predictability'] {
+export function predictabilityOf(
+  snaps: readonly OwnSnap[],
+  guesses: readonly GuessRate[],
+  seed: number,
+): OwnFilmChapter['predictability'] {
   const pressures = snaps.filter(
     ({ pressure, path, coverage }) => pressure && path !== undefined && coverage !== undefined,
   );
@@ -19,7 +23,7 @@ export function predictabilityOf(snaps: readonly OwnSnap[], seed: number): OwnFi
   const chance = test === null || u === null || test.observed === 0 ? null : (u * test.nullMean) / test.observed;
   const lambda = pressures.length === 0 ? null : goodmanKruskalLambda(table, 'column-given-row');
   const found = { theilU: u, lambda, chance, p: test?.p ?? null, informationBits: bits };
-  return { ...found, words: wordsFor(found, pressures.length) };
+  return { ...found, words: wordsFor(found, pressures.length, guesses) };
 }
 
 function pairingTable(snaps: readonly OwnSnap[]): ContingencyTable {
@@ -32,20 +36,27 @@ function pairingTable(snaps: readonly OwnSnap[]): ContingencyTable {
 
 interface Found {
   readonly theilU: number | null;
-  readonly lambda: number | null;
   readonly chance: number | null;
   readonly p: number | null;
 }
 
-function wordsFor({ theilU: u, lambda, chance, p }: Found, snaps: number): string {
+function wordsFor({ theilU: u, chance, p }: Found, snaps: number, guesses: readonly GuessRate[]): string {
   if (snaps === 0)
     return 'No pressure of ours was charted with path and coverage, so nothing can be said of our pairings.';
   if (u === null || p === null)
     return `We played one coverage behind all ${snaps} charted pressures: whoever sees the rush knows the coverage.`;
   const said = `On our film the path takes away ${percent(u)} of the doubt about the coverage (${snaps} pressures; a shuffled log shows ${percent(chance ?? 0)}, p ${p.toFixed(3)})`;
-  if (p >= SURPRISING) return `${said}: no more than chance.`;
-  const wrong = lambda === null || lambda === 0 ? '' : `, and ${percent(lambda)} of a reader's wrong guesses`;
-  return `${said}${wrong}: a reader gains from it.`;
+  return p >= SURPRISING ? `${said}: no more than chance.` : `${said}${readerWords(guesses)}.`;
+}
+
+/** What the reader makes of it, in games he has not seen. */
+function readerWords(guesses: readonly GuessRate[]): string {
+  const [blind, path] = ['nothing', 'the path'].map((knows) => guesses.find((guess) => guess.knows === knows)?.share);
+  if (!blind || !path) return ': more than chance';
+  const counts = `${path.count} of ${path.trials}, blind on ${blind.count}`;
+  return path.count > blind.count
+    ? `: who knows the path guesses the coverage on ${counts}`
+    : `, yet who knows the path guesses no better than blind (${counts})`;
 }
 
 function percent(value: number): string {

@@ -34,12 +34,25 @@ export function remedyOf(input: RemedyInput): OwnFilmChapter['remedy'] {
   const plans = ours.flatMap((pairing) =>
     planFor(pairing, Math.max(1, Math.round(pairing.snaps / games)), { ...input, cap }),
   );
+  if (!input.library && plans.length > 0) return withoutLibrary(plans, cap, input.guesses);
   const swaps = plans.flatMap(({ swap }) => (swap ? [swap] : []));
   const stuck = plans.filter(({ swap }) => swap === null).map(({ path }) => path);
   const guessRate = input.guesses.find(({ knows }) => knows === 'the path')?.share.estimate ?? 0;
   const reaches = reachedRate(ours, swaps, games);
   const costPoints = plans.reduce((sum, { cost }) => sum + cost, 0);
   return { cap, guessRate, swaps, reaches, costPoints, words: wordsFor({ swaps, stuck, cap, reaches, costPoints }) };
+}
+
+/** Paths over the cap are named, but only a library says what else could follow them. */
+function withoutLibrary(
+  plans: readonly PathPlan[],
+  cap: number,
+  guesses: readonly GuessRate[],
+): OwnFilmChapter['remedy'] {
+  const guessRate = guesses.find(({ knows }) => knows === 'the path')?.share.estimate ?? 0;
+  const paths = plans.map(({ path }) => path).join(', ');
+  const words = `Followed by one coverage on more than ${Math.round(100 * cap)}% of their snaps: ${paths}. With defense.yaml the tool names what else to play behind them.`;
+  return { cap, guessRate, swaps: [], reaches: guessRate, costPoints: 0, words };
 }
 
 interface PathPlan {

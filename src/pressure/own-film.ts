@@ -33,7 +33,7 @@ export function ownFilmChapter(input: OwnFilmInput): OwnFilmChapter {
     snaps: snaps.length,
     games: new Set(snaps.map(({ game }) => game)).size,
     pairings,
-    predictability: predictabilityOf(snaps, seed),
+    predictability: predictabilityOf(snaps, guesses, seed),
     guesses,
     pressureRates: pressureRates(snaps),
     runsTest: pressureRuns(snaps),

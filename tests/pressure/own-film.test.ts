@@ -65,6 +65,27 @@ describe('ownFilmChapter', () => {
     expect(pairings.map(({ path, snaps }) => [path, snaps])).toEqual([['dash', 1]]);
   });
 
+  it('claims no gain for a reader who guesses no better than blind', () => {
+    const log: SnapRecord[] = Array.from({ length: 120 }, (_, i) => {
+      const path = i % 2 === 0 ? 'p' : 'q';
+      const coverage = path === 'p' || i % 3 === 0 ? 'a' : ['a', 'a', 'b'][(i % 5) % 3]!;
+      return { game: `g${i % 6}`, down: 1, to_go: 10, family: 'hot', path, coverage };
+    });
+    const { predictability, guesses } = chapterOf(log);
+    expect(guesses[2]?.share.count).toBeLessThanOrEqual(guesses[0]?.share.count ?? 0);
+    expect(predictability.words).toMatch(/no better than blind|no more than chance/);
+  });
+
+  it('names no other coverage without a library', () => {
+    const log = ['x', 'y', 'z'].flatMap((game) =>
+      Array.from(
+        { length: 4 },
+        (): SnapRecord => ({ game, down: 1, to_go: 10, family: 'hot', path: 'p', coverage: 'a' }),
+      ),
+    );
+    expect(chapterOf(log).remedy).toMatchObject({ swaps: [], words: expect.stringContaining('With defense.yaml') });
+  });
+
   it('leaves the guessed game out of what the reader knows', () => {
     const log: SnapRecord[] = ['x', 'y', 'z', 'w'].flatMap((game) =>
       Array.from({ length: 5 }, () => ({ game, down: 1, to_go: 10, family: 'hot', path: 'p', coverage: game })),
