@@ -1,0 +1,178 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { numberAt, type SnapRecord, textAt } from '../../src/ingest/chart.ts';
+import type { ColumnName } from '../../src/ingest/columns.ts';
+import { type Profile, profileSchema } from '../../src/ingest/profile.ts';
+import { readSheet } from '../../src/ingest/read-sheet.ts';
+import { describeProblem } from '../../src/ingest/row-problem.ts';
+import { readYaml } from '../../src/ingest/yaml-file.ts';
+
+const profileOf = (text: string): Profile => {
+  const reading = readYaml(text, profileSchema, 'profile.yaml');
+  if (reading.kind === 'problems') throw new Error(reading.problems.map(describeProblem).join('\n'));
+  return reading.value;
+};
+const faultsOf = (text: string): string[] => {
+  const reading = readYaml(text, profileSchema, 'profile.yaml');
+  return reading.kind === 'problems' ? reading.problems.map(describeProblem) : [];
+};
+const read = (sheet: string, profile: string) =>
+  readSheet(
+    { file: 'plays.csv', bytes: new TextEncoder().encode(sheet) },
+    { kind: 'opponent', profile: profileOf(profile) },
+  );
+const cell = (reading: ReturnType<typeof read>, column: ColumnName, index = 0): SnapRecord[ColumnName] =>
+  textAt(reading.chart, column, index) ?? numberAt(reading.chart, column, index);
+
+const BASE = `
+columns:
+  game: { value: w1 }
+  down: dn
+  to_go: need
+  ball_on: { header: spot, as: yards_to_goal }
+  play_kind: { header: kind, words: { R: run, P: pass } }
+`;
+const SHEET = 'dn,need,spot,kind,extra\n1,10,65,R,?\n';
+const withColumn = (line: string) => `${BASE}  ${line}\n`;
+const sheetWith = (header: string, ...cells: string[]) =>
+  `dn,need,spot,kind,${header}\n${cells.map((text) => `1,10,65,R,${text}\n`).join('')}`;
+
+describe('reading a sheet through a profile', () => {
+  it('maps headers, codes and constants, and lists what it does not read', () => {
+    const reading = read(SHEET, BASE);
+    expect(reading.problems).toEqual([]);
+    expect([
+      cell(reading, 'game'),
+      cell(reading, 'down'),
+      cell(reading, 'ball_on'),
+      cell(reading, 'play_kind'),
+    ]).toEqual(['w1', 1, 65, 'run']);
+    expect(reading.unmapped).toEqual(['extra']);
+  });
+
+  it.each([
+    { column: 'ball_on', as: 'yards_to_goal', text: '65', value: 65 },
+    { column: 'ball_on', as: 'yards_to_goal', text: '50', value: 50 },
+    { column: 'ball_on', as: 'yards_from_own_goal', text: '35', value: 65 },
+    { column: 'ball_on', as: 'signed_yard_line', text: '-35', value: 65 },
+    { column: 'ball_on', as: 'signed_yard_line', text: '20', value: 20 },
+    { column: 'ball_on', as: 'signed_yard_line', text: '+20', value: 20 },
+    { column: 'ball_on', as: 'signed_yard_line', text: '50', value: 50 },
+    { column: 'checked', as: 'zero_one', text: '1', value: 'yes' },
+    { column: 'checked', as: 'zero_one', text: '0', value: 'no' },
+    { column: 'score_margin', as: 'plus', text: '+7', value: 7 },
+    { column: 'score_margin', as: 'minus', text: '7', value: -7 },
+    { column: 'score_margin', as: 'minus', text: '0', value: 0 },
+    { column: 'clock', as: 'seconds', text: '462', value: 462 },
+    { column: 'time_to_throw', as: 'seconds', text: '2.636', value: 2.636 },
+  ] as const)('$column as $as reads $text as $value', ({ column, as, text, value }) => {
+    const profile =
+      column === 'ball_on'
+        ? BASE.replace('as: yards_to_goal', `as: ${as}`)
+        : withColumn(`${column}: { header: x, as: ${as} }`);
+    const sheet = column === 'ball_on' ? SHEET.replace('65', text) : sheetWith('x', text);
+    const reading = read(sheet, profile);
+    expect(reading.problems).toEqual([]);
+    expect(cell(reading, column)).toBe(value);
+  });
+
+  it.each([
+    ['yards_to_goal', '0'],
+    ['yards_to_goal', '100'],
+    ['yards_to_goal', '6.5'],
+    ['signed_yard_line', '51'],
+    ['signed_yard_line', 'own 5'],
+  ])("refuses what %s cannot be: %j, with the sheet's own header", (as, text) => {
+    const reading = read(SHEET.replace('65', text), BASE.replace('as: yards_to_goal', `as: ${as}`));
+    expect(reading.chart.size).toBe(0);
+    expect(reading.problems[0]).toMatchObject({ columnLetter: 'C', header: 'spot', found: text, severity: 'fault' });
+  });
+
+  it('takes a blank and the codes for nothing as not charted, never as no or 0', () => {
+    const profile = `not_charted: [NA]\n${withColumn('checked: { header: x, as: zero_one, not_charted: ["9"] }')}`;
+    const reading = read(sheetWith('x', '', '9', 'na', '0'), profile);
+    expect(reading.problems).toEqual([]);
+    expect([0, 1, 2, 3].map((i) => cell(reading, 'checked', i))).toEqual([undefined, undefined, undefined, 'no']);
+  });
+
+  it('takes a code outside the list as our word, as a fault, or as not charted when told so', () => {
+    const words = 'hash: { header: x, words: { 1: left, 3: not charted } }';
+    const reading = read(sheetWith('x', '1', '3', 'right', '7'), withColumn(words));
+    expect([0, 1, 2].map((i) => cell(reading, 'hash', i))).toEqual(['left', undefined, 'right']);
+    expect(reading.rejected).toHaveLength(1);
+    const lenient = read(sheetWith('x', '7'), withColumn(words.replace(' }', ' }, others: not charted')));
+    expect(cell(lenient, 'hash')).toBeUndefined();
+    expect(lenient.rejected).toEqual([]);
+  });
+
+  it('keeps a personnel code as text', () => {
+    const reading = read(sheetWith('x', '01', '1'), withColumn('personnel: { header: x, words: { 1: 01 } }'));
+    expect([0, 1].map((i) => cell(reading, 'personnel', i))).toEqual(['01', '01']);
+  });
+
+  it('leaves rows out by keep_when and drop_when, and counts them', () => {
+    const profile = `keep_when: { header: team, is: [KC, SF] }\ndrop_when: [{ header: dn, is: 4 }, { header: need, at_least: 30 }]\n${BASE}`;
+    const rows = ['1,10,65,R,KC', '4,1,65,R,KC', '1,10,65,R,BUF', '2,30,65,R,SF', '2,3,65,R,sf'];
+    const reading = read(`dn,need,spot,kind,team\n${rows.join('\n')}\n`, profile);
+    expect([...reading.chart.rowOf]).toEqual([2, 6]);
+    expect(reading.leftOut).toBe(3);
+    expect(reading.rowsRead).toBe(5);
+  });
+
+  it('gives a column the word of the first rule that holds, and nothing when none does', () => {
+    const rules = `
+  concept: concept
+  option_tag:
+    rules:
+      - { when: [{ header: concept, is: rpo pass }, { header: air, at_most: 5 }], use: run_pass }
+      - { when: { header: concept, is_not: [rpo pass, x] }, use: none }
+`;
+    const sheet =
+      'dn,need,spot,kind,concept,air\n1,10,65,R,RPO-Pass,5\n1,10,65,R,rpo pass,6\n1,10,65,R,rpo pass,\n1,10,65,R,mesh,\n1,10,65,R,,\n';
+    const reading = read(sheet, BASE + rules.slice(1));
+    expect([0, 1, 2, 3, 4].map((i) => cell(reading, 'option_tag', i))).toEqual([
+      'run_pass',
+      undefined,
+      undefined,
+      'none',
+      undefined,
+    ]);
+  });
+
+  it('names a header that the sheet does not have', () => {
+    const optional = read(SHEET, withColumn('gain: gane'));
+    expect(optional.problems).toMatchObject([{ severity: 'warning', found: 'gane' }]);
+    expect(optional.chart.size).toBe(1);
+    const required = read(SHEET.replace('need', 'needs'), BASE);
+    expect(required.problems.map(({ suggestion }) => suggestion)).toContain('Did you mean "needs"?');
+    expect(required.chart.size).toBe(0);
+    const condition = read(SHEET, `keep_when: { header: tem, is: x }\n${BASE}`);
+    expect(condition.problems).toMatchObject([{ severity: 'fault', found: 'tem' }]);
+  });
+});
+
+describe('a profile file', () => {
+  it.each([
+    ['an unknown column', 'columns: { dwn: x }', /"dwn" is not a key here.*Did you mean "down"\?/],
+    ['an unknown key', 'columns: { down: { hedder: x } }', /"hedder" is not a key here.*Did you mean "header"\?/],
+    ['no source', 'columns: { down: {} }', /needs exactly one of header, value or rules/],
+    ['two sources', 'columns: { down: { header: x, value: 1 } }', /needs exactly one of/],
+    [
+      'an unknown transform',
+      'columns: { ball_on: { header: x, as: yards_to_gaol } }',
+      /Did you mean "yards_to_goal"\?/,
+    ],
+    ['a transform that does not fit', 'columns: { down: { header: x, as: zero_one } }', /does not fit down/],
+    ['a word we do not have', 'columns: { hash: { header: x, words: { 1: lft } } }', /is not one of left.*mean "left"/],
+    ['a word of a rule we do not have', 'columns: { hash: { rules: [{ use: up }] } }', /is not one of left/],
+    ['a condition that asks nothing', 'keep_when: { header: x }\ncolumns: {}', /asks nothing/],
+    ['a bound that is no number', 'keep_when: { header: x, at_least: ten }\ncolumns: {}', /is not a number/],
+  ])('says what is wrong with %s', (_, text, says) => {
+    expect(faultsOf(text).join('\n')).toMatch(says);
+  });
+
+  it.each(['league-2022', 'own-2022'])('the example %s is sound', (name) => {
+    const text = readFileSync(new URL(`profiles/${name}.yaml`, import.meta.url), 'utf8');
+    expect(Object.keys(profileOf(text).columns)).toContain('ball_on');
+  });
+});
