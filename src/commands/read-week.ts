@@ -3,9 +3,9 @@ import type { CallLibrary } from '../ingest/call-library.ts';
 import { callLibrarySchema } from '../ingest/call-library.ts';
 import { type Chart, filterSnaps, joinCharts, textAt } from '../ingest/chart.ts';
 import { type Profile, profileSchema } from '../ingest/profile.ts';
-import { readSheet, type SheetReading } from '../ingest/read-sheet.ts';
+import { readSheet, type SheetOptions, type SheetReading } from '../ingest/read-sheet.ts';
 import { describeGroup, describeProblem, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
-import { keepFirstListed } from '../ingest/snap-checks.ts';
+import { checkAcross } from '../ingest/snap-checks.ts';
 import { type WeekSettings, weekSettingsSchema } from '../ingest/week-settings.ts';
 import { readYaml } from '../ingest/yaml-file.ts';
 import { completeOwnFilm, joinOwnFilm } from '../pressure/complete-own-film.ts';
@@ -46,12 +46,11 @@ const NAMED_PROBLEMS = 12;
 export function readWeek(folder: SeasonFolder): WeekInputs {
   const library = readSettings(folder.libraryFile, callLibrarySchema);
   const sheets = readSheets(folder);
-  const listed = keepFirstListed(sheets.opponent.map(({ reading }) => reading.chart));
-  const all = joinCharts(listed.charts);
+  const all = joinCharts(sheets.opponent.map(({ reading }) => reading.chart));
   const settings =
     readSettings(folder.weekFile, weekSettingsSchema) ?? weekSettingsSchema.parse({ opponent: offenseOf(all) });
   const readings = [...sheets.opponent, ...sheets.archive, ...sheets.ours];
-  const problems = [...readings.flatMap(({ reading }) => reading.problems), ...listed.problems];
+  const problems = readings.flatMap(({ reading }) => reading.problems);
   const chart = theirSnaps(all, settings.opponent);
   if (chart.size === 0) throw new CommandProblem('faults', noSnaps(settings.opponent, problems));
   const rejected = readings.flatMap(({ file, reading }) => reading.rejected.map((row) => ({ file, row })));
@@ -89,12 +88,12 @@ function readSheets(folder: SeasonFolder): Sheets {
   const archiveProfile = readSettings(folder.archiveProfileFile, profileSchema) ?? profile;
   const ownProfile = readSettings(folder.ownProfileFile, profileSchema);
   return {
-    opponent: folder.opponent.map((file) => readOneSheet(file, 'opponent', profile)),
+    opponent: readOnce(folder.opponent, sheetOptions('opponent', profile)),
     archive: [
-      ...folder.archive.map((file) => readOneSheet(file, 'opponent', archiveProfile)),
-      ...folder.earlierWeeks.map((file) => readOneSheet(file, 'opponent', profile)),
+      ...folder.archive.map((file) => readOneSheet(file, sheetOptions('opponent', archiveProfile))),
+      ...folder.earlierWeeks.map((file) => readOneSheet(file, sheetOptions('opponent', profile))),
     ],
-    ours: folder.ownFilm.map((file) => readOneSheet(file, 'own', ownProfile)),
+    ours: readOnce(folder.ownFilm, sheetOptions('own', ownProfile)),
   };
 }
 
@@ -110,8 +109,23 @@ interface NamedReading {
   readonly reading: SheetReading;
 }
 
-function readOneSheet(found: FoundFile, kind: 'opponent' | 'own', profile: Profile | null): NamedReading {
-  return { file: found.file, reading: readSheet(found, profile ? { kind, profile } : { kind }) };
+function sheetOptions(kind: SheetOptions['kind'], profile: Profile | null): SheetOptions {
+  return profile ? { kind, profile } : { kind };
+}
+
+/** Sheets of one kind in which every snap counts once: a file that repeats snaps of an earlier one is read without them. */
+function readOnce(files: readonly FoundFile[], options: SheetOptions): NamedReading[] {
+  const readings = files.map((file) => readOneSheet(file, options));
+  const repeats = checkAcross(readings.map(({ reading }) => reading.chart));
+  return readings.map((first, i) => {
+    const leaveOut = new Map(repeats.filter(({ file }) => file === first.file).map((fault) => [fault.row, fault]));
+    const found = files[i];
+    return found && leaveOut.size > 0 ? readOneSheet(found, { ...options, leaveOut }) : first;
+  });
+}
+
+function readOneSheet(found: FoundFile, options: SheetOptions): NamedReading {
+  return { file: found.file, reading: readSheet(found, options) };
 }
 
 /** The value of a YAML file by its schema, or null when the file is absent. */

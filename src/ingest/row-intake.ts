@@ -14,7 +14,7 @@ export interface RowIntake {
   /** Takes a row with as many cells as the sheet has headers. */
   readonly take: (row: SheetRow) => void;
   /** Keeps a row out for a reason that is not a single cell's. */
-  readonly reject: (row: SheetRow, rule: string) => void;
+  readonly reject: (row: SheetRow, fault: string | RowProblem) => void;
   /** The chart of all rows taken; the intake is used up by it. */
   readonly finish: () => Chart;
   readonly problems: readonly RowProblem[];
@@ -49,11 +49,15 @@ export function createRowIntake(plan: SheetPlan, file: string, expectedRows: () 
   const { problems, rejected } = state;
   return {
     take: (row) => takeRow(state, row),
-    reject: (row, rule) => rejectRow(state, row, [{ severity: 'fault', file, row: row.row, found: '', rule }]),
+    reject: (row, fault) => rejectRow(state, row, [faultOf(fault, file, row.row)]),
     finish: () => finishChart(state),
     problems,
     rejected,
   };
+}
+
+function faultOf(fault: string | RowProblem, file: string, row: number): RowProblem {
+  return typeof fault === 'string' ? { severity: 'fault', file, row, found: '', rule: fault } : fault;
 }
 
 function createState(plan: SheetPlan, file: string, expectedRows: () => number): IntakeState {

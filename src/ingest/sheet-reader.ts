@@ -142,6 +142,8 @@ function takeData(state: ReaderState, intake: RowIntake, { cells, row, note }: D
     intake.reject({ cells, row }, 'a quotation mark is not closed, or stands inside a cell without being doubled');
   } else if (cells.length !== width && !hasOnlyBlanksBeyond(cells, width)) {
     intake.reject({ cells, row }, `the row has ${cells.length} cells, and the header has ${width}`);
+  } else if (state.options.leaveOut?.has(row)) {
+    intake.reject({ cells, row }, state.options.leaveOut.get(row) ?? 'is left out');
   } else if (state.plan?.keeps(cells)) {
     if (state.headerless.length > 0) nameHeaderless(state, cells);
     intake.take({ cells, row });

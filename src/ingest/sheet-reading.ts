@@ -14,6 +14,8 @@ export interface RejectedRow {
 export interface SheetOptions {
   readonly kind: SheetKind;
   readonly profile?: Profile;
+  /** Faults found outside the sheet, by row: the row is kept out of the chart, with its cells and this reason. */
+  readonly leaveOut?: ReadonlyMap<number, RowProblem>;
 }
 
 /**

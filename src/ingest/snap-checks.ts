@@ -1,54 +1,37 @@
-import { type Chart, numberAt, selectSnaps, textAt } from './chart.ts';
+import { type Chart, numberAt, textAt } from './chart.ts';
 import type { RowProblem } from './row-problem.ts';
 
-/** The charts without the snaps that an earlier chart lists already, and a fault for each one left out. */
-export function keepFirstListed(charts: readonly Chart[]): {
-  readonly charts: readonly Chart[];
-  readonly problems: readonly RowProblem[];
-} {
-  const found = findRepeats(charts);
-  return {
-    charts: found.map(({ chart, kept }) => (kept.length === chart.size ? chart : selectSnaps(chart, kept))),
-    problems: found.flatMap(({ problems }) => problems),
-  };
+/**
+ * Faults for every snap that an earlier chart lists already: same game and offense with the same snap number, or with
+ * the same quarter, clock, down, distance and ball position where snaps are not numbered. One chart per file. A sheet is
+ * read again with these rows left out (see SheetOptions), which keeps them with their reason.
+ */
+export function checkAcross(charts: readonly Chart[]): readonly RowProblem[] {
+  const seen = new Map<string, string>();
+  return charts.flatMap((chart) => {
+    const keys = Array.from({ length: chart.size }, (_, i) => identityOf(chart, i));
+    const problems = repeatsOf(chart, keys, seen);
+    keys.forEach((key, i) => {
+      const { file, row } = placeOf(chart, i);
+      if (key !== undefined && !seen.has(key)) seen.set(key, `${file}, row ${row}`);
+    });
+    return problems;
+  });
 }
 
 function placeOf(chart: Chart, index: number): { file: string; row: number } {
   return { file: chart.sources[chart.sourceOf[index] ?? 0] ?? '', row: chart.rowOf[index] ?? 0 };
 }
 
-interface ChartRepeats {
-  readonly chart: Chart;
-  readonly kept: readonly number[];
-  readonly problems: readonly RowProblem[];
-}
-
-function findRepeats(charts: readonly Chart[]): ChartRepeats[] {
-  const seen = new Map<string, string>();
-  return charts.map((chart) => {
-    const keys = Array.from({ length: chart.size }, (_, i) => identityOf(chart, i));
-    const repeats = splitRepeats(chart, keys, seen);
-    keys.forEach((key, i) => {
-      const { file, row } = placeOf(chart, i);
-      if (key !== undefined && !seen.has(key)) seen.set(key, `${file}, row ${row}`);
-    });
-    return repeats;
-  });
-}
-
-function splitRepeats(
+function repeatsOf(
   chart: Chart,
   keys: readonly (string | undefined)[],
   seen: ReadonlyMap<string, string>,
-): ChartRepeats {
-  const kept: number[] = [];
-  const problems: RowProblem[] = [];
-  keys.forEach((key, i) => {
+): RowProblem[] {
+  return keys.flatMap((key, i) => {
     const earlier = key === undefined ? undefined : seen.get(key);
-    if (earlier === undefined) kept.push(i);
-    else problems.push(repeatProblem(chart, i, earlier));
+    return earlier === undefined ? [] : [repeatProblem(chart, i, earlier)];
   });
-  return { chart, kept, problems };
 }
 
 function repeatProblem(chart: Chart, index: number, earlier: string): RowProblem {

@@ -341,3 +341,30 @@ describe('readSheet, properties', () => {
     );
   });
 });
+
+describe('rows left out on purpose', () => {
+  it('stay out of the chart and keep their cells, their fault and their place', () => {
+    const text = 'game,down,to_go,ball_on,play_kind\ng1,1,10,own 35,run\ng1,2,7,own 38,pass\n';
+    const fault = {
+      severity: 'fault',
+      file: 's.csv',
+      row: 3,
+      found: 'g1',
+      rule: 'is listed already in t.csv, row 2',
+    } as const;
+    const reading = readSheet(
+      { file: 's.csv', bytes: new TextEncoder().encode(text) },
+      { kind: 'opponent', leaveOut: new Map([[3, fault]]) },
+    );
+    expect(reading.chart.size).toBe(1);
+    expect(reading.rejected).toEqual([
+      {
+        row: 3,
+        cells: ['g1', '2', '7', 'own 38', 'pass'],
+        reasons: [expect.stringContaining('listed already in t.csv, row 2')],
+      },
+    ]);
+    expect(reading.problems).toContainEqual(fault);
+    expect(reading.rowsRead).toBe(reading.chart.size + reading.rejected.length + reading.leftOut);
+  });
+});
