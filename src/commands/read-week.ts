@@ -170,5 +170,9 @@ function unknownCalls(calls: readonly { readonly call: string; readonly snaps: n
 }
 
 function noSnaps(opponent: string, problems: readonly RowProblem[]): string {
-  return [`no usable snap of ${opponent} was found`, ...problemLines(problems)].join('\n');
+  const foreign = problems.some(({ rule }) => rule.includes('is not a header we know'));
+  const hint = foreign
+    ? ['A sheet with other headers is read through a profile.yaml beside it; "pressure-plan new" writes an example.']
+    : [];
+  return [`no usable snap of ${opponent} was found`, ...problemLines(problems), ...hint].join('\n');
 }

@@ -17,11 +17,11 @@ export function answerReason(situation: ScoredSituation, f: number): string {
   const said = [parts[0], parts.at(-1)].flatMap((part) => {
     if (!part || Math.abs(part.points) < WORTH_SAYING) return [];
     return [
-      `${ANSWER_SUBJECTS[part.answer]} (${percentWords(part.share)} of snaps) are worth ${signedPoints(part.points)}`,
+      `${signedPoints(part.points)} against ${ANSWER_SUBJECTS[part.answer]} (${percentWords(part.share)} of snaps)`,
     ];
   });
   if (said.length === 0) return 'No answer of theirs moves it by a tenth of a point in ten snaps.';
-  return sentence(`in ten snaps ${[...new Set(said)].join(', ')}`);
+  return sentence(`of its points in ten snaps, ${[...new Set(said)].join(' and ')}`);
 }
 
 /** For the leading family: who is next, how close, and that the order is not settled when it is not. */

@@ -73,7 +73,7 @@ function familySentences(plan: WeekPlan): string[] {
   const name = capital(FAMILY_WORDS[best.family]);
   const clear = best.verdict === 'ahead of base';
   const first = clear
-    ? `${name} is the family to build on: ${spreadWords(best)}, ahead of the four-man base in ${percent(best.chanceBetterThanBase)} of draws.`
+    ? `${name} leads: ${spreadWords(best)}, ahead of the four-man base in ${percent(best.chanceBetterThanBase)} of draws, but best of all families in only ${percent(best.chanceBest)}.`
     : `No family is clearly ahead of the four-man base; ${FAMILY_WORDS[best.family]} leads with ${spreadWords(best)}, best in ${percent(best.chanceBest)} of draws.`;
   const reason = best.reasons[0] ? [`Why: ${best.reasons[0]}`] : [];
   const leave =

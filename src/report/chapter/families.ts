@@ -1,12 +1,15 @@
 import type { WeekPlan } from '../../pressure/week-plan.ts';
-import { html } from '../page/html.ts';
+import { type Html, html } from '../page/html.ts';
 import { whatIfPanel } from '../page/what-if-panel.ts';
 import type { Chapter } from '../view/block.ts';
 import { familyChart } from '../view/family-chart.ts';
 import { familySituationMatrix } from '../view/family-situation-matrix.ts';
+import { byMean } from '../view/family-table.ts';
 import { type TableView, textCell, words } from '../view/table-view.ts';
 import { whatIfModel } from '../view/what-if-model.ts';
+import { familyLabel } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
+import { ALL_SITUATIONS } from '../words/situation-label.ts';
 
 /** The families ranked, overall and by situation, with what stands behind every rank. */
 export function familiesChapter(plan: WeekPlan): Chapter {
@@ -17,6 +20,8 @@ export function familiesChapter(plan: WeekPlan): Chapter {
     blocks: [
       { kind: 'prose', html: html`<p>${INTRODUCTION}</p>\n` },
       { kind: 'chart', chart: familyChart(plan) },
+      { kind: 'heading', id: 'family-reasons', text: 'Why, family by family' },
+      { kind: 'prose', html: reasonList(plan) },
       { kind: 'prose', html: whatIfPanel(whatIfModel(plan)) },
       { kind: 'chart', chart: familySituationMatrix(plan) },
       ...disagreementBlocks(plan),
@@ -27,6 +32,15 @@ export function familiesChapter(plan: WeekPlan): Chapter {
 
 const INTRODUCTION =
   'Points saved per ten snaps against the four-man base, on what they are expected to do. The line is where the true figure lies in eight cases of ten; where it crosses zero, nobody knows whether the family beats the base.';
+
+/** Every reason of every family in full sentences, best family first. */
+function reasonList({ scores }: WeekPlan): Html {
+  const overall = byMean(scores.families.filter(({ situation }) => situation === ALL_SITUATIONS));
+  const items = overall.map(
+    ({ family, reasons }) => html`<dt>${familyLabel(family)}</dt><dd>${reasons.join(' ')}</dd>`,
+  );
+  return html`<dl>${items}</dl>\n`;
+}
 
 function disagreementBlocks({ scores }: WeekPlan) {
   if (scores.disagreements.length === 0) return [];

@@ -49,7 +49,7 @@ function tellSentence({ forecast }: WeekPlan): string {
 
 function backtestBlocks(backtest: BacktestVerdict | null): readonly Block[] {
   if (backtest === null) {
-    const words = 'Not judged: that takes at least two charted games of theirs.';
+    const words = 'Not judged on your own film: this version does not replay past games.';
     return [{ kind: 'prose', html: html`<p>${words}</p>\n` }];
   }
   return [

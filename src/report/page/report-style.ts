@@ -80,7 +80,8 @@ table{font-size:9pt;line-height:1.2}
 th,td{padding:.1rem .5rem .1rem 0}
 figure{margin:.4rem 0 1rem}
 .scroll{margin:.3rem 0 .6rem}
-thead{display:table-header-group}
+thead{display:table-header-group;break-after:avoid}
+caption,tbody tr:first-child{break-before:avoid}
 tr,.drawing,.card{break-inside:avoid}
 .scroll{overflow:visible}
 .drawing svg{min-width:0;max-height:6.6in}

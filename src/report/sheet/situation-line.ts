@@ -1,4 +1,4 @@
-import type { MenuCall, MenuResult } from '../../pressure/menu-result.ts';
+import type { MenuResult } from '../../pressure/menu-result.ts';
 import type { WeekPlan } from '../../pressure/week-plan.ts';
 import { forecastsOf } from '../view/forecast-table.ts';
 import { mixShare, unnamedBase } from '../view/menu-table.ts';
@@ -25,17 +25,11 @@ export function situationLines(plan: WeekPlan, menu: Menu): readonly SituationLi
     const named = menu.calls.map((call) => ({ call: call.call, share: mixShare(call, id) }));
     const mix = [...named, { call: 'Base', share: unnamedBase(menu, id) }].filter(({ share }) => share > ROUNDING);
     const calls = clockDigits(mix).filter((call) => call.tenths > 0);
-    return { id, label, calls, fact: factOf(plan, menu, id) };
+    return { id, label, calls, fact: answersFact(plan, id) };
   });
 }
 
-/** What they do most there, and what speaks for the first pressure called. */
-function factOf(plan: WeekPlan, menu: Menu, situation: string): string {
-  return [answersFact(plan, situation), familyFact(plan, firstPressure(menu, situation), situation)]
-    .filter((words) => words !== '')
-    .join(' ');
-}
-
+/** What they do most there, with the snaps of it on film. */
 function answersFact(plan: WeekPlan, situation: string): string {
   const cell = forecastsOf(plan, 'answer').find((entry) => entry.situation === situation);
   if (cell === undefined) return '';
@@ -43,16 +37,4 @@ function answersFact(plan: WeekPlan, situation: string): string {
   if (first === undefined || second === undefined) return '';
   const basis = cell.ownSnaps === 0 ? 'no film' : `${cell.ownSnaps} on film${cell.thin ? ', thin' : ''}`;
   return `${answerLabel(first.name)} ${percent(first.share)}, ${answerLabel(second.name).toLowerCase()} ${percent(second.share)} (${basis}).`;
-}
-
-function firstPressure(menu: Menu, situation: string): MenuCall | undefined {
-  return menu.calls
-    .filter((call) => call.family !== 'base' && mixShare(call, situation) > 0)
-    .sort((a, b) => mixShare(b, situation) - mixShare(a, situation))[0];
-}
-
-function familyFact(plan: WeekPlan, call: MenuCall | undefined, situation: string): string {
-  if (call === undefined) return '';
-  const score = plan.scores.families.find((entry) => entry.family === call.family && entry.situation === situation);
-  return score?.reasons[0] ?? '';
 }

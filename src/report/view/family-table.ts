@@ -66,7 +66,7 @@ function overallRow(score: FamilyScore): Row {
       ),
       textCell(score.fit),
       textCell(madeFrom(score)),
-      textCell(score.reasons.join('; ')),
+      textCell(score.reasons[0] ?? ''),
       textCell(turnWords(score.breakEven)),
     ],
   };

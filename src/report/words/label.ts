@@ -1,20 +1,8 @@
 import { ANSWERS, type Answer, FAMILIES, type Family } from '../../ingest/vocabulary.ts';
+import { FAMILY_WORDS } from '../../pressure/family-words.ts';
 import type { Target } from '../../pressure/forecast-result.ts';
 import type { ProtectionPicture } from '../../pressure/protection-result.ts';
 import { cleanText } from './clean-text.ts';
-
-/** The staff's word for each family. */
-export const FAMILY_LABELS: Readonly<Record<Family, string>> = {
-  base: 'Four-man base',
-  three_under: 'Three-under',
-  four_under: 'Four-under',
-  man_free: 'Man-free',
-  hot: 'Hot',
-  zero: 'Zero',
-  peel: 'Peel',
-  peel_spy: 'Peel with a spy',
-  add_on: 'Add-on',
-};
 
 /** The staff's word for each answer. */
 export const ANSWER_LABELS: Readonly<Record<Answer, string>> = {
@@ -43,7 +31,7 @@ export const TARGET_LABELS: Readonly<Record<Target, string>> = {
 
 /** The word for a family, or the id made readable when it is not one of ours. */
 export function familyLabel(family: string): string {
-  return isFamily(family) ? FAMILY_LABELS[family] : plainWords(family);
+  return isFamily(family) ? capital(FAMILY_WORDS[family]) : plainWords(family);
 }
 
 /** The word for an answer, or the id made readable. */
@@ -93,4 +81,8 @@ function isFamily(word: string): word is Family {
 
 function isAnswer(word: string): word is Answer {
   return (ANSWERS as readonly string[]).includes(word);
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
