@@ -55,9 +55,11 @@ function rejectFiles(week: WeekInputs): OutputFile[] {
 
 function tellReader(week: WeekInputs, written: readonly string[], terminal: Terminal): void {
   for (const line of week.film.problems) terminal.note(line);
-  if (week.faults > 0)
-    terminal.note(
-      `${week.faults} rows had faults and are in no number; they are kept in rejected.csv with their reasons.`,
-    );
+  if (week.faults > 0) terminal.note(faultWords(week.faults));
   for (const path of written) terminal.note(`Wrote ${path}`);
+}
+
+function faultWords(faults: number): string {
+  const rows = faults === 1 ? '1 row had a fault and is' : `${faults} rows had faults and are`;
+  return `${rows} in no number; rejected.csv keeps what was written, with the reasons.`;
 }

@@ -134,20 +134,27 @@ interface DataRow extends SheetRow {
   readonly note: RowNote;
 }
 
-function takeData(state: ReaderState, intake: RowIntake, { cells, row, note }: DataRow): void {
+function takeData(state: ReaderState, intake: RowIntake, data: DataRow): void {
   state.rowsRead++;
   if (state.plan?.refused) return;
-  const width = state.headers.length;
-  if (note === 'quote-fault') {
-    intake.reject({ cells, row }, 'a quotation mark is not closed, or stands inside a cell without being doubled');
-  } else if (cells.length !== width && !hasOnlyBlanksBeyond(cells, width)) {
-    intake.reject({ cells, row }, `the row has ${cells.length} cells, and the header has ${width}`);
-  } else if (state.options.leaveOut?.has(row)) {
-    intake.reject({ cells, row }, state.options.leaveOut.get(row) ?? 'is left out');
-  } else if (state.plan?.keeps(cells)) {
+  const { cells, row } = data;
+  const fault = faultOfRow(state, data);
+  if (fault !== undefined) intake.reject({ cells, row }, fault);
+  else if (state.plan?.keeps(cells)) {
     if (state.headerless.length > 0) nameHeaderless(state, cells);
     intake.take({ cells, row });
   } else state.leftOut++;
+}
+
+/** What is wrong with a row as a whole, before its cells are looked at. */
+function faultOfRow({ headers, options }: ReaderState, { cells, row, note }: DataRow): string | RowProblem | undefined {
+  if (note === 'too-long') return 'the row is one line of over a million characters, far longer than any snap';
+  if (note === 'quote-fault') return 'a quotation mark is not closed, or stands inside a cell without being doubled';
+  const width = headers.length;
+  if (cells.length !== width && !hasOnlyBlanksBeyond(cells, width)) {
+    return `the row has ${cells.length} cells, and the header has ${width}`;
+  }
+  return options.leaveOut?.get(row);
 }
 
 /** Spreadsheets write empty cells beyond the last header when a cell out there was once in use. */

@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import { createEndlessLine } from './endless-line.ts';
 
 /** How a sheet separates its cells and its rows. */
 export interface Dialect {
@@ -11,9 +12,9 @@ export type RowAnswer = 'taken' | 'swallowed';
 
 /**
  * What is special about a row: it runs over several lines of the file, or a quotation mark in it is not closed or
- * stands in the wrong place.
+ * stands in the wrong place; or it is one line far longer than any snap.
  */
-export type RowNote = 'plain' | 'several-lines' | 'quote-fault';
+export type RowNote = 'plain' | 'several-lines' | 'quote-fault' | 'too-long';
 
 /** Takes one row. */
 export type RowSink = (cells: readonly string[], note: RowNote) => RowAnswer;
@@ -41,6 +42,12 @@ const LONGEST_ROW = 1_000_000;
  */
 export function createRowSplitter(dialect: Dialect, sink: RowSink): RowSplitter {
   let carry = '';
+  const endless = createEndlessLine(dialect.newline, (line) => sink(line.split(dialect.delimiter), 'too-long'));
+  const pastFault = (text: string): string => {
+    if (text.length <= LONGEST_ROW || text.includes(dialect.newline)) return rejectLine(text, dialect, sink);
+    endless.start(text);
+    return '';
+  };
   const take = (text: string, last: 'more' | 'last'): void => {
     carry = text;
     while (carry !== '') {
@@ -48,15 +55,18 @@ export function createRowSplitter(dialect: Dialect, sink: RowSink): RowSplitter 
       carry = carry.slice(used);
       const swallowed = last === 'more' && carry.length > LONGEST_ROW;
       if (!faulty && !swallowed) break;
-      carry = rejectLine(carry, dialect, sink);
+      carry = pastFault(carry);
     }
   };
   return {
     push: (text) => {
-      for (let at = 0; at < text.length; at += PIECE) take(carry + text.slice(at, at + PIECE), 'more');
+      for (let at = 0; at < text.length; at += PIECE) take(carry + endless.rest(text.slice(at, at + PIECE)), 'more');
     },
-    // The line end of the last row does not begin another one (RFC 4180 section 2, rule 2).
-    end: () => take(carry.endsWith(dialect.newline) ? carry.slice(0, -1) : carry, 'last'),
+    end: () => {
+      endless.end();
+      // The line end of the last row does not begin another one (RFC 4180 section 2, rule 2).
+      take(carry.endsWith(dialect.newline) ? carry.slice(0, -1) : carry, 'last');
+    },
   };
 }
 

@@ -368,3 +368,28 @@ describe('rows left out on purpose', () => {
     expect(reading.rowsRead).toBe(reading.chart.size + reading.rejected.length + reading.leftOut);
   });
 });
+
+describe('a line without end', () => {
+  it('is one rejected row, whole, and the rows after it keep their numbers', () => {
+    const head = 'game,down,to_go,ball_on,play_kind,note\n';
+    const long = `g1,1,10,own 35,run,${'x'.repeat(3_000_000)}`;
+    const text = `${head}${long}\ng1,2,7,own 38,pass,ok\ng1,5,7,own 38,pass,ok\n`;
+    const { chart, rejected, problems } = readSheet(
+      { file: 's.csv', bytes: new TextEncoder().encode(text) },
+      { kind: 'opponent' },
+    );
+    expect([...chart.rowOf]).toEqual([3]);
+    expect(rejected.map(({ row }) => row)).toEqual([2, 4]);
+    expect(rejected[0]?.cells.join(',')).toBe(long);
+    expect(problems.map(({ rule }) => rule).join()).toMatch(/over a million characters/);
+  });
+
+  it('at the end of a file is rejected too', () => {
+    const text = `game,down,to_go,ball_on,play_kind,note\ng1,2,7,own 38,pass,ok\ng1,1,10,own 35,run,${'x'.repeat(2_000_000)}`;
+    const { chart, rejected } = readSheet(
+      { file: 's.csv', bytes: new TextEncoder().encode(text) },
+      { kind: 'opponent' },
+    );
+    expect([chart.size, rejected.map(({ row }) => row)]).toEqual([1, [3]]);
+  });
+});
