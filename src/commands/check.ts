@@ -1,6 +1,6 @@
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
-import type { SoundnessFault } from '../pressure/protection-result.ts';
-import { checkLibrary } from '../pressure/soundness.ts';
+import type { SoundnessFault } from '../pressure/protection/protection-result.ts';
+import { checkLibrary } from '../pressure/soundness/soundness.ts';
 import { EXIT } from './exit-code.ts';
 import { readWeek, type WeekInputs } from './read-week.ts';
 import { readSeasonFolder } from './season-folder.ts';

@@ -8,10 +8,10 @@ import { describeGroup, describeProblem, groupProblems, type RowProblem } from '
 import { checkAcross } from '../ingest/snap-checks.ts';
 import { type WeekSettings, weekSettingsSchema } from '../ingest/week-settings.ts';
 import { readYaml } from '../ingest/yaml-file.ts';
-import { completeOwnFilm, joinOwnFilm } from '../pressure/complete-own-film.ts';
-import { filmChapter } from '../pressure/film-chapter.ts';
-import { offenseOf, withOffense } from '../pressure/name-offense.ts';
-import type { FilmChapter } from '../pressure/week-plan.ts';
+import { completeOwnFilm, joinOwnFilm } from '../pressure/plan/complete-own-film.ts';
+import { filmChapter } from '../pressure/plan/film-chapter.ts';
+import { offenseOf, withOffense } from '../pressure/plan/name-offense.ts';
+import type { FilmChapter } from '../pressure/plan/week-plan.ts';
 import { CommandProblem } from './exit-code.ts';
 import type { RejectedInFile } from './rejects.ts';
 import type { FoundFile, SeasonFolder } from './season-folder.ts';

@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { planWeek } from '../pressure/plan-week.ts';
+import { planWeek } from '../pressure/plan/plan-week.ts';
 import { EXIT } from './exit-code.ts';
 import { pageScript } from './page-script.ts';
 import { readWeek, type WeekInputs } from './read-week.ts';

@@ -1,10 +1,10 @@
 import { join } from 'node:path';
 import { toCsv } from '../ingest/write-csv.ts';
-import { contactLoad } from '../pressure/contact.ts';
-import { WHO_DECIDES } from '../pressure/contact-caution.ts';
-import { practiceScript } from '../pressure/script.ts';
-import type { PracticeScript } from '../pressure/script-result.ts';
-import { scriptRows } from '../pressure/script-rows.ts';
+import { contactLoad } from '../pressure/script/contact.ts';
+import { WHO_DECIDES } from '../pressure/script/contact-caution.ts';
+import { practiceScript } from '../pressure/script/script.ts';
+import type { PracticeScript } from '../pressure/script/script-result.ts';
+import { scriptRows } from '../pressure/script/script-rows.ts';
 import { CommandProblem, EXIT } from './exit-code.ts';
 import { tableText } from './table-text.ts';
 import type { Terminal } from './terminal.ts';

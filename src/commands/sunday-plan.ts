@@ -1,6 +1,6 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
-import type { WeekPlan } from '../pressure/week-plan.ts';
+import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import type { WeekInputs } from './read-week.ts';
 import { VERSION } from './version.ts';
 

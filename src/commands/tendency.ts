@@ -1,4 +1,4 @@
-import { type TendencyRow, tendencyOf } from '../pressure/tendency.ts';
+import { type TendencyRow, tendencyOf } from '../pressure/snap/tendency.ts';
 import { CommandProblem, EXIT } from './exit-code.ts';
 import { readWeek } from './read-week.ts';
 import { readSeasonFolder } from './season-folder.ts';

@@ -1,4 +1,4 @@
-import type { WeekPlan } from '../pressure/week-plan.ts';
+import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import { readWeek, type WeekInputs } from './read-week.ts';
 import { readSeasonFolder } from './season-folder.ts';
 import { planFits, savedPlan } from './sunday-plan.ts';
@@ -25,7 +25,7 @@ export async function plannedWeek(weekFolder: string, terminal: Terminal): Promi
       ? "out/report.json was made from other inputs; Sunday's plan is worked out again"
       : "No out/report.json of this version; Sunday's plan is worked out",
   );
-  const { planWeek } = await import('../pressure/plan-week.ts');
+  const { planWeek } = await import('../pressure/plan/plan-week.ts');
   const plan = planWeek({
     ...week,
     date: terminal.today,

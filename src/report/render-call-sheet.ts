@@ -1,5 +1,5 @@
-import type { MenuResult } from '../pressure/menu-result.ts';
-import type { WeekPlan } from '../pressure/week-plan.ts';
+import type { MenuResult } from '../pressure/menu/result.ts';
+import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import { documentText } from './page/document.ts';
 import { type Html, html, trusted } from './page/html.ts';
 import type { DigitCall } from './sheet/clock-digits.ts';

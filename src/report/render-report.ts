@@ -1,4 +1,4 @@
-import type { WeekPlan } from '../pressure/week-plan.ts';
+import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import { aboutTheDataChapter } from './chapter/about-the-data.ts';
 import { cautionsChapter } from './chapter/cautions.ts';
 import { familiesChapter } from './chapter/families.ts';

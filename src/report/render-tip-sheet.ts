@@ -1,4 +1,4 @@
-import type { WeekPlan } from '../pressure/week-plan.ts';
+import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import { documentText } from './page/document.ts';
 import { type Html, html } from './page/html.ts';
 import { callLines, expectLines, protectLines, watchLines } from './sheet/player-lines.ts';

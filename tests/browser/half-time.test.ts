@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { chartFromRecords } from '../../src/ingest/chart.ts';
-import { type Adjustment, adjustWeek } from '../../src/pressure/adjust.ts';
+import { type Adjustment, adjustWeek } from '../../src/pressure/tonight/adjust.ts';
 import { renderHalfTime } from '../../src/report/adjust/render-half-time.ts';
 import { share } from '../../src/stats/share.ts';
 import { inventedPlan } from '../report/invented-plan.ts';

@@ -1,10 +1,10 @@
 import type { Chart, SnapRecord } from '../../src/ingest/chart.ts';
 import type { Answer } from '../../src/ingest/vocabulary.ts';
 import { type WeekSettings, weekSettingsSchema } from '../../src/ingest/week-settings.ts';
-import type { Forecast, ForecastChapter, Target } from '../../src/pressure/forecast-result.ts';
-import type { ProtectionChapter } from '../../src/pressure/protection-result.ts';
-import { SITUATIONS, situationCodes } from '../../src/pressure/situation.ts';
-import { TARGET_DEFINITIONS } from '../../src/pressure/target.ts';
+import type { Forecast, ForecastChapter, Target } from '../../src/pressure/forecast/forecast-result.ts';
+import { TARGET_DEFINITIONS } from '../../src/pressure/forecast/target.ts';
+import type { ProtectionChapter } from '../../src/pressure/protection/protection-result.ts';
+import { SITUATIONS, situationCodes } from '../../src/pressure/snap/situation.ts';
 import { createRandom, type Random } from '../../src/stats/random.ts';
 import { share } from '../../src/stats/share.ts';
 

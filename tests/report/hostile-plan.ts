@@ -1,4 +1,4 @@
-import type { WeekPlan } from '../../src/pressure/week-plan.ts';
+import type { WeekPlan } from '../../src/pressure/plan/week-plan.ts';
 import { inventedPlan } from './invented-plan.ts';
 
 /** Names nobody should give and somebody will: markup, a script end, right-to-left, pictures, 200 letters, a formula. */

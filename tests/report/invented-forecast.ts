@@ -1,5 +1,5 @@
 import { ANSWERS, BACK_ACTIONS } from '../../src/ingest/vocabulary.ts';
-import type { Forecast, ForecastChapter, Target } from '../../src/pressure/forecast-result.ts';
+import type { Forecast, ForecastChapter, Target } from '../../src/pressure/forecast/forecast-result.ts';
 import { share } from '../../src/stats/share.ts';
 import { normalized, wobble } from './invented-numbers.ts';
 

@@ -1,6 +1,6 @@
 import type { CallLibrary } from '../../src/ingest/call-library.ts';
-import type { MenuResult } from '../../src/pressure/menu-result.ts';
-import type { ScoreChapter } from '../../src/pressure/score-result.ts';
+import type { MenuResult } from '../../src/pressure/menu/result.ts';
+import type { ScoreChapter } from '../../src/pressure/score/score-result.ts';
 import { wobble } from './invented-numbers.ts';
 
 /** An invented menu of eight of the library's calls, the base among them, whose mixes sum to one in every situation. */

@@ -1,5 +1,5 @@
 import { weekSettingsSchema } from '../../src/ingest/week-settings.ts';
-import type { WeekPlan } from '../../src/pressure/week-plan.ts';
+import type { WeekPlan } from '../../src/pressure/plan/week-plan.ts';
 import { inventedForecast } from './invented-forecast.ts';
 import { inventedLibrary } from './invented-library.ts';
 import { inventedMenu } from './invented-menu.ts';

@@ -5,7 +5,7 @@ import {
   type ProtectionChapter,
   type ProtectionPicture,
   type ReleaseCurve,
-} from '../../src/pressure/protection-result.ts';
+} from '../../src/pressure/protection/protection-result.ts';
 import { share } from '../../src/stats/share.ts';
 import { normalized, wobble } from './invented-numbers.ts';
 

@@ -1,7 +1,7 @@
 import type { CallLibrary } from '../../src/ingest/call-library.ts';
 import { ANSWERS, FAMILIES, type Family } from '../../src/ingest/vocabulary.ts';
-import type { ForecastChapter } from '../../src/pressure/forecast-result.ts';
-import type { FamilyScore, ScoreChapter } from '../../src/pressure/score-result.ts';
+import type { ForecastChapter } from '../../src/pressure/forecast/forecast-result.ts';
+import type { FamilyScore, ScoreChapter } from '../../src/pressure/score/score-result.ts';
 import { INVENTED_SITUATIONS } from './invented-forecast.ts';
 import { wobble } from './invented-numbers.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { WeekPlan } from '../../src/pressure/week-plan.ts';
+import type { WeekPlan } from '../../src/pressure/plan/week-plan.ts';
 import { renderReport } from '../../src/report/render-report.ts';
 import { HOSTILE_NAMES, hostilePlan } from './hostile-plan.ts';
 import { inventedPlan } from './invented-plan.ts';

@@ -1,7 +1,7 @@
-import type { Adjustment, PathWarning } from '../../pressure/adjust.ts';
-import type { Target } from '../../pressure/forecast-result.ts';
-import type { MovedHabit } from '../../pressure/moved.ts';
-import { SITUATIONS } from '../../pressure/situation.ts';
+import type { Target } from '../../pressure/forecast/forecast-result.ts';
+import { SITUATIONS } from '../../pressure/snap/situation.ts';
+import type { Adjustment, PathWarning } from '../../pressure/tonight/adjust.ts';
+import type { MovedHabit } from '../../pressure/tonight/moved.ts';
 import { className } from '../words/label.ts';
 import { listed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';

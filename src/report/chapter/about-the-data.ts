@@ -1,5 +1,5 @@
-import { OPEN_DATA_ATTRIBUTION } from '../../pressure/open-data.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import { OPEN_DATA_ATTRIBUTION } from '../../pressure/evidence/open-data.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { html } from '../page/html.ts';
 import type { Block, Chapter } from '../view/block.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';

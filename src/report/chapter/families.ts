@@ -1,4 +1,4 @@
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { type Html, html } from '../page/html.ts';
 import { whatIfPanel } from '../page/what-if-panel.ts';
 import type { Chapter } from '../view/block.ts';

@@ -1,5 +1,5 @@
-import type { ProtectionChapter, SoundnessFault } from '../../pressure/protection-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import type { ProtectionChapter, SoundnessFault } from '../../pressure/protection/protection-result.ts';
 import { html } from '../page/html.ts';
 import type { Chapter } from '../view/block.ts';
 import { protectionChart } from '../view/protection-chart.ts';

@@ -1,5 +1,5 @@
-import type { MenuResult } from '../../pressure/menu-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { MenuResult } from '../../pressure/menu/result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { html } from '../page/html.ts';
 import type { Block, Chapter } from '../view/block.ts';
 import { callCards } from '../view/call-cards.ts';

@@ -1,5 +1,5 @@
-import type { OwnFilmChapter } from '../../pressure/own-film-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { OwnFilmChapter } from '../../pressure/own-film/result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { html } from '../page/html.ts';
 import type { Block, Chapter } from '../view/block.ts';
 import { guessChart } from '../view/guess-chart.ts';

@@ -1,5 +1,5 @@
 import type { ContactLevel, PracticeDay } from '../../ingest/week-settings.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { html } from '../page/html.ts';
 import type { Block, Chapter } from '../view/block.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';

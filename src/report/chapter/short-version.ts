@@ -1,4 +1,4 @@
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { html } from '../page/html.ts';
 import type { Block, Chapter } from '../view/block.ts';
 import { carryTable } from '../view/carry-table.ts';

@@ -1,5 +1,5 @@
-import type { BacktestVerdict } from '../../pressure/forecast-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { BacktestVerdict } from '../../pressure/forecast/forecast-result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { html } from '../page/html.ts';
 import { answerMatrix } from '../view/answer-matrix.ts';
 import { backtestTable } from '../view/backtest-table.ts';

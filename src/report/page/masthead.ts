@@ -1,4 +1,4 @@
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { Chapter } from '../view/block.ts';
 import { counted } from '../words/number-words.ts';
 import { type Html, html } from './html.ts';

@@ -1,7 +1,7 @@
-import { CONTACT_CAUTIONS, WHO_DECIDES } from '../../pressure/contact-caution.ts';
-import type { LookCard } from '../../pressure/look-card.ts';
-import { CARD_COLUMNS } from '../../pressure/look-card-words.ts';
-import type { PracticeScript } from '../../pressure/script-result.ts';
+import { CONTACT_CAUTIONS, WHO_DECIDES } from '../../pressure/script/contact-caution.ts';
+import type { LookCard } from '../../pressure/script/look-card.ts';
+import { CARD_COLUMNS } from '../../pressure/script/look-card-words.ts';
+import type { PracticeScript } from '../../pressure/script/script-result.ts';
 import { documentText } from '../page/document.ts';
 import { type Html, html } from '../page/html.ts';
 import { INVENTED } from '../page/masthead.ts';

@@ -1,7 +1,7 @@
-import type { ContactLoad } from '../../pressure/contact.ts';
-import { lookKindLabel } from '../../pressure/look-card-kind.ts';
-import type { PracticeScript, ScriptRep } from '../../pressure/script-result.ts';
-import { SITUATIONS } from '../../pressure/situation.ts';
+import type { ContactLoad } from '../../pressure/script/contact.ts';
+import { lookKindLabel } from '../../pressure/script/look-card-kind.ts';
+import type { PracticeScript, ScriptRep } from '../../pressure/script/script-result.ts';
+import { SITUATIONS } from '../../pressure/snap/situation.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
 import { familyLabel, plainWords } from '../words/label.ts';
 

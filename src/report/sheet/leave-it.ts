@@ -1,5 +1,5 @@
 import type { Call } from '../../ingest/call-library.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { matrixCells } from '../view/answer-matrix.ts';
 import { isCarried } from '../view/carried-calls.ts';
 import { listed } from '../words/number-words.ts';

@@ -1,4 +1,4 @@
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { counted } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { countWords } from '../words/share-words.ts';

@@ -1,6 +1,6 @@
 import type { Call } from '../../ingest/call-library.ts';
-import type { Forecast } from '../../pressure/forecast-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { Forecast } from '../../pressure/forecast/forecast-result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { rushWords } from '../view/call-words.ts';
 import { isCarried } from '../view/carried-calls.ts';
 import { forecastsOf } from '../view/forecast-table.ts';

@@ -1,4 +1,4 @@
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { type Html, html } from '../page/html.ts';
 import { signed } from '../words/number-words.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';

@@ -1,5 +1,5 @@
-import type { MenuResult } from '../../pressure/menu-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { MenuResult } from '../../pressure/menu/result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { forecastsOf } from '../view/forecast-table.ts';
 import { mixShare, unnamedBase } from '../view/menu-table.ts';
 import { answerLabel } from '../words/label.ts';

@@ -1,4 +1,4 @@
-import type { BacktestTarget, BacktestVerdict } from '../../pressure/forecast-result.ts';
+import type { BacktestTarget, BacktestVerdict } from '../../pressure/forecast/forecast-result.ts';
 import { TARGET_LABELS } from '../words/label.ts';
 import { fixed } from '../words/number-words.ts';
 import { numberCell, numbers, type Row, type TableView, textCell, words } from './table-view.ts';

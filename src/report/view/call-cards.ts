@@ -1,6 +1,6 @@
 import type { Call, CallLibrary } from '../../ingest/call-library.ts';
-import type { MenuCall } from '../../pressure/menu-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { MenuCall } from '../../pressure/menu/result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { callPicture } from '../field/call-picture.ts';
 import { fieldDrawing } from '../field/field-drawing.ts';
 import { roleLetters } from '../field/role-letters.ts';

@@ -1,4 +1,4 @@
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 
 /**
  * The calls the page speaks of: those on the menu, or every call when there is no menu.

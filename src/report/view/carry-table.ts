@@ -1,5 +1,5 @@
-import type { MenuCall, MenuResult } from '../../pressure/menu-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { MenuCall, MenuResult } from '../../pressure/menu/result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { familyLabel } from '../words/label.ts';
 import { fixed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';

@@ -1,5 +1,5 @@
-import type { FamilyScore } from '../../pressure/score-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import type { FamilyScore } from '../../pressure/score/score-result.ts';
 import type { IntervalAxis, IntervalRow } from '../chart/interval-row.ts';
 import { intervalSpec } from '../chart/interval-spec.ts';
 import { familyLabel } from '../words/label.ts';

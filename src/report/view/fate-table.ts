@@ -1,4 +1,4 @@
-import type { CallProtection, RusherFate } from '../../pressure/protection-result.ts';
+import type { CallProtection, RusherFate } from '../../pressure/protection/protection-result.ts';
 import { pictureLabel, plainWords } from '../words/label.ts';
 import { fixed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';

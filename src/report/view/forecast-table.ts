@@ -1,5 +1,5 @@
-import type { ExpectedCount, Forecast, ForecastClass, Target } from '../../pressure/forecast-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { ExpectedCount, Forecast, ForecastClass, Target } from '../../pressure/forecast/forecast-result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { className } from '../words/label.ts';
 import { percent, percentRange } from '../words/percent.ts';
 import { ALL_SITUATIONS, situationLabel } from '../words/situation-label.ts';

@@ -1,4 +1,4 @@
-import type { CallProtection } from '../../pressure/protection-result.ts';
+import type { CallProtection } from '../../pressure/protection/protection-result.ts';
 import { pictureLabel } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
 import { numberCell, numbers, type Row, type TableView, textCell, words } from './table-view.ts';

@@ -1,5 +1,5 @@
-import type { Target } from '../../pressure/forecast-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { Target } from '../../pressure/forecast/forecast-result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { TARGET_LABELS } from '../words/label.ts';
 import { countWords } from '../words/share-words.ts';
 import { ALL_SITUATIONS, situationLabel } from '../words/situation-label.ts';

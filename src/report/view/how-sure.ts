@@ -1,5 +1,5 @@
-import type { FamilyScore } from '../../pressure/score-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import type { FamilyScore } from '../../pressure/score/score-result.ts';
 import { percent } from '../words/percent.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
 

@@ -1,5 +1,5 @@
-import type { MenuCall, MenuResult } from '../../pressure/menu-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { MenuCall, MenuResult } from '../../pressure/menu/result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { numberCell, numbers, type Row, type TableView, textCell, thinMark, words } from './table-view.ts';

@@ -1,5 +1,5 @@
-import type { OwnFilmChapter } from '../../pressure/own-film-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { OwnFilmChapter } from '../../pressure/own-film/result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { plainWords } from '../words/label.ts';
 import { fixed } from '../words/number-words.ts';
 import { isThin } from '../words/share-words.ts';

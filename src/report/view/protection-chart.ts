@@ -1,4 +1,4 @@
-import type { ProtectionMix } from '../../pressure/protection-result.ts';
+import type { ProtectionMix } from '../../pressure/protection/protection-result.ts';
 import type { Share } from '../../stats/share.ts';
 import { intervalSpec } from '../chart/interval-spec.ts';
 import { shareRow } from '../chart/share-row.ts';

@@ -1,5 +1,5 @@
-import type { RaceLine } from '../../pressure/protection-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import type { RaceLine } from '../../pressure/protection/protection-result.ts';
 import type { IntervalRow } from '../chart/interval-row.ts';
 import { intervalSpec } from '../chart/interval-spec.ts';
 import { answerLabel } from '../words/label.ts';

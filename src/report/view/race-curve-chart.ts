@@ -1,5 +1,5 @@
-import type { RaceLine, ReleaseCurve } from '../../pressure/protection-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import type { RaceLine, ReleaseCurve } from '../../pressure/protection/protection-result.ts';
 import { normalCdf } from '../../stats/normal.ts';
 import { type HeldCurve, type Race, raceSpec } from '../chart/race-spec.ts';
 import { answerLabel } from '../words/label.ts';

@@ -1,5 +1,5 @@
-import type { Tell } from '../../pressure/forecast-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { Tell } from '../../pressure/forecast/forecast-result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { Grid } from '../chart/matrix-grid.ts';
 import { matrixSpec } from '../chart/matrix-spec.ts';
 import { className } from '../words/label.ts';

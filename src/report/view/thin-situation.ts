@@ -1,4 +1,4 @@
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 
 /** Whether the opponent's film of a situation is thin, by the forecast of what they do with the ball there. */
 export function isThinSituation(plan: WeekPlan, situation: string): boolean {

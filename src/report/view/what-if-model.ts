@@ -1,7 +1,7 @@
 import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
-import type { CallProtection } from '../../pressure/protection-result.ts';
-import type { FamilyScore } from '../../pressure/score-result.ts';
-import type { WeekPlan } from '../../pressure/week-plan.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import type { CallProtection } from '../../pressure/protection/protection-result.ts';
+import type { FamilyScore } from '../../pressure/score/score-result.ts';
 import type { WhatIfFamily, WhatIfModel, WhatIfSituation } from '../what-if.ts';
 import { familyLabel } from '../words/label.ts';
 import { ALL_SITUATIONS, planSituations } from '../words/situation-label.ts';

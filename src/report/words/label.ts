@@ -1,7 +1,7 @@
 import { ANSWERS, type Answer, FAMILIES, type Family } from '../../ingest/vocabulary.ts';
-import { FAMILY_WORDS } from '../../pressure/family-words.ts';
-import type { Target } from '../../pressure/forecast-result.ts';
-import type { ProtectionPicture } from '../../pressure/protection-result.ts';
+import type { Target } from '../../pressure/forecast/forecast-result.ts';
+import type { ProtectionPicture } from '../../pressure/protection/protection-result.ts';
+import { FAMILY_WORDS } from '../../pressure/score/family-words.ts';
 import { cleanText } from './clean-text.ts';
 
 /** The staff's word for each answer. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { chartFromRecords } from '../../../src/ingest/chart.ts';
-import { adjustWeek } from '../../../src/pressure/adjust.ts';
+import { adjustWeek } from '../../../src/pressure/tonight/adjust.ts';
 import { habitWords, pressureWords, warningWords } from '../../../src/report/adjust/half-time-words.ts';
 import { renderHalfTime } from '../../../src/report/adjust/render-half-time.ts';
 import { share } from '../../../src/stats/share.ts';

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { chartFromRecords } from '../../../src/ingest/chart.ts';
-import { lookCards } from '../../../src/pressure/look-card.ts';
-import { LOOK_KINDS } from '../../../src/pressure/look-card-kind.ts';
-import { practiceScript } from '../../../src/pressure/script.ts';
-import { scriptRows } from '../../../src/pressure/script-rows.ts';
+import { lookCards } from '../../../src/pressure/script/look-card.ts';
+import { LOOK_KINDS } from '../../../src/pressure/script/look-card-kind.ts';
+import { practiceScript } from '../../../src/pressure/script/script.ts';
+import { scriptRows } from '../../../src/pressure/script/script-rows.ts';
 import { cardDrawing } from '../../../src/report/script/card-drawing.ts';
 import { CARD_SIZE, cardSet } from '../../../src/report/script/card-spot.ts';
 import { cardStrokes } from '../../../src/report/script/card-stroke.ts';

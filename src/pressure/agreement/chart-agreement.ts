@@ -1,0 +1,48 @@
+import type { Chart } from '../../ingest/chart.ts';
+import { type FieldAgreement, fieldAgreement } from './field.ts';
+import { matchSnaps } from './match.ts';
+
+/** Two charts of one game compared field by field, most disputed first, or why they cannot be matched. */
+export type ChartAgreement =
+  | {
+      readonly kind: 'compared';
+      readonly matchedBy: 'game and snap' | 'snap';
+      readonly matched: number;
+      readonly onlyFirst: number;
+      readonly onlySecond: number;
+      readonly fields: readonly FieldAgreement[];
+    }
+  | { readonly kind: 'cannot match'; readonly reason: string };
+
+/** Columns that name the snap, and free remarks: they are not compared. */
+const NOT_COMPARED: readonly string[] = ['game', 'week', 'snap', 'note'];
+
+/**
+ * How far two charts of the same game agree. Snaps are matched by game and snap number, by the number alone when each
+ * chart holds one game. A field is compared on the snaps on which both charted it; a blank is no disagreement. Fields
+ * with the lowest agreement come first, fields never charted by both last.
+ */
+export function compareCharts(first: Chart, second: Chart): ChartAgreement {
+  const match = matchSnaps(first, second);
+  if (match.kind === 'cannot match') return match;
+  const names = [
+    ...new Set([...Object.keys(first.columns), ...Object.keys(second.columns)]),
+  ] as (keyof Chart['columns'])[];
+  const fields = names
+    .filter((name) => !NOT_COMPARED.includes(name))
+    .map((column) => fieldAgreement({ first, second, pairs: match.pairs }, column))
+    .filter(({ both, onlyFirst, onlySecond }) => both + onlyFirst + onlySecond > 0);
+  return {
+    kind: 'compared',
+    matchedBy: match.by,
+    matched: match.pairs.length,
+    onlyFirst: match.onlyFirst,
+    onlySecond: match.onlySecond,
+    fields: fields.sort(mostDisputedFirst),
+  };
+}
+
+function mostDisputedFirst(a: FieldAgreement, b: FieldAgreement): number {
+  const [one, other] = [a.agreed.estimate ?? 2, b.agreed.estimate ?? 2];
+  return one - other || b.both - a.both || (a.column < b.column ? -1 : 1);
+}

@@ -1,0 +1,59 @@
+import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
+
+/** A snap as row of the first and row of the second chart. */
+export type SnapPair = readonly [first: number, second: number];
+
+/** The snaps of two charts put together, or why that cannot be done. */
+export type SnapMatch =
+  | {
+      readonly kind: 'matched';
+      readonly by: 'game and snap' | 'snap';
+      readonly pairs: readonly SnapPair[];
+      readonly onlyFirst: number;
+      readonly onlySecond: number;
+    }
+  | { readonly kind: 'cannot match'; readonly reason: string };
+
+/** Puts the snaps of two charts together by game and snap number, by the number alone when each holds one game. */
+export function matchSnaps(first: Chart, second: Chart): SnapMatch {
+  const alone = gamesOf(first).size <= 1 && gamesOf(second).size <= 1;
+  const [one, other] = [snapKeys(first, alone), snapKeys(second, alone)];
+  const lacking = [one, other].findIndex(({ size }) => size === 0);
+  if (lacking >= 0) {
+    const which = lacking === 0 ? 'first' : 'second';
+    return { kind: 'cannot match', reason: `the ${which} chart numbers no snap; both need the column snap` };
+  }
+  const pairs = [...one].flatMap(([key, row]): SnapPair[] => {
+    const found = other.get(key);
+    return found === undefined ? [] : [[row, found]];
+  });
+  if (pairs.length === 0) return { kind: 'cannot match', reason: 'no game and snap number stands in both charts' };
+  return {
+    kind: 'matched',
+    by: alone ? 'snap' : 'game and snap',
+    pairs,
+    onlyFirst: first.size - pairs.length,
+    onlySecond: second.size - pairs.length,
+  };
+}
+
+function gamesOf(chart: Chart): Set<string> {
+  const games = new Set<string>();
+  for (let i = 0; i < chart.size; i++) {
+    const game = textAt(chart, 'game', i);
+    if (game !== undefined) games.add(game.trim().toLowerCase());
+  }
+  return games;
+}
+
+/** Row of each snap under its key; of a number used twice the first row counts. */
+function snapKeys(chart: Chart, alone: boolean): Map<string, number> {
+  const keys = new Map<string, number>();
+  for (let i = 0; i < chart.size; i++) {
+    const snap = numberAt(chart, 'snap', i);
+    if (snap === undefined) continue;
+    const key = alone ? String(snap) : JSON.stringify([textAt(chart, 'game', i)?.trim().toLowerCase(), snap]);
+    if (!keys.has(key)) keys.set(key, i);
+  }
+  return keys;
+}

@@ -1,0 +1,98 @@
+import { NOT_KNOWN } from '../snap/not-known.ts';
+import type { ChainTree } from './chain-tree.ts';
+
+/**
+ * What some games say about a target in every cell of a chain. Everything in it is a sum over games, so leaving a game
+ * or an offense out is a subtraction.
+ */
+export interface ChainTally {
+  readonly classes: number;
+  /** Snaps of class k in node n at `n * classes + k`; every node holds its children's snaps. */
+  readonly counts: Float64Array;
+  /** Snaps whose deepest node is this one. */
+  readonly ending: Float64Array;
+  /** Games with at least one such snap in the node. */
+  readonly games: Float64Array;
+}
+
+/** A target as codes: the class of every snap, 255 where it does not count. */
+export interface TargetCodes {
+  readonly codes: Uint8Array;
+  readonly classes: number;
+}
+
+/**
+ * Counts the classes of one game's snaps in every cell of the tree.
+ *
+ * @param rows - the game's snaps
+ */
+export function tallyGame(tree: ChainTree, target: TargetCodes, rows: ArrayLike<number>): ChainTally {
+  const tally = emptyTally(tree, target.classes);
+  for (let i = 0; i < rows.length; i++) {
+    const row = rows[i] as number;
+    const code = target.codes[row] as number;
+    if (code === NOT_KNOWN) continue;
+    const node = tree.nodeOf[row] as number;
+    add(tally.counts, node * target.classes + code, 1);
+    add(tally.ending, node, 1);
+  }
+  return gatherUp(tree, tally);
+}
+
+/** The sum of tallies of one tree; of none, the empty tally. */
+export function sumTallies(tree: ChainTree, classes: number, tallies: readonly ChainTally[]): ChainTally {
+  const sum = emptyTally(tree, classes);
+  for (const tally of tallies) {
+    addAll(sum.counts, tally.counts);
+    addAll(sum.ending, tally.ending);
+    addAll(sum.games, tally.games);
+  }
+  return sum;
+}
+
+/** `whole` without `part`. */
+export function subtractTally(whole: ChainTally, part: ChainTally): ChainTally {
+  return {
+    classes: whole.classes,
+    counts: whole.counts.map((count, i) => count - (part.counts[i] as number)),
+    ending: whole.ending.map((count, i) => count - (part.ending[i] as number)),
+    games: whole.games.map((count, i) => count - (part.games[i] as number)),
+  };
+}
+
+/** Snaps counted in a node. */
+export function nodeTotal(tally: ChainTally, node: number): number {
+  let total = 0;
+  for (let k = 0; k < tally.classes; k++) total += tally.counts[node * tally.classes + k] as number;
+  return total;
+}
+
+function emptyTally(tree: ChainTree, classes: number): ChainTally {
+  const nodes = tree.parent.length;
+  return {
+    classes,
+    counts: new Float64Array(nodes * classes),
+    ending: new Float64Array(nodes),
+    games: new Float64Array(nodes),
+  };
+}
+
+/** Passes every node's snaps on to its parent; children come after their parents, so one backward pass does it. */
+function gatherUp(tree: ChainTree, tally: ChainTally): ChainTally {
+  const { classes, counts, games } = tally;
+  for (let node = tree.parent.length - 1; node >= 0; node--) {
+    games[node] = nodeTotal(tally, node) > 0 ? 1 : 0;
+    if (node === 0) continue;
+    const parent = tree.parent[node] as number;
+    for (let k = 0; k < classes; k++) add(counts, parent * classes + k, counts[node * classes + k] as number);
+  }
+  return tally;
+}
+
+function addAll(sums: Float64Array, more: Float64Array): void {
+  for (let i = 0; i < sums.length; i++) add(sums, i, more[i] as number);
+}
+
+function add(counts: Float64Array, at: number, amount: number): void {
+  counts[at] = (counts[at] as number) + amount;
+}

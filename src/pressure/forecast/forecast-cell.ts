@@ -1,0 +1,82 @@
+import { betaQuantile } from '../../stats/beta.ts';
+import { betaBinomialInterval } from '../../stats/beta-binomial.ts';
+import { share } from '../../stats/share.ts';
+import { nodeTotal } from './chain-tally.ts';
+import type { FittedTarget } from './forecast-film.ts';
+import type { ExpectedCount, Forecast, ForecastClass } from './forecast-result.ts';
+import { TARGET_STRENGTHS } from './target-strengths.ts';
+
+/** A count forecast for fewer snaps says nothing: its interval spans most of the scale (measured on open play data). */
+export const LEAST_NEXT_SNAPS = 5;
+/** Fewer own snaps than this make a forecast thin. */
+export const THIN_SNAPS = 20;
+
+/** The cell of a chain a forecast is asked for. */
+export interface ForecastCell {
+  /** Situation id, or `all`. */
+  readonly situation: string;
+  /** Its node; null where no snap of it was ever charted, so that the root speaks for it. */
+  readonly node: number | null;
+  /** What the cell is called ("their 3rd and long"). */
+  readonly words: string;
+  /** Such snaps expected on Friday. */
+  readonly nextSnaps: number;
+}
+
+/** The forecast of a fitted target in one cell. */
+export function forecastCell(fitted: FittedTarget, cell: ForecastCell): Forecast {
+  const node = cell.node ?? 0;
+  const { fit, own, definition } = fitted;
+  const ownSnaps = cell.node === null ? 0 : nodeTotal(own, node);
+  const classes = definition.classes.map((name, k) => forecastClass(fitted, cell, { name, k, ownSnaps }));
+  return {
+    target: definition.target,
+    situation: cell.situation,
+    classes,
+    ownSnaps,
+    ownGames: cell.node === null ? 0 : (own.games[node] as number),
+    mostlyFrom: mostlyFrom(fitted, cell),
+    ownWeight: cell.node === null ? 0 : (fit.ownWeight[node] as number),
+    nextSnaps: cell.nextSnaps,
+    expected: expectedCounts(fitted, cell, classes),
+    thin: ownSnaps < THIN_SNAPS,
+  };
+}
+
+interface ClassPlace {
+  readonly name: string;
+  readonly k: number;
+  readonly ownSnaps: number;
+}
+
+function forecastClass({ fit, own }: FittedTarget, cell: ForecastCell, { name, k, ownSnaps }: ClassPlace) {
+  const node = cell.node ?? 0;
+  const mean = fit.shares[node * fit.classes + k] as number;
+  const concentration = fit.concentration[node] as number;
+  const alpha = mean * concentration;
+  const film = share(ownSnaps === 0 ? 0 : (own.counts[node * fit.classes + k] as number), ownSnaps);
+  const [low, high] = [0.025, 0.975].map((p) => betaQuantile(p, alpha, concentration - alpha)) as [number, number];
+  return { name, share: mean, low, high, alpha, film } satisfies ForecastClass;
+}
+
+function mostlyFrom({ fit, own, archiveGames }: FittedTarget, cell: ForecastCell): string {
+  if (nodeTotal(own, 0) === 0) return archiveGames === 0 ? 'nothing charted' : 'the archive';
+  const root = fit.ownWeight[0] as number;
+  const here = cell.node === null || cell.node === 0 ? 0 : (fit.ownWeight[cell.node] as number);
+  const above = (1 - here) * (archiveGames === 0 ? 1 : root);
+  const archive = 1 - here - above;
+  if (here >= above && here >= archive) return cell.words;
+  return above >= archive ? 'all their snaps' : 'the archive';
+}
+
+function expectedCounts(fitted: FittedTarget, cell: ForecastCell, classes: readonly ForecastClass[]): ExpectedCount[] {
+  const trials = Math.round(cell.nextSnaps);
+  const charted = fitted.archiveGames > 0 || nodeTotal(fitted.own, 0) > 0;
+  if (cell.nextSnaps < LEAST_NEXT_SNAPS || !charted) return [];
+  const settled = fitted.fit.concentration[cell.node ?? 0] as number;
+  const { gameToGame } = TARGET_STRENGTHS[fitted.definition.target].plan;
+  const concentration = 1 / (1 / settled + 1 / gameToGame);
+  return classes.map(({ name, share: mean }) => {
+    return { name, ...betaBinomialInterval({ trials, mean, concentration, level: 0.95 }) };
+  });
+}

@@ -1,0 +1,97 @@
+import type { Chart } from '../../ingest/chart.ts';
+import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { NOT_KNOWN } from '../snap/not-known.ts';
+import { type OffenseGame, offenseGames } from '../snap/offense-game.ts';
+import { joinCells, joinCodes, lineLevels, planLevels, type SnapCells, snapCells } from '../snap/snap-cells.ts';
+import { type ChainData, type ChainFit, fitChain } from './chain.ts';
+import { type ChainTally, sumTallies, type TargetCodes, tallyGame } from './chain-tally.ts';
+import { type ChainTree, chainTree } from './chain-tree.ts';
+import type { TargetDefinition } from './target.ts';
+import { TARGET_STRENGTHS } from './target-strengths.ts';
+
+/** Before the look is known, or with it. */
+export type ChainKind = 'plan' | 'line';
+
+/** The opponent's film and the archive as one set of snaps: the opponent's first, in their chart's order. */
+export interface ForecastFilm {
+  readonly cells: SnapCells;
+  readonly ownSize: number;
+  readonly ownGames: readonly OffenseGame[];
+  /** Games of other offenses; their rows count on from `ownSize`. */
+  readonly archiveGames: readonly OffenseGame[];
+  readonly trees: Readonly<Record<ChainKind, ChainTree>>;
+  /** The class codes of a target on all snaps. */
+  readonly codesOf: (definition: TargetDefinition) => TargetCodes;
+}
+
+/**
+ * Reads two charts for the forecast.
+ *
+ * @param chart - the opponent's snaps
+ * @param archive - snaps of other offenses, or null
+ */
+export function forecastFilm(chart: Chart, archive: Chart | null, cuts: SituationCuts): ForecastFilm {
+  const own = snapCells(chart, cuts);
+  const cells = archive === null ? own : joinCells(own, snapCells(archive, cuts));
+  return {
+    cells,
+    ownSize: chart.size,
+    ownGames: offenseGames(chart),
+    archiveGames: archive === null ? [] : offenseGames(archive).map((game) => moved(game, chart.size)),
+    trees: { plan: chainTree(planLevels(cells), cells.size), line: chainTree(lineLevels(cells), cells.size) },
+    codesOf: ({ classes, codes }) => ({
+      classes: classes.length,
+      codes: archive === null ? codes(chart, cuts) : joinCodes(codes(chart, cuts), codes(archive, cuts)),
+    }),
+  };
+}
+
+/** One chain of one target, fitted, with the tallies it was fitted to. */
+export interface FittedTarget {
+  readonly definition: TargetDefinition;
+  readonly tree: ChainTree;
+  readonly own: ChainTally;
+  readonly fit: ChainFit;
+  /** The archive's tally as it was fitted; null without an archive on which the target was charted. */
+  readonly archive: ChainData['archive'];
+  readonly target: TargetCodes;
+  /** Games of other offenses on which the target was charted. */
+  readonly archiveGames: number;
+}
+
+/** Fits one chain of a target to the film. */
+export function fitTarget(film: ForecastFilm, definition: TargetDefinition, kind: ChainKind): FittedTarget {
+  const tree = film.trees[kind];
+  const target = film.codesOf(definition);
+  const own = sumTallies(
+    tree,
+    target.classes,
+    film.ownGames.map(({ rows }) => tallyGame(tree, target, rows)),
+  );
+  const { tally, games: archiveGames, offenses } = archiveTally(film, tree, target);
+  const strengths = TARGET_STRENGTHS[definition.target][kind];
+  const archive = offenses === 0 ? null : { tally, offenses };
+  return {
+    definition,
+    tree,
+    own,
+    fit: fitChain({ tree, own, archive, strengths }),
+    archive,
+    target,
+    archiveGames,
+  };
+}
+
+function archiveTally(film: ForecastFilm, tree: ChainTree, target: TargetCodes) {
+  const charted = film.archiveGames.filter(({ rows }) => rows.some((row) => target.codes[row] !== NOT_KNOWN));
+  const rows = Int32Array.from({ length: film.cells.size - film.ownSize }, (_, i) => film.ownSize + i);
+  return {
+    tally: tallyGame(tree, target, rows),
+    games: charted.length,
+    offenses: new Set(charted.map(({ offense }) => offense)).size,
+  };
+}
+
+function moved(game: OffenseGame, by: number): OffenseGame {
+  return { ...game, rows: game.rows.map((row) => row + by) };
+}

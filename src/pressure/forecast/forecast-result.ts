@@ -1,0 +1,117 @@
+import type { Share } from '../../stats/share.ts';
+
+/** The questions the tool forecasts; each has its own classes. */
+export const TARGETS = [
+  'answer',
+  'run_or_pass',
+  'screen',
+  'quick_release',
+  'motion',
+  'protectors',
+  'slide_to_back',
+  'slide_to_field',
+  'slide_to_strength',
+  'back_job',
+] as const;
+/** One word of {@link TARGETS}. */
+export type Target = (typeof TARGETS)[number];
+
+/** One class of a forecast: the posterior share on Friday, its interval, and the plain count on film beside it. */
+export interface ForecastClass {
+  readonly name: string;
+  /** Posterior mean, 0 to 1. */
+  readonly share: number;
+  /** 95% interval of the long-run share. */
+  readonly low: number;
+  readonly high: number;
+  /** Dirichlet pseudo-count of the class; the classes' sum is the forecast's concentration. */
+  readonly alpha: number;
+  /** What the opponent's own film shows in this situation, with its Wilson interval. */
+  readonly film: Share;
+}
+
+/** How many of the next `snaps` snaps will be of one class, as a central 95% range (game-to-game spread included). */
+export interface ExpectedCount {
+  readonly name: string;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** What a target will be in a situation, where that statement mostly comes from, and how much film stands behind it. */
+export interface Forecast {
+  readonly target: Target;
+  /** Situation id, or `all`. */
+  readonly situation: string;
+  readonly classes: readonly ForecastClass[];
+  /** Opponent snaps of this situation on which the target was charted. */
+  readonly ownSnaps: number;
+  readonly ownGames: number;
+  /** Level of the chain the share mostly comes from, in words ("their third and long", "all their snaps", "the archive"). */
+  readonly mostlyFrom: string;
+  /** Weight of the situation's own snaps in the share, 0 to 1. */
+  readonly ownWeight: number;
+  /** Snaps of this situation expected on Friday. */
+  readonly nextSnaps: number;
+  /** Empty when fewer than five such snaps are expected: a count forecast says nothing then. */
+  readonly expected: readonly ExpectedCount[];
+  /** True when the opponent's own snaps of the situation are fewer than 20. */
+  readonly thin: boolean;
+}
+
+/** A habit that goes beyond what the forecast expected there. */
+export interface Tell {
+  readonly id: string;
+  /** What is seen before the snap, in words. */
+  readonly description: string;
+  readonly target: Target;
+  /** The class that follows more often than expected. */
+  readonly follows: string;
+  readonly film: Share;
+  /** Share the forecast expected on those snaps. */
+  readonly expected: number;
+  /** Share to plan with, after shrinking the excess. */
+  readonly planWith: number;
+  readonly p: number;
+  readonly adjusted: number;
+  readonly games: readonly { readonly game: string; readonly count: number; readonly trials: number }[];
+  readonly oneGameOnly: boolean;
+  /** Indices into the opponent chart of the snaps counted. */
+  readonly snaps: readonly number[];
+}
+
+/** All habits looked for, and those that passed the correction over everything looked at. */
+export interface TellSearch {
+  readonly looked: number;
+  readonly discoveryRate: number;
+  readonly tells: readonly Tell[];
+}
+
+/** The forecast judged on the user's own film for one target: mean log loss a snap, lower is better. */
+export interface BacktestTarget {
+  readonly target: Target;
+  readonly games: number;
+  readonly snaps: number;
+  readonly model: number;
+  readonly plainRate: number;
+  readonly downAndDistance: number;
+  readonly rawCell: number;
+  /** Games in which the model beat the plain rate. */
+  readonly gamesWon: number;
+  /** Mean of model less plain rate over games, and its standard error (null under three games). */
+  readonly difference: number;
+  readonly standardError: number | null;
+}
+
+/** The verdict of the backtest with one sentence for the page. */
+export interface BacktestVerdict {
+  readonly targets: readonly BacktestTarget[];
+  readonly sentence: string;
+}
+
+/** Chapter of the report on what they will do. */
+export interface ForecastChapter {
+  readonly forecasts: readonly Forecast[];
+  readonly tells: TellSearch;
+  readonly backtest: BacktestVerdict | null;
+  readonly archive: { readonly used: boolean; readonly games: number; readonly snaps: number; readonly note: string };
+}

@@ -1,0 +1,74 @@
+import type { Chart } from '../../ingest/chart.ts';
+import type { WeekSettings } from '../../ingest/week-settings.ts';
+import { SITUATIONS } from '../snap/situation.ts';
+import { nodeAt } from './chain-tree.ts';
+import { type ForecastCell, forecastCell } from './forecast-cell.ts';
+import { type FittedTarget, type ForecastFilm, fitTarget, forecastFilm } from './forecast-film.ts';
+import type { Forecast, ForecastChapter } from './forecast-result.ts';
+import { nextSnaps } from './next-snaps.ts';
+import { TARGET_DEFINITIONS } from './target.ts';
+import { findTells } from './tells.ts';
+
+/** What the forecast of a week is made from. */
+export interface ForecastInput {
+  /** The opponent's snaps. */
+  readonly chart: Chart;
+  /** Snaps of other offenses, or null when there are none. */
+  readonly archive: Chart | null;
+  readonly settings: WeekSettings;
+  readonly seed: number;
+}
+
+/** What they will do: every target over all snaps and in each situation, the tells, and the archive's part in it. */
+export function forecastWeek({ chart, archive, settings }: ForecastInput): ForecastChapter {
+  const film = forecastFilm(chart, archive, settings.situations);
+  const fitted = TARGET_DEFINITIONS.map((definition) => fitTarget(film, definition, 'plan'));
+  return {
+    forecasts: fitted.flatMap((target) => targetForecasts(target, situationCells(film, fitted, settings.snaps))),
+    tells: findTells(film, chart, settings.situations),
+    backtest: null,
+    archive: { used: archive !== null, games: film.archiveGames.length, snaps: archive?.size ?? 0, note: '' },
+  };
+}
+
+interface PlanCell extends ForecastCell {
+  /** Passes among the snaps expected on Friday. */
+  readonly nextPasses: number;
+}
+
+function targetForecasts(fitted: FittedTarget, cells: readonly PlanCell[]): Forecast[] {
+  return cells.map(({ nextPasses, ...cell }) =>
+    forecastCell(fitted, { ...cell, nextSnaps: fitted.definition.per === 'pass' ? nextPasses : cell.nextSnaps }),
+  );
+}
+
+/** All snaps and the situations as cells of the plan's chain, with what Friday should bring of each. */
+function situationCells(film: ForecastFilm, fitted: readonly FittedTarget[], snaps: number): PlanCell[] {
+  const tree = film.trees.plan;
+  const next = nextSnaps(film, snaps);
+  const passShare = passShares(fitted);
+  const situations = SITUATIONS.map(({ id, label }, code) => {
+    const node = nodeAt(tree, [code]);
+    const expected = next[code] as number;
+    return {
+      situation: id,
+      node: node === 0 ? null : node,
+      words: `their ${label}`,
+      nextSnaps: expected,
+      nextPasses: expected * passShare(node),
+    };
+  });
+  const all = {
+    situation: 'all',
+    node: 0,
+    words: 'all their snaps',
+    nextSnaps: snaps,
+    nextPasses: snaps * passShare(0),
+  };
+  return [all, ...situations];
+}
+
+function passShares(fitted: readonly FittedTarget[]): (node: number) => number {
+  const runOrPass = fitted.find(({ definition }) => definition.target === 'run_or_pass');
+  return (node) => runOrPass?.fit.shares[node * 2 + 1] ?? 0;
+}

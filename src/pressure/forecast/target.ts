@@ -1,0 +1,74 @@
+import { type Chart, textAt } from '../../ingest/chart.ts';
+import { ANSWERS, BACK_ACTIONS, type PlayKind } from '../../ingest/vocabulary.ts';
+import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { answerCodes } from '../snap/answer.ts';
+import { SLIDE_DIRECTIONS, slideCodes } from '../snap/field-side.ts';
+import { NOT_KNOWN } from '../snap/not-known.ts';
+import type { Target } from './forecast-result.ts';
+import { backJobCodes, motionCodes, protectorCodes, quickReleaseCodes, screenCodes } from './target-codes.ts';
+
+/** A question the tool forecasts: its classes, what it is asked of, and how a chart answers it snap by snap. */
+export interface TargetDefinition {
+  readonly target: Target;
+  /** Heading on the page. */
+  readonly label: string;
+  /** Class names in the order of the codes. */
+  readonly classes: readonly string[];
+  /** What Friday's count is a count of. */
+  readonly per: 'snap' | 'pass';
+  /** Class of every snap as an index into `classes`; 255 where the question does not apply or was not charted. */
+  readonly codes: (chart: Chart, cuts: SituationCuts) => Uint8Array;
+}
+
+/** Every target of the report, in the order of the page. */
+export const TARGET_DEFINITIONS: readonly TargetDefinition[] = [
+  { target: 'answer', label: 'answer', classes: ANSWERS, per: 'snap', codes: answerCodes },
+  { target: 'run_or_pass', label: 'run or pass', classes: ['run', 'pass'], per: 'snap', codes: runOrPassCodes },
+  {
+    target: 'screen',
+    label: 'screen, when they pass',
+    classes: ['screen', 'no_screen'],
+    per: 'pass',
+    codes: screenCodes,
+  },
+  {
+    target: 'quick_release',
+    label: 'ball out within 2.5 seconds, when timed',
+    classes: ['within', 'later'],
+    per: 'pass',
+    codes: quickReleaseCodes,
+  },
+  { target: 'motion', label: 'motion or shift', classes: ['motion', 'none'], per: 'snap', codes: motionCodes },
+  {
+    target: 'protectors',
+    label: 'protectors, when they pass',
+    classes: ['five', 'six', 'seven_or_more'],
+    per: 'pass',
+    codes: protectorCodes,
+  },
+  slideTarget('slide_to_back', 'slide to or away from the back', 'back'),
+  slideTarget('slide_to_field', 'slide to or away from the wide side', 'field'),
+  slideTarget('slide_to_strength', 'slide to or away from the strength', 'strength'),
+  {
+    target: 'back_job',
+    label: "the back's job, when they pass",
+    classes: BACK_ACTIONS,
+    per: 'pass',
+    codes: backJobCodes,
+  },
+];
+
+/** Run or pass, told by the play kind alone: a bare `pass` is a pass even where the answer is not known. */
+export function runOrPassCodes(chart: Chart): Uint8Array {
+  return Uint8Array.from({ length: chart.size }, (_, i) => {
+    const kind = textAt(chart, 'play_kind', i) as PlayKind | undefined;
+    const result = textAt(chart, 'result', i);
+    if (result === 'scramble' || result === 'sack') return 1;
+    if (kind === undefined) return NOT_KNOWN;
+    return kind === 'run' || kind === 'quarterback_run' ? 0 : 1;
+  });
+}
+
+function slideTarget(target: Target, label: string, reference: 'back' | 'field' | 'strength'): TargetDefinition {
+  return { target, label, classes: SLIDE_DIRECTIONS, per: 'pass', codes: (chart) => slideCodes(chart, reference) };
+}

@@ -1,0 +1,58 @@
+import { type MenuBook, openBook, workOut } from './book.ts';
+import type { MenuMultipliers } from './ceiling.ts';
+import { exchangeMenus } from './exchange.ts';
+import { firstSet } from './first.ts';
+import type { MenuProblem } from './model.ts';
+import { type SearchEnd, searchMenus } from './search.ts';
+import { isCarriable } from './set.ts';
+
+/** How a menu is to be chosen. */
+export interface ChoiceTask {
+  readonly problem: MenuProblem;
+  /** How many of the best sets are wanted, best first. */
+  readonly wanted: number;
+  /** Parts of the search to look at before it stops without a proof. */
+  readonly mostParts: number;
+  /** Sets and prices known to be good for a problem like this one. */
+  readonly known?: Pick<MenuBook, 'best' | 'prices'> | undefined;
+}
+
+/** What was chosen: the book with the best sets and their mixes, and how the search ended. */
+export interface MenuChoice {
+  readonly book: MenuBook;
+  readonly end: SearchEnd;
+}
+
+/**
+ * The best sets of calls with their best mixes: a first set, exchanges from it, then branch and bound until nothing
+ * better can be left. Null when no set keeps the limits (or none was found before the search stopped).
+ */
+export function chooseMenu({ problem, wanted, mostParts, known }: ChoiceTask): MenuChoice | null {
+  const first = firstSet(problem);
+  if (first === null) return null;
+  const book = openBook(problem, wanted, latest(known?.prices ?? []));
+  for (const { set } of known?.best ?? []) if (isCarriable(problem, set)) workOut(book, set);
+  exchangeMenus(book, book.best[0]?.set ?? first);
+  const end = searchMenus(book, mostParts);
+  return book.best.length === 0 ? null : { book, end };
+}
+
+/** Prices taken over from another problem: the last ones found, which come from its best sets. Judgement. */
+const PRICES_KEPT = 12;
+
+function latest(prices: readonly MenuMultipliers[]): readonly MenuMultipliers[] {
+  return prices.slice(-PRICES_KEPT);
+}
+
+/** Whether any set of calls keeps the limits. */
+export function hasMenu(problem: MenuProblem): boolean {
+  const first = firstSet(problem);
+  if (first === null) return false;
+  const book = openBook(problem, 1);
+  workOut(book, first);
+  if (book.best.length === 0) searchMenus(book, PARTS_FOR_ANY);
+  return book.best.length > 0;
+}
+
+/** Parts looked at for any mix that keeps the limits; such a mix is found at once or not at all. Judgement. */
+const PARTS_FOR_ANY = 2000;

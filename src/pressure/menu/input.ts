@@ -1,0 +1,28 @@
+import type { CallLibrary } from '../../ingest/call-library.ts';
+import type { WeekSettings } from '../../ingest/week-settings.ts';
+import type { SoundnessFault } from '../protection/protection-result.ts';
+import type { ScoreDraws } from '../score/score-draws.ts';
+import type { ScoreChapter } from '../score/score-result.ts';
+
+/** What a week's menu is made from. */
+export interface MenuInput {
+  readonly library: CallLibrary;
+  readonly settings: WeekSettings;
+  readonly scores: ScoreChapter;
+  readonly draws: ScoreDraws;
+  readonly soundness: readonly SoundnessFault[];
+  /** Takes the place of the pairing cap of week.yaml. */
+  readonly pairingCap?: number | undefined;
+}
+
+/** The input with its own pairing cap written into the settings. */
+export function withPairingCap(input: MenuInput): MenuInput {
+  if (input.pairingCap === undefined) return input;
+  return withMenu(input, { pairing_cap: input.pairingCap });
+}
+
+/** The input with some settings of the menu changed. */
+export function withMenu(input: MenuInput, change: Partial<WeekSettings['menu']>): MenuInput {
+  const { settings } = input;
+  return { ...input, pairingCap: undefined, settings: { ...settings, menu: { ...settings.menu, ...change } } };
+}

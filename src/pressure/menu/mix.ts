@@ -1,0 +1,189 @@
+import type { LinearConstraint } from '../../stats/mixed-program.ts';
+import type { MenuCandidate, MenuProblem } from './model.ts';
+import { solveNudged } from './solve.ts';
+
+/** The best mix of a set of calls and what it is worth. */
+export interface MenuMix {
+  /** Candidates carried, ascending. */
+  readonly set: readonly number[];
+  /** Share of a situation's snaps given to the i-th carried candidate, at `i * situations + situation`. */
+  readonly shares: Float64Array;
+  /** Points saved a game by the forecast, and against the answer that hurts most in each situation. */
+  readonly value: number;
+  readonly worst: number;
+  /** Trust times `value` plus the rest times `worst`: what the menu is chosen by. */
+  readonly objective: number;
+}
+
+/**
+ * The mix of a set of calls that is worth most within the limits on the mix, by a linear program.
+ *
+ * @returns null when no mix keeps the limits
+ */
+export function bestMix(problem: MenuProblem, carried: readonly number[]): MenuMix | null {
+  const set = [...carried].sort((a, b) => a - b);
+  const shift = lowest(problem, set);
+  const solved = solveNudged({
+    maximize: mixObjective(problem, set),
+    constraints: [...mixConstraints(problem, set), ...worstConstraints(problem, set, shift)],
+  });
+  if (solved?.status !== 'optimal') return null;
+  const count = problem.situations.length;
+  const shares = Float64Array.from({ length: set.length * count }, (_, at) => {
+    const c = set[Math.floor(at / count)] as number;
+    return Math.max(0, solved.solution.get(shareName(c, at % count)) ?? 0);
+  });
+  return keepsLimits(problem, set, shares) ? worthOfMix(problem, set, shares) : null;
+}
+
+/** What a given mix of a set is worth. */
+export function worthOfMix(problem: MenuProblem, set: readonly number[], shares: Float64Array): MenuMix {
+  const { situations, limits } = problem;
+  let [value, worst] = [0, 0];
+  situations.forEach(({ expectedSnaps }, s) => {
+    value += expectedSnaps * weighted(problem, { set, shares, s }, (at) => problem.value[at] as number);
+    worst += expectedSnaps * Math.min(...worthByAnswer(problem, { set, shares, s }));
+  });
+  return { set, shares, value, worst, objective: limits.trust * value + (1 - limits.trust) * worst };
+}
+
+/** A mix in one situation. */
+export interface MixAt {
+  readonly set: readonly number[];
+  readonly shares: Float64Array;
+  readonly s: number;
+}
+
+/** Points a snap a mix saves in a situation against each answer; 0 against an answer nobody scored. */
+export function worthByAnswer(problem: MenuProblem, mix: MixAt): number[] {
+  const { answers } = problem;
+  const worth = Array.from({ length: answers }, (_, a) =>
+    weighted(problem, mix, (at) => problem.byAnswer[at * answers + a] as number),
+  );
+  return worth.length === 0 ? [0] : worth;
+}
+
+/** Sum over carried candidates of their share in a situation times a quantity. */
+export function weighted(problem: MenuProblem, { set, shares, s }: MixAt, of: (at: number) => number): number {
+  const count = problem.situations.length;
+  return set.reduce((sum, c, i) => sum + (shares[i * count + s] as number) * of(c * count + s), 0);
+}
+
+/** Calls a game expected of the i-th carried candidate. */
+export function expectedCalls(problem: MenuProblem, { shares }: Pick<MenuMix, 'shares'>, i: number): number {
+  const { situations } = problem;
+  return situations.reduce(
+    (sum, { expectedSnaps }, s) => sum + expectedSnaps * (shares[i * situations.length + s] as number),
+    0,
+  );
+}
+
+/** Explosive plays a game expected under a mix. */
+export function expectedExplosives(problem: MenuProblem, { set, shares }: Pick<MenuMix, 'set' | 'shares'>): number {
+  return problem.situations.reduce(
+    (sum, { expectedSnaps }, s) =>
+      sum + expectedSnaps * weighted(problem, { set, shares, s }, (at) => problem.extraExplosives[at] as number),
+    problem.baseExplosives,
+  );
+}
+
+const shareName = (c: number, s: number) => `share${c}_${s}`;
+const worstName = (s: number) => `worst${s}`;
+
+function mixObjective(problem: MenuProblem, set: readonly number[]): Map<string, number> {
+  const { situations, limits } = problem;
+  const terms = new Map<string, number>();
+  situations.forEach(({ expectedSnaps }, s) => {
+    if (limits.trust < 1) terms.set(worstName(s), expectedSnaps * (1 - limits.trust));
+    for (const c of set) {
+      const value = problem.value[c * situations.length + s] as number;
+      terms.set(shareName(c, s), expectedSnaps * limits.trust * value);
+    }
+  });
+  return terms;
+}
+
+function mixConstraints(problem: MenuProblem, set: readonly number[]): LinearConstraint[] {
+  const { situations, limits } = problem;
+  const rates = situations.map((_, s) => ({
+    terms: new Map(set.map((c) => [shareName(c, s), 1])),
+    max: limits.mostPressure,
+    ...(limits.leastPressure > 0 ? { min: limits.leastPressure } : {}),
+  }));
+  const uses = set.map((c) => ({ terms: overSnaps(problem, [c], () => 1), min: limits.leastCalls }));
+  return [...rates, ...uses, ...pairConstraints(problem, set), ...riskConstraints(problem, set)];
+}
+
+/** No pair of path and coverage takes more than the cap of its path's calls. */
+function pairConstraints(problem: MenuProblem, set: readonly number[]): LinearConstraint[] {
+  const { pairingCap } = problem.limits;
+  if (pairingCap >= 1) return [];
+  const of = (c: number) => problem.candidates[c] as MenuCandidate;
+  const firsts = set.filter((c, i) => set.findIndex((d) => of(d).pair === of(c).pair) === i);
+  return firsts.map((first) => {
+    const path = set.filter((c) => of(c).path === of(first).path);
+    return {
+      terms: overSnaps(problem, path, (at) => (pairOfAt(problem, at) === of(first).pair ? 1 : 0) - pairingCap),
+      max: 0,
+    };
+  });
+}
+
+function riskConstraints(problem: MenuProblem, set: readonly number[]): LinearConstraint[] {
+  const { explosives } = problem.limits;
+  if (explosives === null) return [];
+  const terms = overSnaps(problem, set, (at) => problem.extraExplosives[at] as number);
+  return [{ terms, max: explosives - problem.baseExplosives }];
+}
+
+function worstConstraints(problem: MenuProblem, set: readonly number[], shift: number): LinearConstraint[] {
+  const { situations, answers, limits } = problem;
+  if (limits.trust === 1) return [];
+  return situations.flatMap((_, s) =>
+    Array.from({ length: answers }, (__, a) => {
+      const terms = new Map([[worstName(s), 1]]);
+      for (const c of set) {
+        const at = c * situations.length + s;
+        terms.set(shareName(c, s), -(problem.byAnswer[at * answers + a] as number));
+      }
+      return { terms, max: -shift };
+    }),
+  );
+}
+
+/** A floor under the worst answer, so that the program's variables stay at or above 0. */
+function lowest(problem: MenuProblem, set: readonly number[]): number {
+  const { situations, answers } = problem;
+  const each = situations.length * answers;
+  return set.reduce((least, c) => Math.min(least, ...problem.byAnswer.subarray(c * each, (c + 1) * each)), 0);
+}
+
+function overSnaps(problem: MenuProblem, list: readonly number[], of: (at: number) => number): Map<string, number> {
+  const terms = new Map<string, number>();
+  problem.situations.forEach(({ expectedSnaps }, s) => {
+    for (const c of list) terms.set(shareName(c, s), expectedSnaps * of(c * problem.situations.length + s));
+  });
+  return terms;
+}
+
+function pairOfAt(problem: MenuProblem, at: number): number {
+  return (problem.candidates[Math.floor(at / problem.situations.length)] as MenuCandidate).pair;
+}
+
+/** The solver works with rounded numbers; a mix is taken only when it keeps every limit to this. */
+const MIX_SLACK = 1e-6;
+
+function keepsLimits(problem: MenuProblem, set: readonly number[], shares: Float64Array): boolean {
+  const count = problem.situations.length;
+  return mixConstraints(problem, set).every(({ terms, min, max }) => {
+    let total = 0;
+    for (const [i, c] of set.entries()) {
+      for (let s = 0; s < count; s++) {
+        total += (shares[i * count + s] as number) * ((terms as Map<string, number>).get(shareName(c, s)) ?? 0);
+      }
+    }
+    return (
+      total >= (min ?? Number.NEGATIVE_INFINITY) - MIX_SLACK && total <= (max ?? Number.POSITIVE_INFINITY) + MIX_SLACK
+    );
+  });
+}

@@ -1,0 +1,19 @@
+import type { MenuChoice } from './choice.ts';
+import type { CompiledMenu } from './compile.ts';
+import { THEORIES } from './theory.ts';
+
+/** What a reader must know of how a menu came about. */
+export function menuNotes({ offer, problem }: CompiledMenu, choice: MenuChoice | null): string[] {
+  const notes = THEORIES.filter((_, theory) => !offer.theories.includes(theory)).map(
+    ({ words }) => `No sound, scored call of the library is a ${words} call, so none is demanded.`,
+  );
+  const ceiling = choice && !choice.end.finished ? choice.end.ceiling - (choice.book.best[0]?.objective ?? 0) : 0;
+  if (ceiling > 0) {
+    notes.push(
+      `The search stopped before it had seen every menu: one not seen could be worth up to ${ceiling.toFixed(2)} points a game more by the plan's measure.`,
+    );
+  }
+  if (problem.limits.trust === 1)
+    notes.push('With a trust of 1 the menu leans on the forecast alone and guards against nothing.');
+  return notes;
+}

@@ -1,0 +1,14 @@
+import { share } from '../../stats/share.ts';
+import type { OwnFilmChapter } from './result.ts';
+import { countWords, type OwnSnap } from './snaps.ts';
+
+/** Which way the shell turned behind each path of our pressures. */
+export function rotationsOf(snaps: readonly OwnSnap[]): OwnFilmChapter['rotation'] {
+  const told = snaps.filter(({ pressure, path, rotation }) => pressure && path !== undefined && rotation !== undefined);
+  return countWords(told, ({ path }) => path).flatMap(([path, trials]) =>
+    countWords(
+      told.filter((snap) => snap.path === path),
+      ({ rotation }) => rotation,
+    ).map(([rotation, count]) => ({ path, rotation, share: share(count, trials) })),
+  );
+}

@@ -1,0 +1,24 @@
+import { runsTest } from '../../stats/runs.ts';
+import type { OwnFilmChapter } from './result.ts';
+import { countWords, type OwnSnap } from './snaps.ts';
+
+/** Fewer snaps than this in a game's situation make no sequence. Judgement. */
+const SHORTEST = 6;
+
+/**
+ * Whether pressures alternate more or less than chance within a situation. Games are never joined: each game with a long
+ * enough sequence is tested, and the smallest p is multiplied by the number of games tested (Bonferroni).
+ */
+export function pressureRuns(snaps: readonly OwnSnap[]): OwnFilmChapter['runsTest'] {
+  const told = snaps.filter(({ pressure, situation }) => pressure !== undefined && situation !== undefined);
+  return countWords(told, ({ situation }) => situation).flatMap(([situation]) => {
+    const games = countWords(told, ({ game }) => game).map(([game]) =>
+      told.filter((snap) => snap.game === game && snap.situation === situation),
+    );
+    const long = games.filter((game) => game.length >= SHORTEST);
+    if (long.length === 0) return [];
+    const found = long.flatMap((game) => runsTest(game.map(({ pressure }) => pressure ?? false)).exact?.twoSided ?? []);
+    const p = found.length === 0 ? null : Math.min(1, Math.min(...found) * found.length);
+    return [{ situation, p, snaps: long.reduce((sum, game) => sum + game.length, 0) }];
+  });
+}

@@ -1,0 +1,62 @@
+import { type Chart, chartedCount, textAt } from '../../ingest/chart.ts';
+import { CHART_COLUMNS } from '../../ingest/columns.ts';
+import type { FilmChapter } from './week-plan.ts';
+
+/** Which parts of the season folder were there, and what reading them found. */
+export interface FilmFacts {
+  readonly faults: number;
+  readonly warnings: number;
+  readonly problems: readonly string[];
+  readonly invented: boolean;
+  readonly has: {
+    readonly archive: boolean;
+    readonly ownFilm: boolean;
+    readonly library: boolean;
+    readonly weekFile: boolean;
+  };
+}
+
+const PARTS = {
+  weekFile: { part: 'week.yaml', wouldAdd: 'your own cut-offs, practice budget and menu limits; defaults were used' },
+  library: {
+    part: 'defense.yaml',
+    wouldAdd: 'your calls: who comes free, the race, soundness, a menu and a call sheet',
+  },
+  ownFilm: { part: 'ours.csv', wouldAdd: 'your own results in the scores, and what your film gives away' },
+  archive: { part: 'archive', wouldAdd: 'base rates of other opponents, which sharpen every forecast' },
+} as const;
+
+/** Columns that belong to our own film and are never expected of a scouted offense. */
+const OWN_ONLY: readonly string[] = ['call', 'path', 'family', 'coverage', 'rotation', 'shown_early', 'note'];
+
+/** What the numbers were made from: games, charted shares, faults, and what was absent. */
+export function filmChapter(chart: Chart, facts: FilmFacts): FilmChapter {
+  const columns = CHART_COLUMNS.filter(({ name }) => !OWN_ONLY.includes(name)).map(({ name }) => ({
+    column: name,
+    charted: chartedCount(chart, name),
+    snaps: chart.size,
+  }));
+  const absent = (Object.keys(PARTS) as (keyof typeof PARTS)[])
+    .filter((part) => !facts.has[part])
+    .map((part) => PARTS[part]);
+  return {
+    snaps: chart.size,
+    games: gamesOf(chart),
+    sources: chart.sources,
+    columns,
+    faults: facts.faults,
+    warnings: facts.warnings,
+    problems: facts.problems,
+    absent,
+    invented: facts.invented,
+  };
+}
+
+function gamesOf(chart: Chart): { game: string; snaps: number }[] {
+  const games = new Map<string, number>();
+  for (let i = 0; i < chart.size; i++) {
+    const game = textAt(chart, 'game', i) ?? 'not charted';
+    games.set(game, (games.get(game) ?? 0) + 1);
+  }
+  return [...games].map(([game, snaps]) => ({ game, snaps }));
+}

@@ -1,0 +1,63 @@
+import type { CallLibrary } from '../../ingest/call-library.ts';
+import type { Chart } from '../../ingest/chart.ts';
+import type { WeekSettings } from '../../ingest/week-settings.ts';
+import { forecastWeek } from '../forecast/forecast.ts';
+import { planMenu } from '../menu/menu.ts';
+import { ownFilmChapter } from '../own-film/own-film.ts';
+import { protectionChapter } from '../protection/protection-chapter.ts';
+import { scoreChapter } from '../score/score-chapter.ts';
+import { shortVersion } from './short-version.ts';
+import type { FilmChapter, WeekPlan } from './week-plan.ts';
+
+/** Everything a plan is made from; `archive`, `ownFilm` and `library` may be absent. */
+export interface WeekInput {
+  readonly chart: Chart;
+  readonly archive: Chart | null;
+  readonly ownFilm: Chart | null;
+  readonly library: CallLibrary | null;
+  readonly settings: WeekSettings;
+  readonly film: FilmChapter;
+  /** YYYY-MM-DD. */
+  readonly date: string;
+  readonly version: string;
+  /** Told the name of each stage as it begins. */
+  readonly onStage?: (stage: string) => void;
+}
+
+/**
+ * Works out one week: forecast, protection and race, family scores, menu, our own film, and the short version. Pure:
+ * the same input gives the same plan.
+ */
+export function planWeek(input: WeekInput): WeekPlan {
+  const { chart, archive, ownFilm, library, settings } = input;
+  const seed = settings.seed;
+  const stage = input.onStage ?? (() => undefined);
+  stage('Forecasting their answers');
+  const forecast = forecastWeek({ chart, archive, settings, seed });
+  stage('Matching protections and racing the ball');
+  const protection = protectionChapter({ chart, archive, library, settings, forecast, seed });
+  stage('Scoring the families');
+  const { chapter: scores, draws } = scoreChapter({ chart, ownFilm, library, settings, forecast, protection, seed });
+  stage('Choosing the menu');
+  const menu = library ? planMenu({ library, settings, scores, draws, soundness: protection.soundness }) : null;
+  stage('Reading our own film');
+  const ours = ownFilm ? ownFilmChapter({ ownFilm, library, settings, scores, seed }) : null;
+  const plan: WeekPlan = {
+    schema: 'pressure-plan.week/1',
+    version: input.version,
+    opponent: settings.opponent,
+    us: settings.us,
+    date: input.date,
+    seed,
+    settings,
+    library,
+    film: input.film,
+    forecast,
+    protection,
+    scores,
+    menu,
+    ownFilm: ours,
+    shortVersion: [],
+  };
+  return { ...plan, shortVersion: shortVersion(plan) };
+}

@@ -1,0 +1,50 @@
+import type { CallLibrary } from '../../ingest/call-library.ts';
+import type { WeekSettings } from '../../ingest/week-settings.ts';
+import type { ForecastChapter } from '../forecast/forecast-result.ts';
+import type { MenuResult } from '../menu/result.ts';
+import type { OwnFilmChapter } from '../own-film/result.ts';
+import type { ProtectionChapter } from '../protection/protection-result.ts';
+import type { ScoreChapter } from '../score/score-result.ts';
+
+/** How much of a column was charted on the opponent's film. */
+export interface ColumnCharted {
+  readonly column: string;
+  readonly charted: number;
+  readonly snaps: number;
+}
+
+/** What the numbers were made from. */
+export interface FilmChapter {
+  readonly snaps: number;
+  readonly games: readonly { readonly game: string; readonly snaps: number }[];
+  readonly sources: readonly string[];
+  readonly columns: readonly ColumnCharted[];
+  readonly faults: number;
+  readonly warnings: number;
+  readonly problems: readonly string[];
+  /** Parts of the season folder that were not there, and what each would have added. */
+  readonly absent: readonly { readonly part: string; readonly wouldAdd: string }[];
+  /** True when every snap is invented demonstration data. */
+  readonly invented: boolean;
+}
+
+/** Everything one week's report says; the page, report.json and the sheets are made from this and nothing else. */
+export interface WeekPlan {
+  readonly schema: 'pressure-plan.week/1';
+  readonly version: string;
+  readonly opponent: string;
+  readonly us: string;
+  /** YYYY-MM-DD, handed in by the shell. */
+  readonly date: string;
+  readonly seed: number;
+  readonly settings: WeekSettings;
+  readonly library: CallLibrary | null;
+  readonly film: FilmChapter;
+  readonly forecast: ForecastChapter;
+  readonly protection: ProtectionChapter;
+  readonly scores: ScoreChapter;
+  readonly menu: MenuResult | null;
+  readonly ownFilm: OwnFilmChapter | null;
+  /** The short version: sentences a coach would say aloud, made from the numbers. */
+  readonly shortVersion: readonly string[];
+}

@@ -1,0 +1,67 @@
+import type { Call, CallLibrary } from '../../ingest/call-library.ts';
+import type { Chart } from '../../ingest/chart.ts';
+import type { WeekSettings } from '../../ingest/week-settings.ts';
+import type { ForecastChapter } from '../forecast/forecast-result.ts';
+import { checkLibrary } from '../soundness/soundness.ts';
+import { matchProtection } from './protection.ts';
+import { protectionMix } from './protection-mix.ts';
+import { picturesFor } from './protection-pictures.ts';
+import { averageRates, type ProtectionRates, protectionRates } from './protection-rates.ts';
+import type { CallProtection, ProtectionChapter, RaceLine } from './protection-result.ts';
+import { tallyProtection } from './protection-tally.ts';
+import { createHomeCurves } from './race.ts';
+import { raceLines } from './race-lines.ts';
+import { type Release, releaseCurve, releases } from './release.ts';
+
+/** What the chapter on protection is made from; the archive, the library and the forecast may be absent. */
+export interface ProtectionInput {
+  readonly chart: Chart;
+  readonly archive: Chart | null;
+  readonly library: CallLibrary | null;
+  readonly settings: WeekSettings;
+  readonly forecast: ForecastChapter | null;
+  /** Not used: everything here is exact. */
+  readonly seed: number;
+}
+
+/**
+ * How they protect, whom each of our calls frees against each picture, whether he is home before the ball is out, and
+ * whether the calls are sound. Without a library the mix and the release curves alone.
+ */
+export function protectionChapter(input: ProtectionInput): ProtectionChapter {
+  const { chart, archive, library, forecast } = input;
+  const tally = tallyProtection(chart);
+  const others = archive && tallyProtection(archive);
+  const sourced = protectionRates({ tally, archive: others, forecast });
+  const ball = releases(input);
+  const seen: SeenRates = { rates: sourced.rates, average: averageRates(others) };
+  return {
+    mix: protectionMix(tally, sourced),
+    calls: library ? library.calls.flatMap((call) => shownPictures(call, library, sourced.rates)) : [],
+    race: library ? races(library, seen, ball) : [],
+    release: ball.map(releaseCurve),
+    soundness: library ? checkLibrary(library) : [],
+  };
+}
+
+interface SeenRates {
+  readonly rates: ProtectionRates;
+  readonly average: ProtectionRates;
+}
+
+/** Pictures rarer than this are raced but not listed. */
+const LISTED_SHARE = 0.02;
+
+function shownPictures(call: Call, library: CallLibrary, rates: ProtectionRates): CallProtection[] {
+  return picturesFor(call, rates)
+    .filter(({ share }) => share >= LISTED_SHARE)
+    .map(({ picture, share }) => ({ ...matchProtection(call, library, picture), share }));
+}
+
+function races(library: CallLibrary, { rates, average }: SeenRates, ball: readonly Release[]): RaceLine[] {
+  const context = { roles: library.roles, curves: createHomeCurves(library.level) };
+  return library.calls.flatMap((call) => {
+    const pictures = picturesFor(call, rates);
+    return raceLines({ call, pictures, typicalPictures: picturesFor(call, average) }, ball, context);
+  });
+}

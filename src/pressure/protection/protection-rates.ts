@@ -1,0 +1,150 @@
+import type { Share } from '../../stats/share.ts';
+import type { ForecastChapter, Target } from '../forecast/forecast-result.ts';
+import type { BackJob, ProtectionTally } from './protection-tally.ts';
+
+/** How an offense protects when it passes, as shares to plan with. */
+export interface ProtectionRates {
+  /** Five, six, seven, eight protectors; sums to 1. */
+  readonly protectors: readonly number[];
+  /** Half slide, full slide, man; sums to 1. */
+  readonly turns: readonly number[];
+  readonly toBack: number;
+  readonly toField: number;
+  readonly toStrength: number;
+  /** Of backs who get out, or are not there, the share who release wide. */
+  readonly wide: number;
+}
+
+/** Rates with what nobody charted on this opponent, and where it was taken from instead. */
+export interface SourcedRates {
+  readonly rates: ProtectionRates;
+  readonly assumed: readonly string[];
+}
+
+/** What a week's rates are made from; a missing archive or forecast is null. */
+export interface RateSources {
+  readonly tally: ProtectionTally;
+  readonly archive: ProtectionTally | null;
+  readonly forecast: ForecastChapter | null;
+}
+
+/**
+ * Rates where nothing was charted; judgement. Turns away from the back are the commoner habit of those who turn (Kuchar,
+ * Pressures to Attack Full-Slide Protection, 2015: some teams nearly always).
+ */
+export const ASSUMED_RATES: ProtectionRates = {
+  protectors: [0.2, 0.6, 0.15, 0.05],
+  turns: [0.6, 0.15, 0.25],
+  toBack: 0.35,
+  toField: 0.5,
+  toStrength: 0.5,
+  wide: 0.5,
+};
+
+/**
+ * The rates to plan with: the forecast over all their passes where the column was charted, else other opponents' where
+ * the archive has at least twenty, else an assumption.
+ */
+export function protectionRates({ tally, archive, forecast }: RateSources): SourcedRates {
+  const base = averageRates(archive);
+  const rates: ProtectionRates = {
+    protectors: protectorRates(tally, base, forecast),
+    turns: shrunkAll(tally.turns, base.turns),
+    toBack: slideRate(tally.toBack, base.toBack, planned(forecast, 'slide_to_back')),
+    toField: slideRate(tally.toField, base.toField, planned(forecast, 'slide_to_field')),
+    toStrength: slideRate(tally.toStrength, base.toStrength, planned(forecast, 'slide_to_strength')),
+    wide: wideRate(tally, base.wide),
+  };
+  return { rates, assumed: assumedPieces(tally, archive) };
+}
+
+/** An average opponent's rates: the archive's where it has at least twenty snaps of a piece, else the assumption. */
+export function averageRates(archive: ProtectionTally | null): ProtectionRates {
+  if (!archive) return ASSUMED_RATES;
+  const slide = (share: Share, assumed: number) => (share.trials >= ENOUGH ? (share.estimate ?? assumed) : assumed);
+  return {
+    protectors: archive.charted.protectors >= ENOUGH ? estimates(archive.protectors) : ASSUMED_RATES.protectors,
+    turns: archive.charted.slide >= ENOUGH ? estimates(archive.turns) : ASSUMED_RATES.turns,
+    toBack: slide(archive.toBack, ASSUMED_RATES.toBack),
+    toField: slide(archive.toField, ASSUMED_RATES.toField),
+    toStrength: slide(archive.toStrength, ASSUMED_RATES.toStrength),
+    wide: wideRate(archive, ASSUMED_RATES.wide),
+  };
+}
+
+/** Snaps a base rate weighs against their own; judgement. */
+const BASE_WORTH = 10;
+
+/** Snaps of other opponents from which their rate is taken over the assumption. */
+const ENOUGH = 20;
+
+type Counted = readonly { readonly share: Share }[];
+
+function estimates(counted: Counted): readonly number[] {
+  return counted.map(({ share }) => share.estimate ?? 0);
+}
+
+function shrunkAll(counted: Counted, base: readonly number[]): readonly number[] {
+  return counted.map(({ share }, i) => shrunk(share, base[i] ?? 0));
+}
+
+function shrunk({ count, trials }: Pick<Share, 'count' | 'trials'>, base: number): number {
+  return (count + BASE_WORTH * base) / (trials + BASE_WORTH);
+}
+
+function slideRate(charted: Share, base: number, forecast: readonly number[] | null): number {
+  if (charted.trials === 0) return base;
+  return forecast?.[0] ?? shrunk(charted, base);
+}
+
+/** The forecast's shares of a target over all snaps, or null where none of the opponent's snaps tell. */
+function planned(forecast: ForecastChapter | null, target: Target): readonly number[] | null {
+  const found = forecast?.forecasts.find((one) => one.target === target && one.situation === 'all');
+  return found && found.ownSnaps > 0 ? found.classes.map(({ share }) => share) : null;
+}
+
+function protectorRates(tally: ProtectionTally, base: ProtectionRates, forecast: ForecastChapter | null) {
+  if (tally.charted.protectors > 0) {
+    return withEights(planned(forecast, 'protectors'), tally, base) ?? shrunkAll(tally.protectors, base.protectors);
+  }
+  if (tally.charted.back === 0) return base.protectors;
+  // Nobody counted protectors, but a back who gets out, or is not there, leaves five.
+  const [usual = 0, ...more] = base.protectors;
+  const five = shrunk({ count: backsOut(tally), trials: tally.charted.back }, usual);
+  return [five, ...more.map((share) => ((1 - five) * share) / (1 - usual))];
+}
+
+/** The forecast speaks of five, six, and seven or more; eights are told apart by their own count. */
+function withEights(planned: readonly number[] | null, { protectors }: ProtectionTally, base: ProtectionRates) {
+  if (!planned) return null;
+  const [five = 0, six = 0, more = 0] = planned;
+  const countOf = (men: number) => protectors.find(({ count }) => count === men)?.share.count ?? 0;
+  const [, , usualSeven = 0, usualEight = 0] = base.protectors;
+  const usual = usualEight === 0 ? 0 : usualEight / (usualSeven + usualEight);
+  const eight = more * shrunk({ count: countOf(8), trials: countOf(7) + countOf(8) }, usual);
+  return [five, six, more - eight, eight];
+}
+
+const OUT_JOBS: readonly BackJob[] = ['releases_wide', 'releases_inside', 'none'];
+
+/** Passes on which the back got out or was not there. */
+function backsOut({ backJobs }: ProtectionTally): number {
+  return backJobs.filter(({ job }) => OUT_JOBS.includes(job)).reduce((sum, { share }) => sum + share.count, 0);
+}
+
+function wideRate(tally: ProtectionTally, base: number): number {
+  const wide = tally.backJobs.find(({ job }) => job === 'releases_wide')?.share.count ?? 0;
+  return shrunk({ count: wide, trials: backsOut(tally) }, base);
+}
+
+function assumedPieces(tally: ProtectionTally, archive: ProtectionTally | null): string[] {
+  const pieces = [
+    { words: 'how many protect', own: tally.charted.protectors, others: archive?.charted.protectors },
+    { words: 'how the line turns', own: tally.charted.slide, others: archive?.charted.slide },
+    { words: 'whether it turns to the back', own: tally.toBack.trials, others: archive?.toBack.trials },
+    { words: "the back's job", own: tally.charted.back, others: archive?.charted.back },
+  ];
+  return pieces
+    .filter(({ own }) => own === 0)
+    .map(({ words, others = 0 }) => `${words} (${others >= ENOUGH ? 'as other opponents do' : 'assumed'})`);
+}

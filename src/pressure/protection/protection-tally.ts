@@ -1,0 +1,81 @@
+import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
+import { BACK_ACTIONS } from '../../ingest/vocabulary.ts';
+import { type Share, share } from '../../stats/share.ts';
+import { runOrPassCodes } from '../forecast/target.ts';
+import { type SlideReference, slideCodes } from '../snap/field-side.ts';
+import { NOT_KNOWN } from '../snap/not-known.ts';
+
+/** One of the back's jobs. */
+export type BackJob = (typeof BACK_ACTIONS)[number];
+
+/** How a line turned: half slide, full slide, or man. */
+export const TURNS = ['half', 'full', 'man'] as const;
+/** One word of {@link TURNS}. */
+export type Turn = (typeof TURNS)[number];
+
+/** Numbers of protectors told apart; the last is eight or more, the first five or fewer. */
+export const PROTECTOR_COUNTS = [5, 6, 7, 8] as const;
+
+/** What was charted of a chart's protections, on its passes. */
+export interface ProtectionTally {
+  readonly passes: number;
+  /** In the order of {@link PROTECTOR_COUNTS}. */
+  readonly protectors: readonly { readonly count: number; readonly share: Share }[];
+  /** In the order of {@link TURNS}. */
+  readonly turns: readonly { readonly turn: Turn; readonly share: Share }[];
+  /** In the order of the vocabulary's back actions. */
+  readonly backJobs: readonly { readonly job: BackJob; readonly share: Share }[];
+  /** Passes on which each was charted. */
+  readonly charted: { readonly protectors: number; readonly slide: number; readonly back: number };
+  readonly toBack: Share;
+  readonly toField: Share;
+  readonly toStrength: Share;
+}
+
+/** Counts a chart's protections on its passes, each over the passes on which it was charted. */
+export function tallyProtection(chart: Chart): ProtectionTally {
+  const passed = runOrPassCodes(chart);
+  const passes = Array.from(passed.keys()).filter((i) => passed[i] === 1);
+  const protectors = chartedWords(passes, (i) => protectorsAt(chart, i));
+  const turns = chartedWords(passes, (i) => turnAt(chart, i));
+  const backJobs = chartedWords(passes, (i) => textAt(chart, 'back_action', i) as BackJob | undefined);
+  return {
+    passes: passes.length,
+    protectors: PROTECTOR_COUNTS.map((count) => ({ count, share: shareOf(count, protectors) })),
+    turns: TURNS.map((turn) => ({ turn, share: shareOf(turn, turns) })),
+    backJobs: BACK_ACTIONS.map((job) => ({ job, share: shareOf(job, backJobs) })),
+    charted: { protectors: protectors.length, slide: turns.length, back: backJobs.length },
+    toBack: slideShare(chart, passes, 'back'),
+    toField: slideShare(chart, passes, 'field'),
+    toStrength: slideShare(chart, passes, 'strength'),
+  };
+}
+
+function chartedWords<T>(passes: readonly number[], at: (index: number) => T | undefined): T[] {
+  return passes.flatMap((i) => {
+    const word = at(i);
+    return word === undefined ? [] : [word];
+  });
+}
+
+function shareOf<T>(word: T, charted: readonly T[]): Share {
+  return share(charted.filter((one) => one === word).length, charted.length);
+}
+
+function protectorsAt(chart: Chart, index: number): (typeof PROTECTOR_COUNTS)[number] | undefined {
+  const count = numberAt(chart, 'protectors', index);
+  if (count === undefined) return undefined;
+  return PROTECTOR_COUNTS[Math.min(3, Math.max(0, count - 5))];
+}
+
+function turnAt(chart: Chart, index: number): Turn | undefined {
+  const slide = textAt(chart, 'slide', index);
+  if (slide === undefined || slide === 'man') return slide;
+  return slide.startsWith('full') ? 'full' : 'half';
+}
+
+function slideShare(chart: Chart, passes: readonly number[], reference: SlideReference): Share {
+  const codes = slideCodes(chart, reference);
+  const known = passes.filter((i) => codes[i] !== NOT_KNOWN);
+  return share(known.filter((i) => codes[i] === 0).length, known.length);
+}

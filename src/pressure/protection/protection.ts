@@ -1,0 +1,57 @@
+import type { Call, CallLibrary } from '../../ingest/call-library.ts';
+import { arrivalSeconds } from './arrival.ts';
+import { blockedQuarter, LATE_BLOCK } from './block-delay.ts';
+import { type MetRusher, meetProtection } from './protection-meeting.ts';
+import type { CallProtection, ProtectionPicture } from './protection-result.ts';
+import { protectionWords } from './protection-words.ts';
+import type { Rusher } from './rush-threats.ts';
+import { sprintProfile } from './sprint.ts';
+
+/** Our eleven and the level they play at. */
+export type Defense = Pick<CallLibrary, 'roles' | 'level'>;
+
+/** Depth of the passer at which arrivals are shown, in yards: a five-step drop, or three steps from a deep snap. */
+export const SHOWN_PASSER_DEPTH = 7;
+
+/**
+ * A call against one protection picture: who is free, slowed, blocked or doubled, when each would be home, and in words.
+ * The picture handed back says whether our front covers the guard away from a half slide.
+ *
+ * @see {@link meetProtection} for the matching, {@link arrivalSeconds} for the times
+ */
+export function matchProtection(
+  call: Call,
+  defense: Defense,
+  picture: ProtectionPicture,
+): Omit<CallProtection, 'share'> {
+  const meeting = meetProtection(call, defense.roles, picture);
+  const rushers = meeting.rushers.map((rusher) => ({
+    role: rusher.role,
+    lane: rusher.lane,
+    fate: rusher.fate,
+    arrival: shownArrival(rusher, unblockedArrival(rusher, defense.level, SHOWN_PASSER_DEPTH)),
+  }));
+  const { free, soft, peeled, added } = meeting;
+  const words = protectionWords(meeting, defense.roles);
+  return { call: call.name, picture: meeting.picture, free, soft, peeled, added, rushers, words };
+}
+
+/** Seconds until a rusher would be home if nobody blocked him. */
+export function unblockedArrival(rusher: Rusher, level: Defense['level'], passerDepth: number): number {
+  const { spot, lane, way, man } = rusher;
+  return arrivalSeconds({ spot, lane, way, profile: sprintProfile(level, man) }, passerDepth);
+}
+
+function shownArrival({ fate }: MetRusher, free: number): number {
+  switch (fate) {
+    case 'free':
+      return free;
+    case 'late':
+      return free + LATE_BLOCK.delay;
+    case 'blocked':
+    case 'doubled':
+      return free + blockedQuarter(fate);
+    default:
+      return fate satisfies never;
+  }
+}

@@ -1,0 +1,77 @@
+import type { Call, CallLibrary } from '../../ingest/call-library.ts';
+import type { PassAnswer } from '../snap/pass-answer.ts';
+import { type Meeting, meetProtection } from './protection-meeting.ts';
+import type { ExpectedPicture } from './protection-pictures.ts';
+import type { ProtectionPicture, RaceLine } from './protection-result.ts';
+import { type HomeCurve, type HomeCurves, homeBeforeRelease, medianArrival, mixCurves } from './race.ts';
+import type { Release } from './release.ts';
+import { releaseShift } from './release-published.ts';
+
+/** One call with the pictures it is expected to see, from this opponent and from an average one. */
+export interface RacedCall {
+  readonly call: Call;
+  readonly pictures: readonly ExpectedPicture[];
+  readonly typicalPictures: readonly ExpectedPicture[];
+}
+
+/**
+ * Whether a rusher is home before the ball is out, for each answer that ends in a throw. The interval is over what is not
+ * known of the middle of their release; being home can only become likelier as that grows, so its ends are exact.
+ *
+ * @param releases - one per answer
+ */
+export function raceLines(raced: RacedCall, releases: readonly Release[], context: RaceContext): RaceLine[] {
+  const { call, pictures, typicalPictures } = raced;
+  const curveOf = curvesOfCall(call, context);
+  const atSnap = call.rush.filter(({ way }) => way !== 'late_if_back_blocks').length;
+  return releases.map((release) => {
+    const { answer, fit, typical, timedThrows } = release;
+    const curve = expectedCurve(pictures, (picture) => curveOf(picture, answer));
+    const shift = releaseShift(answer, atSnap);
+    const homeAt = (mu: number) => homeBeforeRelease(curve, { mu: mu + shift, sigma: fit.sigma });
+    const usual = { mu: typical.mu + shift, sigma: typical.sigma };
+    return {
+      call: call.name,
+      answer,
+      home: homeAt(fit.mu),
+      low: homeAt(fit.muLow),
+      high: homeAt(fit.muHigh),
+      typical: homeBeforeRelease(
+        expectedCurve(typicalPictures, (picture) => curveOf(picture, answer)),
+        usual,
+      ),
+      timedThrows,
+      firstArrival: medianArrival(curve),
+    };
+  });
+}
+
+/** What every race of a week shares. */
+export interface RaceContext {
+  readonly roles: CallLibrary['roles'];
+  /** Of the level of our defense. */
+  readonly curves: HomeCurves;
+}
+
+/** A call's home curve against each picture and answer, worked out once. */
+function curvesOfCall(call: Call, { roles, curves }: RaceContext) {
+  const meetings = new Map<string, { readonly meeting: Meeting; readonly curves: Map<PassAnswer, HomeCurve> }>();
+  return (picture: ProtectionPicture, answer: PassAnswer): HomeCurve => {
+    const key = `${picture.protection} ${picture.slide} ${picture.back}`;
+    const met = meetings.get(key) ?? { meeting: meetProtection(call, roles, picture), curves: new Map() };
+    meetings.set(key, met);
+    const curve = met.curves.get(answer) ?? curves(met.meeting, answer);
+    met.curves.set(answer, curve);
+    return curve;
+  };
+}
+
+function expectedCurve(
+  pictures: readonly ExpectedPicture[],
+  curveOf: (picture: ProtectionPicture) => HomeCurve,
+): HomeCurve {
+  return mixCurves(
+    pictures.map(({ picture }) => curveOf(picture)),
+    pictures.map(({ share }) => share),
+  );
+}

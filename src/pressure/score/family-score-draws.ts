@@ -1,0 +1,109 @@
+import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
+import { createRandom } from '../../stats/random.ts';
+import { meanOutcomes } from '../evidence/evidence.ts';
+import { CELL_COUNT, cellIndex } from '../evidence/evidence-cell.ts';
+import { OUTCOME_KINDS } from '../snap/outcome.ts';
+import { lookNoise } from './family-score-look-noise.ts';
+import { cellValues } from './family-score-means.ts';
+import type { ScoreModel } from './family-score-model.ts';
+import { drawShares } from './family-score-shares.ts';
+
+/** Draws behind every interval and chance; their own error is a fortieth of an interval's half width. */
+export const DRAW_COUNT = 4000;
+
+/** Spread of what a sheet point is worth, as the shape of a gamma with mean 1: shape 4 is a coefficient of 0.5. */
+const MARK_WORTH_SHAPE = 4; // judgement
+
+/** Seeded draws of everything that is not known; one set, shared by all families and situations. */
+export interface SharedDraws {
+  readonly count: number;
+  /** What the offense gains a snap, by cell and down: `cost[cell * 4 + down - 1][draw]`. */
+  readonly cost: readonly Float64Array[];
+  /** Explosive share by cell. */
+  readonly explosives: readonly Float64Array[];
+  /** Answer shares by situation, at `answer * count + draw`. */
+  readonly answers: readonly Float64Array[];
+  /** How far the looks' marks are from their means, by family: those of the set, those of the pass. */
+  readonly setNoise: readonly Float64Array[];
+  readonly passNoise: readonly Float64Array[];
+  /** What a mark is worth, mean 1. */
+  readonly markWorth: Float64Array;
+  /** How far their release is from what is expected, in standard deviations, at `answer * count + draw`. */
+  readonly release: Float64Array;
+}
+
+/**
+ * Draws the answer shares of every situation, the outcome shares of every cell, the looks, the worth of a mark and the
+ * release. Every cell has a stream of its own, so a change in one leaves the others' numbers as they were.
+ *
+ * A family's outcomes are drawn from all its evidence. The base is the yardstick: that professional figures may not hold
+ * at this level is as true of it as of every pressure and cancels in the difference, so it is drawn only as far as our
+ * own film moved it.
+ */
+export function sharedDraws(model: ScoreModel, count: number = DRAW_COUNT): SharedDraws {
+  const cells = Array.from({ length: CELL_COUNT }, (_, cell) => cellDraws(model, cell, count));
+  const looks = lookNoise(model, count);
+  const worth = createRandom(`${model.seed}/worth`);
+  const release = createRandom(`${model.seed}/release`);
+  return {
+    count,
+    cost: cells.flatMap(({ cost }) => cost),
+    explosives: cells.map(({ explosives }) => explosives),
+    answers: model.situations.map(({ id, alphas }) => answerDraws(`${model.seed}/answers/${id}`, alphas, count)),
+    setNoise: looks.set,
+    passNoise: looks.pass,
+    markWorth: filled(count, () => worth.gamma(MARK_WORTH_SHAPE) / MARK_WORTH_SHAPE),
+    release: filled(count * ANSWERS.length, release.normal),
+  };
+}
+
+function cellDraws(model: ScoreModel, cell: number, count: number) {
+  const [f, a] = [Math.floor(cell / ANSWERS.length), cell % ANSWERS.length];
+  const [family, answer] = [FAMILIES[f] ?? 'base', ANSWERS[a] ?? 'run'];
+  const values = [1, 2, 3, 4].map((down) => cellValues(family, answer, down));
+  const alphas = drawnAlphas(model, cell);
+  const random = createRandom(`${model.seed}/outcomes/${family}/${answer}`);
+  const outcome = meanOutcomes(model.evidence, cell);
+  const cost = values.map(() => new Float64Array(count));
+  const explosives = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    if (alphas) drawShares(random, alphas, outcome);
+    explosives[i] = outcome[3] ?? 0;
+    for (let d = 0; d < cost.length; d++)
+      (cost[d] as Float64Array)[i] = worthOf(outcome, values[d] as readonly number[]);
+  }
+  return { cost, explosives };
+}
+
+/** The pseudo-counts a cell is drawn from; null for a base cell our own film says nothing of. */
+function drawnAlphas({ evidence }: ScoreModel, cell: number): Float64Array | null {
+  const kinds = OUTCOME_KINDS.length;
+  const alphas = evidence.alphas.slice(cell * kinds, (cell + 1) * kinds);
+  if (cell >= cellIndex(1, 0)) return alphas;
+  const own = evidence.ownFilm[cell] ?? 0;
+  if (own === 0) return null;
+  const worth = alphas.reduce((sum, alpha) => sum + alpha, 0);
+  // Own snaps carry own / worth of the mean, so their sampling error alone is that of worth squared over own snaps.
+  return alphas.map((alpha) => (alpha * worth) / own);
+}
+
+function worthOf(outcome: Float64Array, values: readonly number[]): number {
+  let sum = 0;
+  for (let kind = 0; kind < outcome.length; kind++) sum += (outcome[kind] as number) * (values[kind] as number);
+  return sum;
+}
+
+function answerDraws(seed: string, alphas: Float64Array, count: number): Float64Array {
+  const random = createRandom(seed);
+  const shares = new Float64Array(alphas.length);
+  const draws = new Float64Array(alphas.length * count);
+  for (let i = 0; i < count; i++) {
+    drawShares(random, alphas, shares);
+    for (let a = 0; a < shares.length; a++) draws[a * count + i] = shares[a] as number;
+  }
+  return draws;
+}
+
+function filled(length: number, next: () => number): Float64Array {
+  return new Float64Array(length).map(next);
+}

@@ -1,0 +1,29 @@
+import type { Answer } from '../../ingest/vocabulary.ts';
+
+/** What the offense does, as the subject of a sentence: "their screens". */
+export const ANSWER_SUBJECTS: Readonly<Record<Answer, string>> = {
+  run: 'their runs',
+  quarterback_run: 'their quarterback runs',
+  screen: 'their screens',
+  quick: 'their quick game',
+  dropback: 'their dropbacks',
+  deep_shot: 'their deep shots',
+  movement: 'their movement passes',
+};
+
+/** A share as whole percent: 0.314 is `31%`. */
+export function percentWords(share: number): string {
+  return `${Math.round(100 * share)}%`;
+}
+
+/** Points with a sign and one decimal: `+0.4`, `-1.2`, and `0.0` for what rounds to nothing. */
+export function signedPoints(points: number): string {
+  const rounded = points.toFixed(1);
+  if (Number(rounded) === 0) return '0.0';
+  return points > 0 ? `+${rounded}` : rounded;
+}
+
+/** A sentence from its middle: first letter large, full stop at the end. */
+export function sentence(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+}

@@ -1,0 +1,70 @@
+import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
+import { ANSWERS, type Answer, type PlayKind } from '../../ingest/vocabulary.ts';
+import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { NOT_KNOWN } from './not-known.ts';
+
+/** What was charted of one snap that bears on the offense's answer. */
+export interface AnswerEvidence {
+  readonly playKind?: PlayKind | undefined;
+  readonly result?: string | undefined;
+  /** Snap to release in seconds. */
+  readonly timeToThrow?: number | undefined;
+  /** Yards past the line the ball was thrown. */
+  readonly targetDepth?: number | undefined;
+}
+
+/**
+ * The offense's answer on a snap, or undefined where it cannot be told. The rules, first match decides:
+ *
+ * 1. A play kind charted as one of the seven answers stands as charted. A run stays a run whatever its concept or
+ *    option tag says, until the kind itself says `quarterback_run`.
+ * 2. `scramble`, and a run, pass, play action or blank kind that ended in a scramble or a sack, is a dropback.
+ * 3. `pass` or `play_action` thrown at least `deep_yards` past the line is a deep shot.
+ * 4. `pass` thrown within `quick_seconds` is quick; play action never is.
+ * 5. `pass` thrown later is a dropback, and so is any other play action.
+ * 6. Everything else is not known: no kind, or a pass without a time that was not thrown deep, since quick and dropback
+ *    cannot be told apart without one.
+ *
+ * @param cuts - the staff's `deep_yards` and `quick_seconds`
+ */
+export function answerOf(evidence: AnswerEvidence, cuts: SituationCuts): Answer | undefined {
+  const { playKind, result } = evidence;
+  if (playKind !== undefined && playKind !== 'run' && isAnswer(playKind)) return playKind;
+  if (playKind === 'scramble' || result === 'scramble' || result === 'sack') return 'dropback';
+  if (playKind === 'pass' || playKind === 'play_action') return thrownAnswer(playKind, evidence, cuts);
+  return playKind;
+}
+
+/**
+ * The answer of every snap as an index into the vocabulary's answers; 255 where it is not known.
+ *
+ * @param cuts - the staff's `deep_yards` and `quick_seconds`
+ * @see {@link answerOf} for the rules
+ */
+export function answerCodes(chart: Chart, cuts: SituationCuts): Uint8Array {
+  return Uint8Array.from({ length: chart.size }, (_, i) => {
+    const evidence = {
+      playKind: textAt(chart, 'play_kind', i) as PlayKind | undefined,
+      result: textAt(chart, 'result', i),
+      timeToThrow: numberAt(chart, 'time_to_throw', i),
+      targetDepth: numberAt(chart, 'target_depth', i),
+    };
+    const answer = answerOf(evidence, cuts);
+    return answer === undefined ? NOT_KNOWN : ANSWERS.indexOf(answer);
+  });
+}
+
+function isAnswer(kind: PlayKind): kind is PlayKind & Answer {
+  return (ANSWERS as readonly string[]).includes(kind);
+}
+
+function thrownAnswer(
+  kind: 'pass' | 'play_action',
+  { timeToThrow, targetDepth }: AnswerEvidence,
+  cuts: SituationCuts,
+): Answer | undefined {
+  if (targetDepth !== undefined && targetDepth >= cuts.deep_yards) return 'deep_shot';
+  if (kind === 'play_action') return 'dropback';
+  if (timeToThrow === undefined) return undefined;
+  return timeToThrow <= cuts.quick_seconds ? 'quick' : 'dropback';
+}

@@ -1,0 +1,33 @@
+import type { Answer } from '../../ingest/vocabulary.ts';
+
+/** The answers that end in a ball thrown, and so have a race. */
+export const PASS_ANSWERS = [
+  'screen',
+  'quick',
+  'dropback',
+  'deep_shot',
+  'movement',
+] as const satisfies readonly Answer[];
+/** One word of {@link PASS_ANSWERS}. */
+export type PassAnswer = (typeof PASS_ANSWERS)[number];
+
+/**
+ * Depth of the passer by answer, in yards: a gun catch at 5, three steps from the gun or five from under the center 7,
+ * seven steps near 9 (published drop depths: 3 steps 5 yards, 5 steps 7 yards; the rest common practice).
+ */
+export const PASSER_DEPTH: Readonly<Record<PassAnswer, number>> = {
+  screen: 7,
+  quick: 5,
+  dropback: 7,
+  deep_shot: 8.5,
+  movement: 7,
+};
+
+/** Seconds a passer who leaves the spot costs every rusher; judgement. */
+export const CHASE_DELAY: Readonly<Record<PassAnswer, number>> = {
+  screen: 0,
+  quick: 0,
+  dropback: 0,
+  deep_shot: 0,
+  movement: 0.4,
+};

@@ -1,0 +1,69 @@
+import { type Chart, numberAt } from '../../ingest/chart.ts';
+import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { NOT_KNOWN } from './not-known.ts';
+
+/** The down-and-distance situations, in the order of the page; cut-offs for short and medium are the staff's. */
+export const SITUATIONS = [
+  { id: 'first_ten', label: '1st and 10' },
+  { id: 'first_long', label: '1st and 11 or more' },
+  { id: 'first_short', label: '1st and less than 10' },
+  { id: 'first_goal', label: '1st and goal' },
+  { id: 'second_short', label: '2nd and short' },
+  { id: 'second_medium', label: '2nd and medium' },
+  { id: 'second_long', label: '2nd and long' },
+  { id: 'third_short', label: '3rd and short' },
+  { id: 'third_medium', label: '3rd and medium' },
+  { id: 'third_long', label: '3rd and long' },
+  { id: 'fourth_short', label: '4th and short' },
+  { id: 'fourth_medium', label: '4th and medium' },
+  { id: 'fourth_long', label: '4th and long' },
+] as const;
+/** The id of one of {@link SITUATIONS}. */
+export type SituationId = (typeof SITUATIONS)[number]['id'];
+
+/** Down, yards to the first down or goal, and yards to the opponent's goal line where charted. */
+export interface DownAndDistance {
+  readonly down: number;
+  readonly toGo: number;
+  readonly yardsToGoal?: number | undefined;
+}
+
+/**
+ * Which situation a down and distance is. First and goal is a first down whose line to gain is the goal line; where the
+ * ball position was not charted a first down is told by its distance alone.
+ *
+ * @param snap - down 1 to 4, distance in yards
+ * @param cuts - up to how many yards is short, and up to how many medium, for each down
+ */
+export function situationOf(snap: DownAndDistance, cuts: SituationCuts): SituationId {
+  if (snap.down === 1) return firstDown(snap);
+  if (snap.down === 2) return `second_${distanceWord(snap.toGo, cuts.second)}`;
+  if (snap.down === 3) return `third_${distanceWord(snap.toGo, cuts.third)}`;
+  return `fourth_${distanceWord(snap.toGo, cuts.fourth)}`;
+}
+
+/**
+ * The situation of every snap as an index into {@link SITUATIONS}; 255 where down or distance was not charted.
+ *
+ * @param cuts - the staff's cut-offs
+ */
+export function situationCodes(chart: Chart, cuts: SituationCuts): Uint8Array {
+  const index = new Map<SituationId, number>(SITUATIONS.map(({ id }, i) => [id, i]));
+  return Uint8Array.from({ length: chart.size }, (_, i) => {
+    const down = numberAt(chart, 'down', i);
+    const toGo = numberAt(chart, 'to_go', i);
+    if (down === undefined || toGo === undefined) return NOT_KNOWN;
+    return index.get(situationOf({ down, toGo, yardsToGoal: numberAt(chart, 'ball_on', i) }, cuts)) ?? NOT_KNOWN;
+  });
+}
+
+function firstDown({ toGo, yardsToGoal }: DownAndDistance): SituationId {
+  if (yardsToGoal !== undefined && toGo >= yardsToGoal) return 'first_goal';
+  if (toGo === 10) return 'first_ten';
+  return toGo > 10 ? 'first_long' : 'first_short';
+}
+
+function distanceWord(toGo: number, bucket: { readonly short: number; readonly medium: number }) {
+  if (toGo <= bucket.short) return 'short';
+  return toGo <= bucket.medium ? 'medium' : 'long';
+}

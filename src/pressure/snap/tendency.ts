@@ -1,0 +1,57 @@
+import type { Chart } from '../../ingest/chart.ts';
+import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { type Share, share } from '../../stats/share.ts';
+import { parseCondition, type SnapTest, SPLIT_NAMES, snapWords } from './condition.ts';
+
+/** One question to the film: how often `of`, on snaps where all of `when` hold, split by `by`. */
+export interface TendencyQuestion {
+  readonly of: string;
+  readonly when: readonly string[];
+  readonly by: string;
+}
+
+/** One row of the answer; `notCharted` snaps had the conditions but not what was asked. */
+export interface TendencyRow {
+  readonly value: string;
+  readonly share: Share;
+  readonly notCharted: number;
+  /** Indices into the chart of the snaps counted. */
+  readonly snaps: readonly number[];
+}
+
+/** The answer to a question, or what is wrong with the question. */
+export type TendencyAnswer =
+  | { readonly kind: 'rows'; readonly rows: readonly TendencyRow[]; readonly total: TendencyRow }
+  | { readonly kind: 'problems'; readonly problems: readonly { readonly text: string; readonly rule: string }[] };
+
+/** Answers one question with counts and Wilson intervals; rows by falling number of snaps. */
+export function tendencyOf(chart: Chart, question: TendencyQuestion, cuts: SituationCuts): TendencyAnswer {
+  const parsed = [question.of, ...question.when].map((text) => ({
+    text,
+    condition: parseCondition(text, chart, cuts),
+  }));
+  const problems = parsed.flatMap(({ text, condition }) =>
+    condition.kind === 'problem' ? [{ text, rule: condition.rule }] : [],
+  );
+  const words = snapWords(question.by, chart, cuts);
+  if (!words) problems.push({ text: question.by, rule: `cannot be split by; choose one of ${SPLIT_NAMES.join(', ')}` });
+  if (problems.length > 0 || !words) return { kind: 'problems', problems };
+  const [of, ...when] = parsed.flatMap(({ condition }) => (condition.kind === 'test' ? [condition.test] : []));
+  const groups = new Map<string, number[]>();
+  const chosen: number[] = [];
+  for (let i = 0; i < chart.size; i++) {
+    if (!when.every((test) => test(i) === true)) continue;
+    chosen.push(i);
+    const value = words(i) ?? 'not charted';
+    groups.set(value, [...(groups.get(value) ?? []), i]);
+  }
+  const rows = [...groups].map(([value, snaps]) => rowOf(value, snaps, of as SnapTest));
+  rows.sort((a, b) => b.share.trials - a.share.trials || (a.value < b.value ? -1 : 1));
+  return { kind: 'rows', rows, total: rowOf('all', chosen, of as SnapTest) };
+}
+
+function rowOf(value: string, snaps: readonly number[], of: SnapTest): TendencyRow {
+  const told = snaps.filter((index) => of(index) !== undefined);
+  const count = told.filter((index) => of(index) === true).length;
+  return { value, share: share(count, told.length), notCharted: snaps.length - told.length, snaps: told };
+}

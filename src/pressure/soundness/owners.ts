@@ -1,0 +1,117 @@
+import type { Call, CoverJob, Role } from '../../ingest/call-library.ts';
+import { solveAssignment } from '../../stats/assignment.ts';
+import { sideOf } from '../protection/arrival.ts';
+import type { Fault } from './fault.ts';
+
+/** Receivers by number from the outside, two a side and the back; a call drawn for trips has a third on one side. */
+type Receiver = 'near_1' | 'near_2' | 'near_3' | 'far_1' | 'far_2' | 'far_3' | 'back';
+
+/**
+ * Receivers nobody has first, and jobs left open by a man who peels or adds. Each cover man owns at most one receiver,
+ * the back is also owned by peel men when there is one on each side.
+ */
+export function ownerFaults(call: Call, roles: readonly Role[]): Fault[] {
+  const receivers = receiversOf(call);
+  const owners: (readonly Receiver[])[] = call.cover.map(({ job }) => receiversOwnedBy(job));
+  if (peelSides(call).length === 2) owners.push(['back']);
+  const lost = unowned(receivers, owners);
+  return [...lost.map((receiver) => lostFault(receiver, call)), ...addFaults(call, roles)];
+}
+
+/** The receivers a job may be the first owner of. */
+function receiversOwnedBy(job: CoverJob): readonly Receiver[] {
+  const side = job.endsWith('far') ? 'far' : 'near';
+  switch (job) {
+    case 'deep_third_near':
+    case 'deep_third_far':
+    case 'deep_half_near':
+    case 'deep_half_far':
+    case 'man_1_near':
+    case 'man_1_far':
+      return [`${side}_1`];
+    case 'seam_near':
+    case 'seam_far':
+    case 'hot_near':
+    case 'hot_far':
+    case 'man_2_near':
+    case 'man_2_far':
+      return [`${side}_2`];
+    case 'man_3_near':
+    case 'man_3_far':
+      return [`${side}_3`];
+    case 'hook_near':
+    case 'hook_far':
+      return [`${side}_2`, 'back'];
+    case 'flat_near':
+    case 'flat_far':
+      return [`${side}_1`, `${side}_2`, 'back'];
+    case 'man_end':
+      return ['near_2', 'far_2'];
+    case 'hook_middle':
+    case 'robber':
+    case 'man_back':
+      return ['back'];
+    case 'deep_middle':
+    case 'deep_third_middle':
+    case 'spy':
+      return [];
+    default:
+      return job satisfies never;
+  }
+}
+
+function receiversOf({ cover }: Call): readonly Receiver[] {
+  const jobs = cover.map(({ job }) => job);
+  if (jobs.includes('man_3_near')) return ['near_1', 'near_2', 'near_3', 'far_1', 'back'];
+  if (jobs.includes('man_3_far')) return ['near_1', 'far_1', 'far_2', 'far_3', 'back'];
+  return ['near_1', 'near_2', 'far_1', 'far_2', 'back'];
+}
+
+function unowned(receivers: readonly Receiver[], owners: readonly (readonly Receiver[])[]): Receiver[] {
+  if (owners.length === 0) return [...receivers];
+  // The back counts a little less, so that when one receiver must be left it is he who is named.
+  const gain = (receiver: Receiver) => (receiver === 'back' ? 1 : 2);
+  const gains = receivers.map((receiver) =>
+    owners.map((owned) => (owned.includes(receiver) ? gain(receiver) : Number.NEGATIVE_INFINITY)),
+  );
+  const { columnOfRow } = solveAssignment(gains, 'maximize');
+  return receivers.filter((_, i) => columnOfRow[i] === -1);
+}
+
+function lostFault(receiver: Receiver, call: Call): Fault {
+  if (receiver !== 'back') {
+    const [side, number] = receiver.split('_');
+    return { rule: 'owner', words: `nobody has number ${NUMBER_WORDS[Number(number)]} on the ${side} side` };
+  }
+  const peels = peelSides(call);
+  const words = peels.length === 1 ? `nobody has the back when he goes ${other(peels[0])}` : 'nobody has the back';
+  return { rule: 'owner', words, excuse: 'back' };
+}
+
+const NUMBER_WORDS = ['', 'one', 'two', 'three'];
+
+function other(side: 'near' | 'far' | undefined): string {
+  return side === 'near' ? 'to the far side' : 'to the near side';
+}
+
+/** Sides on which a rusher peels. */
+function peelSides({ rush }: Call): ('near' | 'far')[] {
+  const peelers = rush.filter(({ peels, way }) => peels && way !== 'late_if_back_blocks');
+  return (['near', 'far'] as const).filter((side) => peelers.some(({ lane }) => sideOf(lane) === side));
+}
+
+/** A zone left by a man who adds must be somebody's next job; a man's receiver stays in, so he leaves nobody. */
+function addFaults({ cover }: Call, roles: readonly Role[]): Fault[] {
+  return cover
+    .filter(({ adds, job }) => adds && !job.startsWith('man'))
+    .filter(({ job }) => !cover.some(({ next }) => next === job))
+    .map(({ role, job }) => ({
+      rule: 'second owner',
+      role,
+      words: `${titleOf(role, roles)} adds and nobody has ${job.replaceAll('_', ' ')} after him`,
+    }));
+}
+
+function titleOf(id: string, roles: readonly Role[]): string {
+  return roles.find((role) => role.id === id)?.title ?? id;
+}

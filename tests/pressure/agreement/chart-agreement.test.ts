@@ -1,0 +1,139 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
+import { compareCharts } from '../../../src/pressure/agreement/chart-agreement.ts';
+
+function chartsOf(column: 'call' | 'slide' | 'gain', pairs: readonly (readonly [unknown, unknown])[]) {
+  const side = (at: 0 | 1) =>
+    chartFromRecords(pairs.map((pair, i) => ({ game: 'g', snap: i + 1, [column]: pair[at] }) as SnapRecord));
+  return [side(0), side(1)] as const;
+}
+
+function fieldsOf([first, second]: ReturnType<typeof chartsOf>) {
+  const result = compareCharts(first, second);
+  if (result.kind !== 'compared') throw new Error(result.reason);
+  return result.fields;
+}
+
+/** Pairs of words from a square table of counts. */
+function crossed(table: readonly (readonly number[])[]): (readonly [string, string])[] {
+  return table.flatMap((row, i) => row.flatMap((count, j) => Array(count).fill([`word ${i}`, `word ${j}`])));
+}
+
+describe('two charts of one game', () => {
+  it.each([
+    {
+      table: [
+        [20, 5],
+        [10, 15],
+      ],
+      agreement: 0.7,
+      kappa: 0.4,
+      standardError: null,
+      digits: 9,
+      source: "worked example of Cohen's kappa in many textbooks: 50 proposals, two readers, from memory",
+    },
+    {
+      table: [
+        [75, 1, 4],
+        [5, 4, 1],
+        [0, 0, 10],
+      ],
+      agreement: 0.89,
+      kappa: 0.676,
+      standardError: 0.088,
+      digits: 3,
+      source: 'Fleiss, Levin and Paik, Statistical Methods for Rates and Proportions, table 18.1, from memory',
+    },
+  ])('reproduces a published kappa ($source)', ({ table, agreement, kappa, standardError, digits }) => {
+    const [field] = fieldsOf(chartsOf('call', crossed(table)));
+    expect(field?.agreed.estimate).toBeCloseTo(agreement, 9);
+    expect(field?.kappa?.estimate).toBeCloseTo(kappa, digits);
+    if (standardError !== null) expect(field?.kappa?.standardError).toBeCloseTo(standardError, digits);
+  });
+
+  it('a blank is no disagreement and is counted apart', () => {
+    const pairs = [
+      ['left', 'left'],
+      ['left', undefined],
+      [undefined, 'right'],
+      [undefined, undefined],
+    ] as const;
+    const [field] = fieldsOf(chartsOf('slide', pairs));
+    expect(field).toMatchObject({ both: 1, onlyFirst: 1, onlySecond: 1, agreed: { count: 1, trials: 1 } });
+  });
+
+  it('measured numbers agree within their span, counts only when they are the same', () => {
+    const pairs = [
+      [5, 6],
+      [5, 7],
+    ] as const;
+    expect(fieldsOf(chartsOf('gain', pairs))[0]).toMatchObject({
+      agreed: { count: 1, trials: 2 },
+      within: 1,
+      kappa: null,
+    });
+    const [first, second] = [4, 5].map((rushers) => chartFromRecords([{ game: 'g', snap: 1, rushers_faced: rushers }]));
+    const result = first && second ? compareCharts(first, second) : null;
+    expect(result).toMatchObject({ fields: [{ column: 'rushers_faced', agreed: { count: 0, trials: 1 } }] });
+  });
+
+  it('puts the most disputed column first and says what is disputed', () => {
+    const first = chartFromRecords([
+      { game: 'g', snap: 1, slide: 'left', hash: 'left' },
+      { game: 'g', snap: 2, slide: 'left', hash: 'left' },
+    ]);
+    const second = chartFromRecords([
+      { game: 'g', snap: 2, slide: 'man', hash: 'left' },
+      { game: 'g', snap: 1, slide: 'right', hash: 'left' },
+      { game: 'g', snap: 9, slide: 'right', hash: 'left' },
+    ]);
+    const result = compareCharts(first, second);
+    expect(result).toMatchObject({
+      kind: 'compared',
+      matched: 2,
+      onlyFirst: 0,
+      onlySecond: 1,
+      fields: [{ column: 'slide' }, { column: 'hash' }],
+    });
+    expect(result.kind === 'compared' && result.fields[0]?.disputes).toEqual([
+      { first: 'left', second: 'right', snaps: 1 },
+      { first: 'left', second: 'man', snaps: 1 },
+    ]);
+  });
+
+  it('matches by the snap number alone when each chart holds one game, whatever it is called', () => {
+    const first = chartFromRecords([{ game: 'week 3', snap: 1, hash: 'left' }]);
+    const second = chartFromRecords([{ game: 'w3', snap: 1, hash: 'left' }]);
+    expect(compareCharts(first, second)).toMatchObject({ matchedBy: 'snap', matched: 1 });
+    const two = chartFromRecords([
+      { game: 'week 3', snap: 1, hash: 'left' },
+      { game: 'week 4', snap: 1, hash: 'right' },
+    ]);
+    expect(compareCharts(two, first)).toMatchObject({ matchedBy: 'game and snap', matched: 1, onlyFirst: 1 });
+  });
+
+  it('says why charts without snap numbers, or of other games, cannot be compared', () => {
+    const numbered = chartFromRecords([{ game: 'g', snap: 1 }]);
+    expect(compareCharts(numbered, chartFromRecords([{ game: 'g', down: 1 }]))).toMatchObject({
+      kind: 'cannot match',
+      reason: expect.stringContaining('second'),
+    });
+    expect(compareCharts(numbered, chartFromRecords([{ game: 'g', snap: 7 }])).kind).toBe('cannot match');
+  });
+
+  it('a chart agrees fully with itself, and the order of the charts changes no count', () => {
+    const word = fc.option(fc.constantFrom('left', 'right', 'man'), { nil: undefined });
+    fc.assert(
+      fc.property(fc.array(fc.tuple(word, word), { minLength: 1, maxLength: 20 }), (pairs) => {
+        const [first, second] = chartsOf('slide', pairs);
+        const own = compareCharts(first, first);
+        if (own.kind === 'compared') for (const field of own.fields) expect(field.agreed.count).toBe(field.both);
+        const there = fieldsOf([first, second]).map(({ column, agreed }) => [column, agreed]);
+        const back = fieldsOf([second, first]).map(({ column, agreed }) => [column, agreed]);
+        expect(there).toEqual(back);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { ANSWERS, FAMILIES, type Family } from '../../../src/ingest/vocabulary.ts';
+import { cellIndex } from '../../../src/pressure/evidence/evidence-cell.ts';
+import { LOSSES_PER_RUSHER_HOME, pointsPerLoss, raceEdge } from '../../../src/pressure/evidence/evidence-race.ts';
+import { baseShares } from '../../../src/pressure/evidence/open-data.ts';
+import { outcomeValues } from '../../../src/pressure/evidence/outcome-value.ts';
+import { inventedCalls, raced, raceLine } from '../protection/invented-race.ts';
+
+const dropback = (family: Family) => cellIndex(FAMILIES.indexOf(family), ANSWERS.indexOf('dropback'));
+
+describe('the race of a family', () => {
+  const library = inventedCalls({ Stay: 'base', Ember: 'hot', Kiln: 'hot', Forge: 'zero' });
+  const race = [
+    raceLine('Stay', 'dropback', [0.3, 0.25]),
+    raceLine('Ember', 'dropback', [0.6, 0.5]),
+    raceLine('Kiln', 'dropback', [0.5, 0.3]),
+  ];
+  const edge = raceEdge(library, raced(race));
+
+  it("is its calls' mean beyond the average opponent, less the base's", () => {
+    expect(edge.families[dropback('hot')]).toBeCloseTo(0.15 - 0.05, 12);
+    expect(edge.home[dropback('hot')]).toBeCloseTo(0.55, 12);
+  });
+
+  it('is nothing where nothing was raced, and the base is measured against itself', () => {
+    expect(edge.home[dropback('zero')]).toBeNaN();
+    expect(edge.families[dropback('base')]).toBe(0);
+    expect(raceEdge(null, raced(race)).families.every((value) => value === 0)).toBe(true);
+    expect([edge.baseRaced, raceEdge(null, raced(race)).baseRaced]).toEqual([true, false]);
+  });
+
+  it("sets each call against its family's mean", () => {
+    expect(edge.calls.get('Ember')?.[ANSWERS.indexOf('dropback')]).toBeCloseTo(0.05, 12);
+    expect(edge.calls.get('Kiln')?.[ANSWERS.indexOf('dropback')]).toBeCloseTo(-0.05, 12);
+    expect(edge.calls.get('Forge')?.every((value) => value === 0)).toBe(true);
+  });
+});
+
+describe('what a rusher at home is worth', () => {
+  it('is a loss as often as pressured pros were sacked: 18 to 20%, open data 2019-23', () => {
+    const shares = [
+      [0.057, 0.275],
+      [0.085, 0.363],
+      [0.097, 0.467],
+    ].map(([sack, pressured]) => (sack ?? 0) / ((sack ?? 0) + (1 - (sack ?? 0)) * (pressured ?? 0)));
+    expect(LOSSES_PER_RUSHER_HOME).toBeGreaterThan(Math.min(...shares));
+    expect(LOSSES_PER_RUSHER_HOME).toBeLessThan(Math.max(...shares));
+  });
+
+  it('is dearer on third down than on first', () => {
+    const worth = (down: number) => pointsPerLoss(baseShares('dropback'), outcomeValues('dropback', down));
+    expect(worth(1)).toBeGreaterThan(0.9);
+    expect(worth(3)).toBeGreaterThan(worth(1));
+  });
+});

@@ -1,0 +1,73 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { SENT_FROM } from '../../../src/ingest/call-library.ts';
+import { nearSide, sideAdvice } from '../../../src/pressure/protection/call-side.ts';
+import { share } from '../../../src/stats/share.ts';
+
+const mix = (back: [number, number], field: [number, number] = [0, 0], strength: [number, number] = [0, 0]) => ({
+  slideToBack: share(...back),
+  slideToField: share(...field),
+  slideToStrength: share(...strength),
+});
+
+describe('nearSide', () => {
+  // Field is the wide side, boundary the short side (league glossary, "hashmarks"); middle has neither.
+  it.each([
+    { sentFrom: 'field', look: { hash: 'left' }, side: 'right' },
+    { sentFrom: 'boundary', look: { hash: 'left' }, side: 'left' },
+    { sentFrom: 'field', look: { hash: 'middle' }, side: null },
+    { sentFrom: 'field', look: {}, side: null },
+    { sentFrom: 'strength', look: { strength: 'left' }, side: 'left' },
+    { sentFrom: 'weak', look: { strength: 'left' }, side: 'right' },
+    { sentFrom: 'weak', look: { strength: 'none' }, side: null },
+    { sentFrom: 'back', look: { strength: 'right', backSpot: 'weak' }, side: 'left' },
+    { sentFrom: 'away_from_back', look: { strength: 'right', backSpot: 'weak' }, side: 'right' },
+    { sentFrom: 'back', look: { strength: 'right', backSpot: 'behind' }, side: null },
+    { sentFrom: 'either', look: { hash: 'left', strength: 'left', backSpot: 'strong' }, side: null },
+  ] as const)('a call from $sentFrom with $look comes from $side', ({ sentFrom, look, side }) => {
+    expect(nearSide(sentFrom, look)).toBe(side);
+  });
+
+  it('turns with the mirrored look', () => {
+    const turn = { left: 'right', right: 'left', middle: 'middle', none: 'none' } as const;
+    const looks = fc.record({
+      hash: fc.constantFrom('left' as const, 'middle' as const, 'right' as const),
+      strength: fc.constantFrom('left' as const, 'right' as const, 'none' as const),
+      backSpot: fc.constantFrom('strong', 'weak', 'behind', 'none'),
+    });
+    fc.assert(
+      fc.property(fc.constantFrom(...SENT_FROM), looks, (sentFrom, look) => {
+        const side = nearSide(sentFrom, look);
+        const turned = nearSide(sentFrom, { ...look, hash: turn[look.hash], strength: turn[look.strength] });
+        expect(turned).toBe(side === null ? null : turn[side]);
+      }),
+    );
+  });
+});
+
+describe('sideAdvice', () => {
+  it('sends from the side of the back when they turn away from him', () => {
+    expect(sideAdvice(mix([7, 41]))).toBe(
+      'they turn away from the back 83% [69-91] (34 of 41): send from the side of the back',
+    );
+  });
+
+  it('sends from opposite the back when they turn to him', () => {
+    expect(sideAdvice(mix([34, 41]))).toContain('send from opposite the back');
+  });
+
+  it('sends from the boundary when they turn to the field', () => {
+    expect(sideAdvice(mix([20, 40], [30, 36]))).toContain('they turn to the field 83%');
+    expect(sideAdvice(mix([20, 40], [30, 36]))).toContain('send from the boundary');
+  });
+
+  it('says nothing when the interval holds one half, however few or many turns were charted', () => {
+    expect(sideAdvice(mix([3, 4]))).toBeNull();
+    expect(sideAdvice(mix([50, 100], [51, 100], [49, 100]))).toBeNull();
+    expect(sideAdvice(mix([0, 0]))).toBeNull();
+  });
+
+  it('lets the clearest habit speak', () => {
+    expect(sideAdvice(mix([10, 40], [39, 40]))).toContain('to the field');
+  });
+});
