@@ -16,6 +16,11 @@ describe('wrapText', () => {
     );
   });
 
+  it('breaks a word that is too wide at its hyphens first', () => {
+    const width = textWidth('Three-', 14) + 1;
+    expect(wrapText('Three-under', width, { size: 14 })).toEqual(['Three-', 'under']);
+  });
+
   it('gives one line for a short text and for none', () => {
     expect(wrapText('Rake', 200, { size: 14 })).toEqual(['Rake']);
     expect(wrapText('', 200, { size: 14 })).toEqual(['']);

@@ -8,7 +8,8 @@ export interface TextSetting {
 }
 
 /**
- * The text broken into lines that fit a width; a word wider than that is broken inside. Nothing is cut off.
+ * The text broken into lines that fit a width; a word wider than that is broken inside, at its hyphens where that is
+ * enough. Nothing is cut off.
  *
  * @param text - any text; it is cleaned first
  * @param width - pixels, above the width of one letter
@@ -30,6 +31,8 @@ export function wrapText(text: string, width: number, setting: TextSetting): rea
 
 function brokenWord(word: string, fits: (line: string) => boolean): readonly string[] {
   if (fits(word)) return [word];
+  const parts = word.split(/(?<=\p{L}-)(?=\p{L})/u);
+  if (parts.length > 1) return parts.flatMap((part) => brokenWord(part, fits));
   const pieces: string[] = [''];
   for (const character of word) {
     const last = pieces.at(-1) ?? '';
