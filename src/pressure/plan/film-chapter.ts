@@ -42,7 +42,7 @@ export function filmChapter(chart: Chart, facts: FilmFacts): FilmChapter {
   return {
     snaps: chart.size,
     games: gamesOf(chart),
-    sources: chart.sources,
+    sources: chart.sources.map(fileInSeason),
     columns,
     faults: facts.faults,
     warnings: facts.warnings,
@@ -50,6 +50,11 @@ export function filmChapter(chart: Chart, facts: FilmFacts): FilmChapter {
     absent,
     invented: facts.invented,
   };
+}
+
+/** A file as the staff knows it, folder and name: where the season lies on a machine is nobody's business. */
+function fileInSeason(path: string): string {
+  return path.split(/[\\/]/).slice(-2).join('/');
 }
 
 function gamesOf(chart: Chart): { game: string; snaps: number }[] {
