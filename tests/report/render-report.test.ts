@@ -64,7 +64,15 @@ describe('a plan with parts missing', () => {
     expect(await none({ ownFilm: null })).toContain('With ours.csv the tool says what our paths give away');
   });
 
-  it('without any forecast, score, tell or race draws nothing and says so for each chart', async () => {
+  it('without a tell says so once and draws no empty frame', async () => {
+    const { forecast } = plan;
+    const quiet = await none({ forecast: { ...forecast, tells: { looked: 12390, discoveryRate: 0.1, tells: [] } } });
+    expect(quiet).toContain('12,390 habits were looked at; 0 stood out');
+    expect(quiet).not.toContain('id="tells-by-game"');
+    expect(page).toContain('id="tells-by-game"');
+  });
+
+  it('without any forecast, score or race draws nothing and says so for each chart', async () => {
     const { forecast, scores, protection } = plan;
     const empty = await none({
       forecast: { ...forecast, forecasts: [], tells: { ...forecast.tells, tells: [] }, backtest: null },
@@ -76,14 +84,7 @@ describe('a plan with parts missing', () => {
     });
     expect(empty).not.toMatch(/NaN|Infinity|undefined|\[object/);
     const figures = [...empty.matchAll(/<figure id="([^"]+)">(.*?)<\/figure>/gs)];
-    for (const id of [
-      'forecast-overall',
-      'answers-by-situation',
-      'tells-by-game',
-      'race',
-      'race-curves',
-      'families-overall',
-    ]) {
+    for (const id of ['forecast-overall', 'answers-by-situation', 'race', 'race-curves', 'families-overall']) {
       const figure = figures.find((match) => match[1] === id)?.[2] ?? '';
       expect(figure).toContain('nothing is drawn');
       expect(figure).not.toContain('<svg');
@@ -94,6 +95,22 @@ describe('a plan with parts missing', () => {
     expect(page).not.toContain('<script');
     for (const call of plan.menu?.kind === 'menu' ? plan.menu.calls : [])
       expect(page).toContain(`<bdi>${call.call}</bdi>`);
+  });
+});
+
+describe('soundness on the page', () => {
+  const fault = { call: 'Rake Roof', role: null, rule: 'flat', words: 'nobody has the near flat' };
+  const withFaults = (soundness: (typeof fault & { declared: boolean })[]) =>
+    renderReport({ ...plan, protection: { ...plan.protection, soundness } });
+
+  it('leaves what nobody declared in sight and folds away what was declared', async () => {
+    const both = await withFaults([
+      { ...fault, declared: true },
+      { ...fault, words: 'nobody has the far flat', declared: false },
+    ]);
+    expect(both).toMatch(/id="soundness-table"(?:(?!<\/table>).)*far flat/s);
+    expect(both).toMatch(/Left open on purpose, as declared in defense.yaml \(1 place\).*near flat/s);
+    expect(await withFaults([])).not.toContain('Left open on purpose');
   });
 });
 

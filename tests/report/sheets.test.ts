@@ -4,7 +4,10 @@ import { renderCallSheet } from '../../src/report/render-call-sheet.ts';
 import { renderTipSheet } from '../../src/report/render-tip-sheet.ts';
 import { clockDigits } from '../../src/report/sheet/clock-digits.ts';
 import { leaveRows } from '../../src/report/sheet/leave-it.ts';
+import { tellsToBreak } from '../../src/report/sheet/our-tells.ts';
+import { protectLines } from '../../src/report/sheet/player-lines.ts';
 import { situationLines } from '../../src/report/sheet/situation-line.ts';
+import { share } from '../../src/stats/share.ts';
 import { hostilePlan } from './hostile-plan.ts';
 import { inventedPlan } from './invented-plan.ts';
 
@@ -103,6 +106,42 @@ describe('the tip sheet', () => {
 
   it('carries no percent', () => {
     expect(tipSheet.slice(tipSheet.indexOf('<body>'))).not.toMatch(/\d%/);
+  });
+});
+
+describe('protectLines', () => {
+  const jobs = (blocks: number, wide: number, inside: number) =>
+    protectLines({
+      ...plan,
+      protection: {
+        ...plan.protection,
+        mix: {
+          ...plan.protection.mix,
+          backJobs: [
+            { job: 'blocks', share: share(blocks, blocks + wide + inside) },
+            { job: 'releases_wide', share: share(wide, blocks + wide + inside) },
+            { job: 'releases_inside', share: share(inside, blocks + wide + inside) },
+          ],
+        },
+      },
+    }).at(-1);
+
+  it('says "mostly" of what is more than half, and names two where nothing is', () => {
+    expect(jobs(33, 10, 10)).toBe('Back on a pass: mostly stays and blocks.');
+    expect(jobs(33, 32, 22)).toBe('Back on a pass: stays and blocks or gets out wide.');
+  });
+});
+
+describe('tellsToBreak', () => {
+  it('names no swap of a path that is not carried this week', () => {
+    const film = plan.ownFilm;
+    if (film === null) throw new Error('the invented plan has our film');
+    const swap = { situation: 'first_ten', coverage: 'a', instead: 'b', snaps: 2, ...film.remedy.swaps[0] };
+    const withSwaps = {
+      ...plan,
+      ownFilm: { ...film, tells: [], remedy: { ...film.remedy, swaps: [{ ...swap, path: 'not carried at all' }] } },
+    };
+    expect(tellsToBreak(withSwaps)).toEqual(['None stood out.']);
   });
 });
 

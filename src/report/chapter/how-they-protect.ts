@@ -1,10 +1,11 @@
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { ProtectionChapter, SoundnessFault } from '../../pressure/protection/protection-result.ts';
 import { html } from '../page/html.ts';
-import type { Chapter } from '../view/block.ts';
+import type { Block, Chapter } from '../view/block.ts';
 import { protectionChart } from '../view/protection-chart.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
 import { pictureLabel } from '../words/label.ts';
+import { counted } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 
 /** How they protect: protectors, slide, the back's job, the pictures expected, and what our own calls fail against. */
@@ -19,7 +20,7 @@ export function howTheyProtectChapter(plan: WeekPlan): Chapter {
       { kind: 'chart', chart: protectionChart(mix) },
       { kind: 'table', table: picturesTable(mix) },
       { kind: 'heading', id: 'soundness', text: 'Are our own calls sound?' },
-      { kind: 'table', table: soundnessTable(soundness) },
+      ...soundnessBlocks(soundness),
     ],
   };
 }
@@ -44,20 +45,22 @@ function picturesTable(mix: ProtectionChapter['mix']): TableView {
   };
 }
 
-function soundnessTable(faults: readonly SoundnessFault[]): TableView {
+/** What nobody declared stands open on the page; what was declared on purpose is folded away. */
+function soundnessBlocks(faults: readonly SoundnessFault[]): readonly Block[] {
+  const open = faults.filter(({ declared }) => !declared);
+  const declared = faults.filter((fault) => fault.declared);
+  const table: Block = { kind: 'table', table: soundnessTable('soundness-table', open) };
+  if (declared.length === 0) return [table];
+  const summary = `Left open on purpose, as declared in defense.yaml (${counted(declared.length, 'place', 'places')})`;
+  return [table, { kind: 'folded', summary, table: soundnessTable('declared-table', declared) }];
+}
+
+function soundnessTable(id: 'soundness-table' | 'declared-table', faults: readonly SoundnessFault[]): TableView {
   return {
-    id: 'soundness-table',
-    caption: 'What our calls leave open',
-    columns: [words('Call'), words('Who'), words('Rule'), words('What is open'), words('On purpose?')],
-    rows: faults.map((fault) => ({
-      name: fault.call,
-      cells: [
-        textCell(fault.role ?? 'nobody in particular'),
-        textCell(fault.rule),
-        textCell(fault.words),
-        textCell(fault.declared ? 'yes, declared' : 'no: fix it or declare it'),
-      ],
-    })),
-    empty: 'every call keeps every rule, or there is no call library',
+    id,
+    caption: id === 'soundness-table' ? 'What our calls leave open: fix it or declare it' : 'What was declared',
+    columns: [words('Call'), words('Rule'), words('What is open')],
+    rows: faults.map((fault) => ({ name: fault.call, cells: [textCell(fault.rule), textCell(fault.words)] })),
+    empty: 'nothing undeclared: every call keeps its rules, or there is no call library',
   };
 }

@@ -22,7 +22,8 @@ const CONTACT_CAUTION: Block = {
 
 function repBlocks(plan: WeekPlan): readonly Block[] {
   if (plan.menu?.kind !== 'menu') return [];
-  const calls = [...plan.menu.calls].sort((a, b) => b.reps - a.reps);
+  const isNew = (name: string) => Number(stateOf(plan, name) === NEW);
+  const calls = [...plan.menu.calls].sort((a, b) => isNew(b.call) - isNew(a.call) || b.reps - a.reps);
   const table: TableView = {
     id: 'reps-table',
     caption: `Repetitions this week: ${plan.menu.reps} of ${plan.menu.repsAllowed}`,
@@ -40,10 +41,12 @@ function repBlocks(plan: WeekPlan): readonly Block[] {
   return [{ kind: 'table', table }];
 }
 
+const NEW = 'new this week: install it first';
+
 function stateOf(plan: WeekPlan, name: string): string {
   const call = plan.library?.calls.find((entry) => entry.name === name);
   if (call === undefined) return 'not in the library';
-  return call.installed ? 'installed: keep it' : 'new this week: install it first';
+  return call.installed ? 'installed: keep it' : NEW;
 }
 
 function contactTable(plan: WeekPlan): TableView {

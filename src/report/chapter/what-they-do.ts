@@ -22,7 +22,7 @@ export function whatTheyDoChapter(plan: WeekPlan): Chapter {
       { kind: 'table', table: habitTable(plan) },
       { kind: 'heading', id: 'tells', text: 'Tells: habits beyond what the forecast already expects' },
       { kind: 'prose', html: html`<p>${tellSentence(plan)}</p>\n` },
-      { kind: 'chart', chart: tellsChart(plan) },
+      ...tellBlocks(plan),
       { kind: 'heading', id: 'forecast-record', text: 'How far to trust the forecast' },
       ...backtestBlocks(plan.forecast.backtest),
     ],
@@ -45,6 +45,11 @@ function tellSentence({ forecast }: WeekPlan): string {
   const single = tells.filter((tell) => tell.oneGameOnly).map((tell) => tell.description);
   const warning = single.length === 0 ? '' : ` Seen in one game only: ${listed(single)}.`;
   return `${looks}. ${wrong} On real film only about a third of such an excess comes back next week; "plan with" is shrunk for that.${warning}`;
+}
+
+/** Nothing is drawn where nothing stood out: the sentence has said so. */
+function tellBlocks(plan: WeekPlan): readonly Block[] {
+  return plan.forecast.tells.tells.length === 0 ? [] : [{ kind: 'chart', chart: tellsChart(plan) }];
 }
 
 function backtestBlocks(backtest: BacktestVerdict | null): readonly Block[] {

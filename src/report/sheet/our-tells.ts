@@ -8,13 +8,23 @@ import { situationLabel } from '../words/situation-label.ts';
 export function tellsToBreak(plan: WeekPlan): readonly string[] {
   const film = plan.ownFilm;
   if (film === null) return ['Our own film was not charted: nothing is known of our tells.'];
-  const swaps = film.remedy.swaps.map(
-    (swap) =>
-      `${situationLabel(plan, swap.situation)}, ${swap.path}: ${swap.coverage} instead of ${swap.instead}, ${counted(swap.snaps, 'snap', 'snaps')}.`,
-  );
+  const carried = carriedPaths(plan);
+  const swaps = film.remedy.swaps
+    .filter(({ path }) => carried === null || carried.has(path))
+    .map(
+      (swap) =>
+        `${situationLabel(plan, swap.situation)}, ${swap.path}: ${swap.coverage} instead of ${swap.instead}, ${counted(swap.snaps, 'snap', 'snaps')}.`,
+    );
   const tells = film.tells.map((tell) => `${tell.description}: ${tell.follows} on ${countWords(tell.share)}.`);
   const lines = [...swaps, ...tells];
   return lines.length === 0 ? ['None stood out.'] : lines;
+}
+
+/** Paths of the calls carried this week, or null where no menu was chosen: what is not carried cannot be swapped. */
+function carriedPaths({ menu, library }: WeekPlan): ReadonlySet<string> | null {
+  if (menu?.kind !== 'menu' || library === null) return null;
+  const names = new Set(menu.calls.map(({ call }) => call));
+  return new Set(library.calls.filter(({ name }) => names.has(name)).map(({ path }) => path));
 }
 
 /** How often we sent pressure on film, and how often the plan does: by down, when charted. */

@@ -1,11 +1,12 @@
 import type { Call } from '../../ingest/call-library.ts';
 import type { Forecast } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import type { Share } from '../../stats/share.ts';
 import { rushWords } from '../view/call-words.ts';
 import { isCarried } from '../view/carried-calls.ts';
 import { forecastsOf } from '../view/forecast-table.ts';
 import { tellFollows } from '../view/tells-chart.ts';
-import { answerLabel, familyLabel, plainWords } from '../words/label.ts';
+import { answerInSentence, capital, familyLabel, plainWords } from '../words/label.ts';
 import { planSituations } from '../words/situation-label.ts';
 
 /** What players should expect, situation by situation, in words without numbers; rare situations are left out. */
@@ -24,7 +25,7 @@ const OFTEN_ENOUGH = 2;
 
 function expectWords(cell: Forecast): string {
   const ranked = [...cell.classes].sort((a, b) => b.share - a.share).slice(0, 2);
-  const [first, second] = ranked.map((entry) => answerLabel(entry.name).toLowerCase());
+  const [first, second] = ranked.map((entry) => answerInSentence(entry.name));
   const screen = cell.classes.find((entry) => entry.name === 'screen')?.share ?? 0;
   const alert = screen >= 0.2 && first !== 'screen' && second !== 'screen' ? '; alert screen' : '';
   return `${first ?? 'not known'}${second === undefined ? '' : `, then ${second}`}${alert}`;
@@ -40,14 +41,46 @@ export function watchLines(plan: WeekPlan): readonly string[] {
 /** How they protect, in words; says what was assumed. */
 export function protectLines(plan: WeekPlan): readonly string[] {
   const { mix } = plan.protection;
-  const most = [...mix.protectors].sort((a, b) => b.share.count - a.share.count)[0];
-  const job = [...mix.backJobs].sort((a, b) => b.share.count - a.share.count)[0];
   const lines = [
-    most === undefined || most.share.count === 0 ? '' : `Mostly ${most.count} protect.`,
+    commonest(
+      'protect',
+      mix.protectors.map(({ count, share }) => ({ name: `${numberWord(count)} protect`, share })),
+    ),
     slideLine(mix.slideToBack.estimate),
-    job === undefined || job.share.count === 0 ? '' : `Back on a pass: mostly ${plainWords(job.job).toLowerCase()}.`,
+    commonest(
+      'back',
+      mix.backJobs.map(({ job, share }) => ({ name: JOB_WORDS[job] ?? plainWords(job), share })),
+    ),
   ].filter((line) => line !== '');
   return lines.length === 0 ? ['Not charted: expect six, and read the back.'] : lines;
+}
+
+/** The commonest kind, called "mostly" only above half; otherwise the two commonest. */
+function commonest(
+  what: 'protect' | 'back',
+  kinds: readonly { readonly name: string; readonly share: Share }[],
+): string {
+  const [first, second] = [...kinds].sort((a, b) => b.share.count - a.share.count);
+  if (first === undefined || first.share.count === 0) return '';
+  const before = what === 'back' ? 'Back on a pass: ' : '';
+  if ((first.share.estimate ?? 0) > 0.5) return capital(`${before}mostly ${first.name}.`);
+  const also = second === undefined || second.share.count === 0 ? '' : ` or ${second.name}`;
+  return capital(`${before}${first.name}${also}.`);
+}
+
+/** What the back does, as a player says it. */
+const JOB_WORDS: Readonly<Record<string, string>> = {
+  blocks: 'stays and blocks',
+  check_releases: 'checks, then gets out',
+  releases_wide: 'gets out wide',
+  releases_inside: 'gets out inside',
+  none: 'no back',
+};
+
+const NUMBER_WORDS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
+
+function numberWord(count: number): string {
+  return NUMBER_WORDS[count] ?? String(count);
 }
 
 function slideLine(toBack: number | null): string {

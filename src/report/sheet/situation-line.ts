@@ -2,7 +2,7 @@ import type { MenuResult } from '../../pressure/menu/result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { forecastsOf } from '../view/forecast-table.ts';
 import { mixShare, unnamedBase } from '../view/menu-table.ts';
-import { answerLabel } from '../words/label.ts';
+import { answerInSentence, answerLabel } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
 import { clockDigits, type DigitCall } from './clock-digits.ts';
 
@@ -36,5 +36,5 @@ function answersFact(plan: WeekPlan, situation: string): string {
   const [first, second] = [...cell.classes].sort((a, b) => b.share - a.share);
   if (first === undefined || second === undefined) return '';
   const basis = cell.ownSnaps === 0 ? 'no film' : `${cell.ownSnaps} on film${cell.thin ? ', thin' : ''}`;
-  return `${answerLabel(first.name)} ${percent(first.share)}, ${answerLabel(second.name).toLowerCase()} ${percent(second.share)} (${basis}).`;
+  return `${answerLabel(first.name)} ${percent(first.share)}, ${answerInSentence(second.name)} ${percent(second.share)} (${basis}).`;
 }

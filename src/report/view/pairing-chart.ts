@@ -1,6 +1,7 @@
 import type { OwnFilmChapter } from '../../pressure/own-film/result.ts';
 import type { Grid } from '../chart/matrix-grid.ts';
 import { matrixSpec } from '../chart/matrix-spec.ts';
+import { capital } from '../words/label.ts';
 import { isThin } from '../words/share-words.ts';
 import type { ChartView } from './block.ts';
 import { blindWords } from './guess-chart.ts';
@@ -44,7 +45,7 @@ function pairingTitle({ pairings }: OwnFilmChapter): string {
     .filter((entry) => entry.share.estimate !== null && !isThin(entry.share))
     .sort((a, b) => (b.share.estimate ?? 0) - (a.share.estimate ?? 0))[0];
   if (worst === undefined) return 'Path to coverage on our film';
-  return `${worst.path} was followed by ${worst.coverage} on ${worst.share.count} of ${worst.share.trials} snaps`;
+  return `${capital(worst.path)} was followed by ${worst.coverage} on ${worst.share.count} of ${worst.share.trials} snaps`;
 }
 
 function pairingTable(film: OwnFilmChapter): TableView {

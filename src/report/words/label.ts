@@ -39,6 +39,16 @@ export function answerLabel(answer: string): string {
   return isAnswer(answer) ? ANSWER_LABELS[answer] : plainWords(answer);
 }
 
+/**
+ * The word for an answer inside a sentence: small letters, but for what is an abbreviation.
+ *
+ * @example answerInSentence('quarterback_run') // "QB run"
+ */
+export function answerInSentence(answer: string): string {
+  const label = answerLabel(answer);
+  return /^[A-Z]{2}/.test(label) ? label : label.toLowerCase();
+}
+
 /** The word for a class of a forecast. */
 export function className(target: Target, name: string): string {
   if (target === 'answer') return answerLabel(name);
@@ -83,6 +93,7 @@ function isAnswer(word: string): word is Answer {
   return (ANSWERS as readonly string[]).includes(word);
 }
 
-function capital(text: string): string {
+/** The text with its first letter large, as a sentence begins. */
+export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

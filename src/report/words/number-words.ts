@@ -21,12 +21,19 @@ export function signed(value: number): string {
 }
 
 /**
- * A noun with its count.
+ * A noun with its count; from ten thousand on with commas.
  *
  * @example counted(1, 'snap', 'snaps') // "1 snap"
+ * @example counted(12390, 'habit', 'habits') // "12,390 habits"
  */
 export function counted(count: number, one: string, many: string): string {
-  return `${count} ${count === 1 ? one : many}`;
+  return `${grouped(count)} ${count === 1 ? one : many}`;
+}
+
+/** A whole number as read aloud: commas between thousands from ten thousand on. */
+function grouped(count: number): string {
+  const text = String(count);
+  return Math.abs(count) < 10_000 ? text : text.replace(/\B(?=(\d{3})+$)/g, ',');
 }
 
 /**
