@@ -1,0 +1,61 @@
+import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
+import { ANSWERS, type Answer, FAMILIES, type Family } from '../../ingest/vocabulary.ts';
+import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { baseShares } from '../evidence/open-data.ts';
+import { outcomePremiums, outcomeValues } from '../evidence/outcome-value.ts';
+import { answerCodes } from '../snap/answer.ts';
+import { NOT_KNOWN } from '../snap/not-known.ts';
+import { OUTCOME_KINDS, type OutcomeKind, outcomeAt } from '../snap/outcome.ts';
+import { SITUATIONS, situationCodes } from '../snap/situation.ts';
+
+/** One of our snaps in points. */
+export interface GradedSnap {
+  readonly call: string | undefined;
+  readonly family: Family;
+  readonly situation: string | undefined;
+  readonly answer: Answer;
+  readonly outcome: OutcomeKind;
+  /** Points saved against what four rushers usually give up to that answer on that down. */
+  readonly saved: number;
+  /** Variance of one such snap, from the usual spread of outcomes. */
+  readonly variance: number;
+}
+
+/** Our snaps whose family, answer, down and outcome are known, in points; the others cannot be graded. */
+export function gradeSnaps(ours: Chart, cuts: SituationCuts): readonly GradedSnap[] {
+  const answers = answerCodes(ours, cuts);
+  const situations = situationCodes(ours, cuts);
+  return Array.from({ length: ours.size }, (_, i) => i).flatMap((i) => {
+    const family = FAMILIES.find((name) => name === textAt(ours, 'family', i));
+    const answer = ANSWERS[answers[i] ?? NOT_KNOWN];
+    const [down, outcome] = [numberAt(ours, 'down', i), outcomeAt(ours, i)];
+    if (!family || !answer || down === undefined || !outcome) return [];
+    const situation = SITUATIONS[situations[i] ?? NOT_KNOWN]?.id;
+    return [
+      {
+        call: textAt(ours, 'call', i),
+        family,
+        situation,
+        answer,
+        outcome,
+        ...pointsOf({ family, answer, down, outcome }),
+      },
+    ];
+  });
+}
+
+interface Ended {
+  readonly family: Family;
+  readonly answer: Answer;
+  readonly down: number;
+  readonly outcome: OutcomeKind;
+}
+
+function pointsOf({ family, answer, down, outcome }: Ended): { saved: number; variance: number } {
+  const [shares, values] = [baseShares(answer), outcomeValues(answer, down)];
+  const moment = (power: number) => values.reduce((sum, value, kind) => sum + (shares[kind] ?? 0) * value ** power, 0);
+  const usual = moment(1);
+  const kind = OUTCOME_KINDS.indexOf(outcome);
+  const given = (values[kind] ?? 0) + (outcomePremiums(family, answer)[kind] ?? 0);
+  return { saved: usual - given, variance: moment(2) - usual ** 2 };
+}

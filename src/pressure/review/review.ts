@@ -1,0 +1,87 @@
+import { type Chart, textAt } from '../../ingest/chart.ts';
+import { type ArchiveWeight, archiveWeight } from '../archive/archive-weight.ts';
+import type { WeekPlan } from '../plan/week-plan.ts';
+import { type CountCheck, checkCounts } from './count-range.ts';
+import { type GameGrades, gradeGame } from './grade.ts';
+import { type GuessTonight, guessTonight } from './guess.ts';
+import { reviewScores, type TargetReview } from './log-score.ts';
+import { type RangeReview, rangeHits } from './range-hits.ts';
+import { reviewTells, type TellReview } from './tell.ts';
+
+/** Where Sunday's forecast came from: the saved plan, or worked out again from the folder without the game. */
+export const SUNDAY_SOURCES = ['report.json', 'report.json of other inputs', 'worked out again'] as const;
+/** One word of {@link SUNDAY_SOURCES}. */
+export type SundaySource = (typeof SUNDAY_SOURCES)[number];
+
+/** A finished game against Sunday's plan; kept as review.json for the season page. */
+export interface Review {
+  readonly schema: 'pressure-plan.review/1';
+  readonly version: string;
+  /** Name of the week's folder. */
+  readonly week: string;
+  readonly opponent: string;
+  readonly us: string;
+  readonly date: string;
+  readonly invented: boolean;
+  readonly sunday: SundaySource;
+  readonly gameSnaps: number;
+  /** Games of the sheet that Sunday's film held already; what is said of them is no forecast. */
+  readonly seenBefore: readonly string[];
+  readonly scores: readonly TargetReview[];
+  readonly counts: readonly CountCheck[];
+  readonly ranges: RangeReview;
+  readonly tells: readonly TellReview[];
+  /** Null when our own calls of the game were not charted. */
+  readonly grades: GameGrades | null;
+  readonly guesses: GuessTonight | null;
+  /** The base rates Sunday's forecast had. */
+  readonly archive: ArchiveWeight;
+}
+
+/** What a review is made from. */
+export interface ReviewInput {
+  readonly plan: WeekPlan;
+  readonly week: string;
+  readonly sunday: SundaySource;
+  /** The opponent's snaps of the game. */
+  readonly game: Chart;
+  /** Our calls of the game, completed from the library; null when not charted. */
+  readonly ours: Chart | null;
+  /** Film that Sunday's plan was made from. */
+  readonly film: Chart;
+  readonly archive: Chart | null;
+  /** Our own film before the game. */
+  readonly earlierFilm: Chart | null;
+}
+
+/** The Monday review. Pure: the same plan and charts give the same review. */
+export function reviewWeek(input: ReviewInput): Review {
+  const { plan, game, ours } = input;
+  const cuts = plan.settings.situations;
+  const counts = checkCounts(plan.forecast, game, cuts);
+  return {
+    schema: 'pressure-plan.review/1',
+    version: plan.version,
+    week: input.week,
+    opponent: plan.opponent,
+    us: plan.us,
+    date: plan.settings.date ?? plan.date,
+    invented: plan.film.invented,
+    sunday: input.sunday,
+    gameSnaps: game.size,
+    seenBefore: seenBefore(plan, game),
+    scores: reviewScores(plan.forecast, game, cuts),
+    counts,
+    ranges: rangeHits(counts),
+    tells: reviewTells(plan.forecast.tells.tells, game, cuts),
+    grades: ours ? gradeGame(ours, plan.scores, cuts) : null,
+    guesses: ours ? guessTonight(input.earlierFilm, ours, cuts) : null,
+    archive: archiveWeight(input.film, input.archive, plan.settings),
+  };
+}
+
+function seenBefore(plan: WeekPlan, game: Chart): string[] {
+  const known = new Set(plan.film.games.map(({ game: name }) => name.trim().toLowerCase()));
+  const played = new Set(Array.from({ length: game.size }, (_, i) => textAt(game, 'game', i) ?? ''));
+  return [...played].filter((name) => name !== '' && known.has(name.trim().toLowerCase()));
+}

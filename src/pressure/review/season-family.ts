@@ -1,0 +1,46 @@
+import { share } from '../../stats/share.ts';
+import type { Grade, GradeStanding } from './grade.ts';
+import type { Review } from './review.ts';
+
+/** A family graded over the season, in points saved per ten snaps against what four rushers usually give up. */
+export interface SeasonFamily extends Omit<Grade, 'standing'> {
+  readonly games: number;
+  readonly standing: GradeStanding;
+}
+
+/** Under these, a family's season carries no standing; 20 snaps is the page's mark for thin, 3 games judgement. */
+const LEAST = { snaps: 20, games: 3 } as const;
+
+/** The families of the season's graded games, most snaps first. */
+export function seasonFamilies(reviews: readonly Review[]): readonly SeasonFamily[] {
+  const grades = reviews.flatMap((review) => review.grades?.families ?? []);
+  const names = [...new Set(grades.map(({ name }) => name))];
+  return names
+    .map((name) =>
+      familyOf(
+        name,
+        grades.filter((grade) => grade.name === name),
+      ),
+    )
+    .sort((a, b) => b.snaps - a.snaps || (a.name < b.name ? -1 : 1));
+}
+
+function familyOf(name: string, games: readonly Grade[]): SeasonFamily {
+  const snaps = games.reduce((sum, grade) => sum + grade.snaps, 0);
+  const perSnap = (of: (grade: Grade) => number) =>
+    snaps === 0 ? 0 : games.reduce((sum, grade) => sum + of(grade) * grade.snaps, 0) / snaps;
+  const [saved, expected] = [perSnap((grade) => grade.saved), perSnap((grade) => grade.expected)];
+  const half = Math.sqrt(games.reduce((sum, { saved: mid, high, snaps: n }) => sum + ((high - mid) * n) ** 2, 0));
+  const [low, high] = snaps === 0 ? [0, 0] : [saved - half / snaps, saved + half / snaps];
+  const held = games.reduce((sum, grade) => sum + grade.held.count, 0);
+  const overExpectation = games.reduce((sum, grade) => sum + grade.overExpectation, 0);
+  const enough = snaps >= LEAST.snaps && games.length >= LEAST.games;
+  const standing = enough ? standingOf(expected, [low, high]) : 'too few';
+  const range = { low, high, standing };
+  return { name, games: games.length, snaps, held: share(held, snaps), expected, saved, overExpectation, ...range };
+}
+
+function standingOf(expected: number, [low, high]: readonly [number, number]): GradeStanding {
+  if (expected < low) return 'above the usual spread';
+  return expected > high ? 'below the usual spread' : 'within the usual spread';
+}

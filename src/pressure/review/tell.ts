@@ -1,0 +1,47 @@
+import type { Chart } from '../../ingest/chart.ts';
+import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { type Share, share } from '../../stats/share.ts';
+import type { Target, Tell } from '../forecast/forecast-result.ts';
+import { TARGET_DEFINITIONS } from '../forecast/target.ts';
+import { tellFeatures } from '../forecast/tell-feature.ts';
+import { NOT_KNOWN } from '../snap/not-known.ts';
+
+/** A tell of Sunday's report in the game. */
+export interface TellReview {
+  readonly description: string;
+  readonly target: Target;
+  readonly follows: string;
+  /** Share Sunday expected without the tell, on film with it, and to plan with. */
+  readonly expected: number;
+  readonly film: Share;
+  readonly planWith: number;
+  /** What followed in the game when it was seen. */
+  readonly game: Share;
+  readonly verdict: 'held' | 'died' | 'too few' | 'not seen';
+}
+
+/** A tell seen on fewer snaps says nothing of whether it holds. @see PREDICTION 7, which judged from three snaps on */
+const LEAST_SEEN = 3;
+
+/** Whether each tell held: followed more often than the forecast without it expected, on three snaps or more. */
+export function reviewTells(tells: readonly Tell[], game: Chart, cuts: SituationCuts): readonly TellReview[] {
+  const features = tellFeatures(game, cuts);
+  return tells.map((tell) => {
+    const definition = TARGET_DEFINITIONS.find(({ target }) => target === tell.target);
+    const wanted = definition?.classes.indexOf(tell.follows) ?? -1;
+    const codes = definition?.codes(game, cuts) ?? new Uint8Array(game.size).fill(NOT_KNOWN);
+    const parts = tell.description.split(', ');
+    const seen = [...codes.keys()].filter(
+      (i) => codes[i] !== NOT_KNOWN && parts.every((words) => features.some((feature) => feature.wordsAt(i) === words)),
+    );
+    const came = share(seen.filter((i) => codes[i] === wanted).length, seen.length);
+    const { description, target, follows, expected, film, planWith } = tell;
+    return { description, target, follows, expected, film, planWith, game: came, verdict: verdictOf(came, expected) };
+  });
+}
+
+function verdictOf(came: Share, expected: number): TellReview['verdict'] {
+  if (came.estimate === null) return 'not seen';
+  if (came.trials < LEAST_SEEN) return 'too few';
+  return came.estimate > expected ? 'held' : 'died';
+}

@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import { chartFromRecords } from '../../../src/ingest/chart.ts';
+import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import type { ForecastChapter } from '../../../src/pressure/forecast/forecast-result.ts';
+import { checkCounts } from '../../../src/pressure/review/count-range.ts';
+import { rangeHits } from '../../../src/pressure/review/range-hits.ts';
+import { betaBinomialPmf } from '../../../src/stats/beta-binomial.ts';
+import { createRandom } from '../../../src/stats/random.ts';
+import { inventedForecast } from '../../report/invented-forecast.ts';
+
+const cuts = weekSettingsSchema.parse({ opponent: 'Nobody' }).situations;
+const chapter = inventedForecast();
+const only = (target: string): ForecastChapter => ({
+  ...chapter,
+  forecasts: chapter.forecasts.filter((forecast) => forecast.target === target),
+});
+const gameOf = (snaps: number, screens: number) =>
+  chartFromRecords(
+    Array.from({ length: snaps }, (_, i) => ({ down: 1, to_go: 10, play_kind: i < screens ? 'screen' : 'dropback' })),
+  );
+
+describe('counts against their ranges', () => {
+  it('a plain count of all snaps lies in both ranges and an absurd one in none', () => {
+    const share = only('screen').forecasts.find(({ situation }) => situation === 'all')?.classes[0]?.share ?? 0;
+    const usual = checkCounts(only('screen'), gameOf(40, Math.round(40 * share)), cuts);
+    expect(usual.find(({ situation }) => situation === 'all')).toMatchObject({
+      outer: { hit: true },
+      inner: { hit: true },
+    });
+    const absurd = checkCounts(only('screen'), gameOf(40, 40), cuts).find(({ situation }) => situation === 'all');
+    expect(absurd).toMatchObject({ came: 40, snaps: 40, outer: { hit: false }, inner: { hit: false } });
+  });
+
+  it('checks nothing under five snaps, and of two classes only the first', () => {
+    expect(checkCounts(chapter, gameOf(4, 4), cuts)).toEqual([]);
+    expect(new Set(checkCounts(only('screen'), gameOf(9, 3), cuts).map(({ name }) => name))).toEqual(
+      new Set(['screen']),
+    );
+    expect(rangeHits([])).toMatchObject({
+      outer: { hits: { trials: 0, estimate: null }, expected: null, width: null },
+    });
+  });
+
+  it('expects more hits than the level where whole numbers cannot do otherwise', () => {
+    const { outer, inner } = rangeHits(checkCounts(chapter, gameOf(12, 2), cuts));
+    expect(outer.expected).toBeGreaterThanOrEqual(0.95);
+    expect(inner.expected).toBeGreaterThanOrEqual(0.5);
+    expect(outer.expected).toBeLessThanOrEqual(1);
+    expect(outer.width).toBeGreaterThan(inner.width ?? 1);
+  });
+
+  it('holds games drawn from the forecast as often as it says, in both ranges', () => {
+    const forecast = only('screen').forecasts.find(({ situation }) => situation === 'first_ten');
+    if (!forecast) throw new Error('the invented forecast has first downs');
+    const settled = forecast.classes.reduce((sum, { alpha }) => sum + alpha, 0);
+    const source = 'PREDICTION 6: S = 1 / (1 / (n + M) + 1 / phi), phi 160 for screens';
+    const mean = forecast.classes[0]?.share ?? 0;
+    const pmf = betaBinomialPmf({ trials: 30, mean, concentration: 1 / (1 / settled + 1 / 160) });
+    const random = createRandom('games');
+    const checks = Array.from({ length: 400 }, () => {
+      let rest = random.uniform();
+      const screens = pmf.findIndex((p) => {
+        rest -= p;
+        return rest < 0;
+      });
+      return checkCounts({ ...chapter, forecasts: [forecast] }, gameOf(30, screens), cuts);
+    }).flat();
+    const { outer, inner } = rangeHits(checks);
+    for (const hits of [outer, inner]) {
+      const error = 3 * Math.sqrt(((hits.expected ?? 0) * (1 - (hits.expected ?? 0))) / 400);
+      expect(Math.abs((hits.hits.estimate ?? 0) - (hits.expected ?? 0)), source).toBeLessThan(error);
+    }
+  });
+});
