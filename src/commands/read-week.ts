@@ -88,12 +88,12 @@ function readSheets(folder: SeasonFolder): Sheets {
   const archiveProfile = readSettings(folder.archiveProfileFile, profileSchema) ?? profile;
   const ownProfile = readSettings(folder.ownProfileFile, profileSchema);
   return {
-    opponent: readOnce(folder.opponent, sheetOptions('opponent', profile)),
-    archive: [
-      ...folder.archive.map((file) => readOneSheet(file, sheetOptions('opponent', archiveProfile))),
-      ...folder.earlierWeeks.map((file) => readOneSheet(file, sheetOptions('opponent', profile))),
-    ],
-    ours: readOnce(folder.ownFilm, sheetOptions('own', ownProfile)),
+    opponent: readOnce(sheetsOf(folder.opponent, sheetOptions('opponent', profile))),
+    archive: readOnce([
+      ...sheetsOf(folder.archive, sheetOptions('opponent', archiveProfile)),
+      ...sheetsOf(folder.earlierWeeks, sheetOptions('opponent', profile)),
+    ]),
+    ours: readOnce(sheetsOf(folder.ownFilm, sheetOptions('own', ownProfile))),
   };
 }
 
@@ -113,18 +113,29 @@ function sheetOptions(kind: SheetOptions['kind'], profile: Profile | null): Shee
   return profile ? { kind, profile } : { kind };
 }
 
-/** Sheets of one kind in which every snap counts once: a file that repeats snaps of an earlier one is read without them. */
-function readOnce(files: readonly FoundFile[], options: SheetOptions): NamedReading[] {
-  const readings = files.map((file) => readOneSheet(file, options));
+/** A file with how it is to be read. */
+interface SheetToRead {
+  readonly found: FoundFile;
+  readonly options: SheetOptions;
+}
+
+function sheetsOf(files: readonly FoundFile[], options: SheetOptions): SheetToRead[] {
+  return files.map((found) => ({ found, options }));
+}
+
+/** Sheets in which every snap counts once: a file that repeats snaps of an earlier one is read without them. */
+function readOnce(sheets: readonly SheetToRead[]): NamedReading[] {
+  const readings = sheets.map(readOneSheet);
   const repeats = checkAcross(readings.map(({ reading }) => reading.chart));
-  return readings.map((first, i) => {
-    const leaveOut = new Map(repeats.filter(({ file }) => file === first.file).map((fault) => [fault.row, fault]));
-    const found = files[i];
-    return found && leaveOut.size > 0 ? readOneSheet(found, { ...options, leaveOut }) : first;
+  return sheets.map((sheet, i) => {
+    const { file } = sheet.found;
+    const leaveOut = new Map(repeats.filter((fault) => fault.file === file).map((fault) => [fault.row, fault]));
+    const options = { ...sheet.options, leaveOut };
+    return leaveOut.size > 0 ? readOneSheet({ ...sheet, options }) : (readings[i] ?? readOneSheet(sheet));
   });
 }
 
-function readOneSheet(found: FoundFile, options: SheetOptions): NamedReading {
+function readOneSheet({ found, options }: SheetToRead): NamedReading {
   return { file: found.file, reading: readSheet(found, options) };
 }
 

@@ -6,7 +6,8 @@ import { asWritten, lookAtOddCells, placeOf, type SheetRow } from './odd-cells.t
 import { describeReason, type RowProblem } from './row-problem.ts';
 import type { SheetPlan } from './sheet-plan.ts';
 import type { RejectedRow } from './sheet-reading.ts';
-import { createSnapChecks, type SnapCheck } from './single-snap-checks.ts';
+import { createSnapChecks, type SnapCheck, type SnapColumns, type SnapFinding } from './single-snap-checks.ts';
+import { createSnapIdentity, FIRST_MOMENT, UNTOLD } from './snap-identity.ts';
 import { createSnapLedger } from './snap-ledger.ts';
 
 /** Takes the rows of one sheet in, one at a time, and gives the chart at the end. */
@@ -153,21 +154,30 @@ function rejectRow(state: IntakeState, { cells, row }: SheetRow, found: readonly
   state.rejected.push({ row, cells: cells.map(asWritten), reasons });
 }
 
-/** A snap number that its game (and offense) had already; the first one read counts. */
+/**
+ * A snap that its game (and offense) had already, by its number or, without one, by its moment and place; the first one
+ * read counts.
+ */
 function createRepeatCheck(lanes: readonly (CodeLane | NumberLane)[]): SnapCheck {
-  const find = (name: ColumnName) => lanes.find(({ column }) => column.name === name)?.store;
-  const [game, offense, snap] = [find('game'), find('offense'), find('snap')];
-  if (game?.kind !== 'code' || snap?.kind !== 'number') return () => undefined;
+  const stores = Object.fromEntries(lanes.map(({ column, store }) => [column.name, store])) as SnapColumns;
+  const { game, offense } = stores;
+  if (game?.kind !== 'code') return () => undefined;
+  const identityOf = createSnapIdentity(stores);
   const ledger = createSnapLedger();
   return (i) => {
-    const number = snap.numbers[i] ?? Number.NaN;
-    if (Number.isNaN(number)) return undefined;
+    const number = identityOf(i);
     const gameCode = game.codes[i] ?? 0;
+    if (number === UNTOLD) return undefined;
     const offenseCode = offense?.kind === 'code' ? (offense.codes[i] ?? 0) : 0;
     if (ledger.enter({ game: gameCode, offense: offenseCode, number }) === 'new') return undefined;
-    const rule = `is a snap that game "${game.values[gameCode]}" has already; the first one counts`;
-    return { severity: 'fault', column: 'snap', rule };
+    return repeatFinding(number, game.values[gameCode] ?? '');
   };
+}
+
+function repeatFinding(identity: number, game: string): SnapFinding {
+  const first = `is a snap that game "${game}" has already; the first one counts`;
+  if (identity < FIRST_MOMENT) return { severity: 'fault', column: 'snap', rule: first };
+  return { severity: 'fault', column: 'clock', rule: `with its quarter, down, distance and ball position ${first}` };
 }
 
 function finishChart({ file, lanes, size, rowOf }: IntakeState): Chart {

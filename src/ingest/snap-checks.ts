@@ -1,5 +1,6 @@
 import { type Chart, numberAt, textAt } from './chart.ts';
 import type { RowProblem } from './row-problem.ts';
+import { createSnapIdentity, UNTOLD } from './snap-identity.ts';
 
 /**
  * Faults for every snap that an earlier chart lists already: same game and offense with the same snap number, or with
@@ -7,48 +8,73 @@ import type { RowProblem } from './row-problem.ts';
  * read again with these rows left out (see SheetOptions), which keeps them with their reason.
  */
 export function checkAcross(charts: readonly Chart[]): readonly RowProblem[] {
-  const seen = new Map<string, string>();
-  return charts.flatMap((chart) => {
-    const keys = Array.from({ length: chart.size }, (_, i) => identityOf(chart, i));
-    const problems = repeatsOf(chart, keys, seen);
-    keys.forEach((key, i) => {
-      const { file, row } = placeOf(chart, i);
-      if (key !== undefined && !seen.has(key)) seen.set(key, `${file}, row ${row}`);
-    });
-    return problems;
+  if (charts.length < 2) return [];
+  const groups = new Map<string, SnapPlaces>();
+  return charts.flatMap((chart, number) => {
+    const repeats = enterChart(chart, number, groups);
+    return repeats.map(({ index, earlier }) => repeatProblem(chart, index, placeText(charts, earlier)));
   });
 }
 
-function placeOf(chart: Chart, index: number): { file: string; row: number } {
-  return { file: chart.sources[chart.sourceOf[index] ?? 0] ?? '', row: chart.rowOf[index] ?? 0 };
-}
+/** Where each snap of one game and offense was first listed, by its identity. */
+type SnapPlaces = Map<number, Place>;
 
-function repeatsOf(
+/** A snap by the number of its chart and its index in it, as one number: chart * 2 ** 32 + index. */
+type Place = number;
+
+const CHART = 2 ** 32;
+
+/** The snaps of a chart that an earlier one lists; the others are entered for the charts that follow. */
+function enterChart(
   chart: Chart,
-  keys: readonly (string | undefined)[],
-  seen: ReadonlyMap<string, string>,
-): RowProblem[] {
-  return keys.flatMap((key, i) => {
-    const earlier = key === undefined ? undefined : seen.get(key);
-    return earlier === undefined ? [] : [repeatProblem(chart, i, earlier)];
-  });
+  number: number,
+  groups: Map<string, SnapPlaces>,
+): { readonly index: number; readonly earlier: Place }[] {
+  const identityOf = createSnapIdentity(chart.columns);
+  const placesOf = groupReader(chart, groups);
+  const repeats: { index: number; earlier: Place }[] = [];
+  for (let index = 0; index < chart.size; index++) {
+    const places = placesOf(index);
+    const identity = places ? identityOf(index) : UNTOLD;
+    if (!places || identity === UNTOLD) continue;
+    const earlier = places.get(identity);
+    if (earlier === undefined) places.set(identity, number * CHART + index);
+    else if (earlier < number * CHART) repeats.push({ index, earlier });
+  }
+  return repeats;
+}
+
+/** The places of a snap's game and offense, looked up once for each pair; none where no game was charted. */
+function groupReader(chart: Chart, groups: Map<string, SnapPlaces>): (index: number) => SnapPlaces | undefined {
+  const { game, offense } = chart.columns;
+  const known = new Map<number, SnapPlaces>();
+  return (i) => {
+    const gameCode = game?.kind === 'code' ? (game.codes[i] ?? 0) : 0;
+    if (gameCode === 0) return undefined;
+    const pair = gameCode * 0x10000 + (offense?.kind === 'code' ? (offense.codes[i] ?? 0) : 0);
+    const places = known.get(pair) ?? placesNamed(groups, [textAt(chart, 'game', i), textAt(chart, 'offense', i)]);
+    known.set(pair, places);
+    return places;
+  };
+}
+
+function placesNamed(groups: Map<string, SnapPlaces>, names: readonly (string | undefined)[]): SnapPlaces {
+  const key = JSON.stringify(names.map((name) => name ?? ''));
+  const places = groups.get(key) ?? new Map<number, Place>();
+  groups.set(key, places);
+  return places;
 }
 
 function repeatProblem(chart: Chart, index: number, earlier: string): RowProblem {
   const snap = numberAt(chart, 'snap', index);
   const found = `${textAt(chart, 'game', index)}${snap === undefined ? '' : `, snap ${snap}`}`;
-  return { ...placeOf(chart, index), severity: 'fault', found, rule: `is listed already in ${earlier}` };
+  const file = chart.sources[chart.sourceOf[index] ?? 0] ?? '';
+  const row = chart.rowOf[index] ?? 0;
+  return { file, row, severity: 'fault', found, rule: `is listed already in ${earlier}` };
 }
 
-/** What makes a snap the same snap in two files; undefined when too little was charted to say. */
-function identityOf(chart: Chart, index: number): string | undefined {
-  const game = textAt(chart, 'game', index);
-  if (game === undefined) return undefined;
-  const whose = [game, textAt(chart, 'offense', index) ?? ''];
-  const snap = numberAt(chart, 'snap', index);
-  if (snap !== undefined) return JSON.stringify([...whose, snap]);
-  const moment = (['quarter', 'clock'] as const).map((name) => numberAt(chart, name, index));
-  if (moment.includes(undefined)) return undefined;
-  const place = (['down', 'to_go', 'ball_on'] as const).map((name) => numberAt(chart, name, index));
-  return JSON.stringify([...whose, ...moment, ...place]);
+function placeText(charts: readonly Chart[], place: Place): string {
+  const chart = charts[Math.floor(place / CHART)];
+  const index = place % CHART;
+  return `${chart?.sources[chart.sourceOf[index] ?? 0] ?? ''}, row ${chart?.rowOf[index] ?? 0}`;
 }

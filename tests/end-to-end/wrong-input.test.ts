@@ -79,6 +79,28 @@ describe('a snap listed in two files', () => {
   });
 });
 
+describe('a snap listed twice in the archive or in an earlier week', () => {
+  it('counts once; the other row is named and kept with its reason', () => {
+    const week = weekWith(`${header}\n${snap}\n`);
+    const sheet = `${header},snap,offense\n${snap},1,Other\ng1,2,7,own 38,pass,2,Other\n`;
+    const [archive, earlier] = [join(week, '../archive'), join(week, '../week-00')];
+    for (const folder of [archive, earlier]) mkdirSync(folder);
+    writeFileSync(join(archive, 'a.csv'), sheet);
+    writeFileSync(join(archive, 'b.csv'), sheet);
+    writeFileSync(join(earlier, 'game.csv'), `${header},snap,offense\n${snap},2,Other\n${snap},3,Other\n`);
+    const ended = run(['report', week]);
+    expect(ended.code, ended.note).toBe(1);
+    const rejected = readFileSync(join(week, 'out/rejected.csv'), 'utf8');
+    expect(rejected.match(/listed already in [^,]*a\.csv, row \d/g)).toEqual([
+      expect.stringMatching(/row 2$/),
+      expect.stringMatching(/row 3$/),
+      expect.stringMatching(/row 3$/),
+    ]);
+    const { film, forecast } = JSON.parse(readFileSync(join(week, 'out/report.json'), 'utf8'));
+    expect([film.snaps, film.faults, forecast.archive.snaps]).toEqual([1, 3, 3]);
+  });
+});
+
 describe('wrong usage', () => {
   it.each([
     [['report', 'no/such/folder'], 2, /no folder no\/such\/folder/],

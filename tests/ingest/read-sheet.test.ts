@@ -118,6 +118,21 @@ describe('readSheet, what a chart holds', () => {
     expect(problems[0]).toMatchObject({ severity: 'fault', header: 'snap', found: '1', columnLetter: 'B' });
   });
 
+  it('rejects a snap without a number whose moment and place its game has already', () => {
+    const header = 'game,quarter,clock,down,to_go,ball_on,play_kind';
+    const row = 'w1,2,7:42,1,10,own 35,run';
+    const other = row.replace('7:42', '7:10');
+    const { chart, rejected, problems } = read(`${header}\n${row}\n${other}\n${row}\n${row.replace('w1', 'w2')}\n`);
+    expect(chart.size).toBe(3);
+    expect(rejected.map(({ row: at }) => at)).toEqual([4]);
+    expect(problems[0]).toMatchObject({ severity: 'fault', header: 'clock', found: '7:42' });
+  });
+
+  it('keeps equal snaps of which neither number nor moment was charted: they may be two', () => {
+    const bare = 'w1,,1,10,own 35,run,trey open,4';
+    expect(read(`${HEADER}\n${bare}\n${bare}\n`).chart.size).toBe(2);
+  });
+
   it('does not let a rejected row claim its snap number', () => {
     const { chart } = read(`${HEADER}\n${SOUND.replace('own 35', '35')}\n${SOUND}\n`);
     expect(chart.size).toBe(1);

@@ -40,6 +40,22 @@ describe('checkAcross', () => {
     expect(checkAcross([])).toEqual([]);
   });
 
+  it('does not take equal names in another order for the same game and offense', () => {
+    const swapped = [
+      chart('a.csv', [{ game: 'A', offense: 'B', snap: 1 }]),
+      chart('b.csv', [{ game: 'B', offense: 'A', snap: 1 }]),
+    ];
+    expect(checkAcross(swapped)).toEqual([]);
+  });
+
+  it('names the first of several files that list a snap', () => {
+    const third = chart('c.csv', [{ game: 'w1', snap: 1, down: 1 }]);
+    expect(checkAcross([first, chart('b.csv', [{ game: 'w1', snap: 1 }]), third]).map(({ rule }) => rule)).toEqual([
+      'is listed already in opponent-1.csv, row 2',
+      'is listed already in opponent-1.csv, row 2',
+    ]);
+  });
+
   it('takes a file listed twice for what it is', () => {
     expect(checkAcross([first, first])).toHaveLength(first.size);
   });
