@@ -1,18 +1,43 @@
 import { type Chart, textAt } from '../../ingest/chart.ts';
-import { BACK_ACTIONS } from '../../ingest/vocabulary.ts';
+import { ANSWERS, type Answer, BACK_ACTIONS } from '../../ingest/vocabulary.ts';
+import type { SituationCuts } from '../../ingest/week-settings.ts';
 import type { Target } from '../forecast/forecast-result.ts';
+import { runOrPassCodes } from '../forecast/target.ts';
 import { backJobCodes, protectorCodes } from '../forecast/target-codes.ts';
+import { answerCodes } from '../snap/answer.ts';
 import { RECEIVER_LOOKS, receiverCodes } from '../snap/look.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import type { SheetRow } from './judgement-sheet.ts';
 
-/** Which answers a look bears on: `set` all of them, `pass` every pass but the screen. */
-export type LookReach = 'set' | 'pass';
+/**
+ * Which answers a look bears on: `set` all of them, `pass` every pass but the screen, `held` the passes on which the
+ * ball is held. Who stays in to block, and whether the quarterback takes off, means nothing to a ball out at once.
+ */
+export const LOOK_REACHES = ['set', 'pass', 'held'] as const;
+/** One word of {@link LOOK_REACHES}. */
+export type LookReach = (typeof LOOK_REACHES)[number];
+
+/** Whether a look of this reach bears on an answer. */
+export function reaches(reach: LookReach, answer: Answer): boolean {
+  switch (reach) {
+    case 'set':
+      return true;
+    case 'pass':
+      return answer === 'quick' || HELD.includes(answer);
+    case 'held':
+      return HELD.includes(answer);
+    default:
+      return reach satisfies never;
+  }
+}
+
+const HELD: readonly Answer[] = ['dropback', 'deep_shot', 'movement'];
 
 /** A row of the sheet that is told by how often a part falls into one of its classes. */
 export interface LookRow {
   readonly row: SheetRow;
   readonly index: number;
+  readonly reach: LookReach;
   /** How much more than typical counts as "a lot", where the mark applies in full; share, 0 to 1. */
   readonly lot: number;
   /** What they do, for sentences: "they ... on 31 of 60". */
@@ -23,14 +48,13 @@ export interface LookRow {
 export interface LookPart {
   readonly id: string;
   readonly column: string;
-  readonly reach: LookReach;
   /** Shares of the classes at an ordinary offense, summing to 1; judgement. */
   readonly typical: readonly number[];
   /** The forecast that answers for this part, where there is one. */
   readonly target?: Target;
   readonly rows: readonly LookRow[];
   /** Class of every snap as an index into `typical`; 255 where it was not charted. */
-  readonly codes: (chart: Chart) => Uint8Array;
+  readonly codes: (chart: Chart, cuts: SituationCuts) => Uint8Array;
 }
 
 const TYPICAL_JOBS = { blocks: 0.4, check_releases: 0.15, releases_wide: 0.17, releases_inside: 0.2, none: 0.08 };
@@ -47,79 +71,83 @@ export const LOOK_PARTS: readonly LookPart[] = [
   {
     id: 'receivers',
     column: 'receivers',
-    reach: 'set',
     typical: [0.4, 0.32, 0.08, 0.2],
     codes: receiverCodes,
     rows: [
-      { row: 'balanced', index: receiverIndex('balanced'), lot: 0.5, words: 'line up balanced' },
-      { row: 'trips', index: receiverIndex('trips'), lot: 0.5, words: 'line up in trips' },
-      { row: 'empty', index: receiverIndex('empty'), lot: 0.5, words: 'line up empty' },
+      { row: 'balanced', index: receiverIndex('balanced'), reach: 'set', lot: 0.5, words: 'line up balanced' },
+      { row: 'trips', index: receiverIndex('trips'), reach: 'set', lot: 0.5, words: 'line up in trips' },
+      { row: 'empty', index: receiverIndex('empty'), reach: 'set', lot: 0.5, words: 'line up empty' },
     ],
   },
   {
     id: 'backs',
     column: 'personnel',
-    reach: 'set',
     typical: [0.2, 0.8],
     codes: (chart) => personnelCodes(chart, 0),
-    rows: [{ row: 'two_backs', index: 0, lot: 0.5, words: 'use two backs' }],
+    rows: [{ row: 'two_backs', index: 0, reach: 'set', lot: 0.5, words: 'use two backs' }],
   },
   {
     id: 'tight_ends',
     column: 'personnel',
-    reach: 'set',
     typical: [0.18, 0.82],
     codes: (chart) => personnelCodes(chart, 1),
-    rows: [{ row: 'heavy', index: 0, lot: 0.5, words: 'use two tight ends or more' }],
+    rows: [{ row: 'heavy', index: 0, reach: 'set', lot: 0.5, words: 'use two tight ends or more' }],
   },
   {
     id: 'back_job',
     column: 'back_action',
-    reach: 'pass',
     typical: BACK_ACTIONS.map((job) => TYPICAL_JOBS[job]),
     target: 'back_job',
     codes: backJobCodes,
     rows: [
-      { row: 'releases_wide', index: jobIndex('releases_wide'), lot: 0.4, words: 'get the back out wide' },
-      { row: 'releases_inside', index: jobIndex('releases_inside'), lot: 0.4, words: 'release the back inside' },
-      { row: 'back_in', index: jobIndex('blocks'), lot: 0.4, words: 'keep the back in to block' },
+      {
+        row: 'releases_wide',
+        index: jobIndex('releases_wide'),
+        reach: 'pass',
+        lot: 0.4,
+        words: 'get the back out wide',
+      },
+      {
+        row: 'releases_inside',
+        index: jobIndex('releases_inside'),
+        reach: 'pass',
+        lot: 0.4,
+        words: 'release the back inside',
+      },
+      { row: 'back_in', index: jobIndex('blocks'), reach: 'held', lot: 0.4, words: 'keep the back in to block' },
     ],
   },
   {
     id: 'protectors',
     column: 'protectors',
-    reach: 'pass',
     typical: [0.4, 0.5, 0.1],
     target: 'protectors',
     codes: protectorCodes,
-    rows: [{ row: 'max_protection', index: 2, lot: 0.3, words: 'protect with seven or more' }],
+    rows: [{ row: 'max_protection', index: 2, reach: 'held', lot: 0.3, words: 'protect with seven or more' }],
   },
   {
     id: 'throws',
     column: 'target_zone',
-    reach: 'pass',
     typical: [0.2, 0.1, 0.7],
     codes: throwCodes,
     rows: [
-      { row: 'flat_throws', index: 0, lot: 0.25, words: 'throw to the flat' },
-      { row: 'seams', index: 1, lot: 0.2, words: 'throw down the deep middle' },
+      { row: 'flat_throws', index: 0, reach: 'pass', lot: 0.25, words: 'throw to the flat' },
+      { row: 'seams', index: 1, reach: 'pass', lot: 0.2, words: 'throw down the deep middle' },
     ],
   },
   {
     id: 'crossers',
     column: 'concept',
-    reach: 'pass',
     typical: [0.12, 0.88],
     codes: crosserCodes,
-    rows: [{ row: 'crossers', index: 0, lot: 0.2, words: 'run crossers' }],
+    rows: [{ row: 'crossers', index: 0, reach: 'pass', lot: 0.2, words: 'run crossers' }],
   },
   {
     id: 'scrambles',
     column: 'result',
-    reach: 'pass',
-    typical: [0.03, 0.97],
+    typical: [0.1, 0.9],
     codes: scrambleCodes,
-    rows: [{ row: 'quarterback_run', index: 0, lot: 0.1, words: 'scramble' }],
+    rows: [{ row: 'quarterback_run', index: 0, reach: 'held', lot: 0.3, words: 'scramble when they hold the ball' }],
   },
 ];
 
@@ -155,10 +183,15 @@ function crosserCodes(chart: Chart): Uint8Array {
   });
 }
 
-function scrambleCodes(chart: Chart): Uint8Array {
+/** Scrambles among the passes on which the ball was held, or may have been where nobody timed them. */
+function scrambleCodes(chart: Chart, cuts: SituationCuts): Uint8Array {
+  const answers = answerCodes(chart, cuts);
+  const passed = runOrPassCodes(chart);
   return codesOf(chart, (index) => {
+    const answer = ANSWERS[answers[index] ?? NOT_KNOWN];
+    const held = answer === undefined ? passed[index] === 1 : HELD.includes(answer);
     const result = textAt(chart, 'result', index);
-    if (result === undefined) return NOT_KNOWN;
+    if (!held || result === undefined) return NOT_KNOWN;
     return result === 'scramble' || textAt(chart, 'play_kind', index) === 'scramble' ? 0 : 1;
   });
 }

@@ -31,7 +31,7 @@ export interface OffenseLooks {
  */
 export function readLooks(chart: Chart, forecast: ForecastChapter, cuts: SituationCuts): OffenseLooks {
   const situationOf = situationCodes(chart, cuts);
-  const parts = LOOK_PARTS.map((part) => partAlphas(part, countClasses(part, chart, situationOf), forecast));
+  const parts = LOOK_PARTS.map((part) => partAlphas(part, countClasses(part, { chart, cuts, situationOf }), forecast));
   return {
     all: parts.map(({ all }) => all),
     situations: new Map(
@@ -58,8 +58,7 @@ export function meanShares(alphas: ArrayLike<number>): Float64Array {
 export function lookMarks(shares: LookAlphas, reach: LookReach): Float64Array {
   const marks = new Float64Array(FAMILIES.length);
   LOOK_PARTS.forEach((part, i) => {
-    if (part.reach !== reach) return;
-    for (const row of part.rows) {
+    for (const row of part.rows.filter((entry) => entry.reach === reach)) {
       const lots = lotsOf(part, row, shares[i]?.[row.index] ?? 0);
       FAMILIES.forEach((family, f) => {
         marks[f] = (marks[f] ?? 0) + lots * sheetMark(row.row, family);
@@ -72,6 +71,12 @@ export function lookMarks(shares: LookAlphas, reach: LookReach): Float64Array {
 /** How many lots more than typical a share is: 1 where the sheet's mark applies in full, minus where they do it less. */
 export function lotsOf(part: LookPart, row: LookPart['rows'][number], share: number): number {
   return (share - (part.typical[row.index] ?? 0)) / row.lot;
+}
+
+interface CountInput {
+  readonly chart: Chart;
+  readonly cuts: SituationCuts;
+  readonly situationOf: Uint8Array;
 }
 
 /** Counts of a part's classes, over all snaps and by situation. */
@@ -89,11 +94,11 @@ function partAlphas(part: LookPart, counts: ClassCounts, forecast: ForecastChapt
   return { all, bySituation, film: counts.all };
 }
 
-function countClasses(part: LookPart, chart: Chart, situationOf: Uint8Array): ClassCounts {
+function countClasses(part: LookPart, { chart, cuts, situationOf }: CountInput): ClassCounts {
   const classes = part.typical.length;
   const all = new Float64Array(classes);
   const bySituation = SITUATIONS.map(() => new Float64Array(classes));
-  part.codes(chart).forEach((code, index) => {
+  part.codes(chart, cuts).forEach((code, index) => {
     if (code === NOT_KNOWN) return;
     all[code] = (all[code] ?? 0) + 1;
     const own = bySituation[situationOf[index] ?? NOT_KNOWN];

@@ -3,9 +3,9 @@ import { betaQuantile } from '../../stats/beta.ts';
 import { quantile } from '../../stats/quantile.ts';
 import { cellIndex } from '../evidence/evidence-cell.ts';
 import { lookRow } from '../evidence/judgement-look-parts.ts';
-import { lookMarks, meanShares } from '../evidence/judgement-looks.ts';
+import { meanShares } from '../evidence/judgement-looks.ts';
 import type { SheetRow } from '../evidence/judgement-sheet.ts';
-import { answerMarks } from './family-score-means.ts';
+import { answerMarks, marksOf } from './family-score-means.ts';
 import type { ScoredSituation } from './family-score-week.ts';
 
 /** How much of a quantity they show, where two families are worth the same in it, and who is ahead on either side. */
@@ -56,8 +56,7 @@ export function lookTurn(situation: ScoredSituation, pair: FamilyPair, row: Shee
   const slope = leadAt(situation, pair, { part, index, share: 1 }) - leadAt(situation, pair, { part, index, share: 0 });
   return {
     shown,
-    low: betaQuantile(TAIL, own, total - own),
-    high: betaQuantile(1 - TAIL, own, total - own),
+    ...shareBounds(own, total - own),
     turnsAt: withinShares(shown - lead / slope),
     rises: slope > 0,
     ahead: lead > 0,
@@ -65,6 +64,12 @@ export function lookTurn(situation: ScoredSituation, pair: FamilyPair, row: Shee
 }
 
 const TAIL = 0.025;
+
+/** Where the share lies; a class nothing was ever given to, or everything, has no spread to speak of. */
+function shareBounds(own: number, others: number): { readonly low: number; readonly high: number } {
+  if (own === 0 || others === 0) return { low: own === 0 ? 0 : 1, high: own === 0 ? 0 : 1 };
+  return { low: betaQuantile(TAIL, own, others), high: betaQuantile(1 - TAIL, own, others) };
+}
 
 /** Points a snap by which the family leads over some of the answers, weighted as they show them. */
 function averageLead(situation: ScoredSituation, pair: FamilyPair, keep: (answer: number) => boolean): number {
@@ -81,7 +86,7 @@ function averageLead(situation: ScoredSituation, pair: FamilyPair, keep: (answer
 /** What the looks alone give the family over the other, when one class of a part had a given share. */
 function leadAt(situation: ScoredSituation, pair: FamilyPair, look: { part: number; index: number; share: number }) {
   const shares = situation.looks.map((alphas, i) => (i === look.part ? withShare(alphas, look) : meanShares(alphas)));
-  const marks = { set: lookMarks(shares, 'set'), pass: lookMarks(shares, 'pass') };
+  const marks = marksOf(shares);
   return situation.shares.reduce((sum, share, a) => {
     const lead = answerMarks(marks, pair.family, a) - answerMarks(marks, pair.against, a);
     return sum + share * (situation.perMark[a] ?? 0) * lead;

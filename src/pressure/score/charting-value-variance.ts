@@ -1,11 +1,10 @@
 import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
 import { cellIndex } from '../evidence/evidence-cell.ts';
 import { LOSSES_PER_RUSHER_HOME } from '../evidence/evidence-race.ts';
-import { LOOK_PARTS, type LookPart } from '../evidence/judgement-look-parts.ts';
+import { LOOK_PARTS, type LookPart, type LookReach, reaches } from '../evidence/judgement-look-parts.ts';
 import { meanShares } from '../evidence/judgement-looks.ts';
 import { sheetMark } from '../evidence/judgement-sheet.ts';
 import type { ValuedColumn } from './charting-value-column.ts';
-import { reachesPass } from './family-score-means.ts';
 import type { ScoreModel } from './family-score-model.ts';
 import { SNAPS_PER_SCORE } from './family-score-points.ts';
 import type { ScoredSituation, ScoredWeek } from './family-score-week.ts';
@@ -84,13 +83,11 @@ function releaseVariance(all: ScoredSituation, { model, newSnaps, f }: FamilyInp
 
 /** Points per ten snaps of one whole share of each class of a part. */
 function partWeights({ shares, perMark }: ScoredSituation, part: LookPart, f: number): Float64Array {
-  const reached = ANSWERS.reduce((sum, answer, a) => {
-    const bears = part.reach === 'set' || reachesPass(answer);
-    return bears ? sum + (shares[a] ?? 0) * (perMark[a] ?? 0) : sum;
-  }, 0);
+  const reached = (reach: LookReach) =>
+    ANSWERS.reduce((sum, answer, a) => sum + (reaches(reach, answer) ? (shares[a] ?? 0) * (perMark[a] ?? 0) : 0), 0);
   const weights = new Float64Array(part.typical.length);
   for (const row of part.rows) {
-    weights[row.index] = (SNAPS_PER_SCORE * reached * sheetMark(row.row, FAMILIES[f] ?? 'base')) / row.lot;
+    weights[row.index] = (SNAPS_PER_SCORE * reached(row.reach) * sheetMark(row.row, FAMILIES[f] ?? 'base')) / row.lot;
   }
   return weights;
 }

@@ -3,7 +3,7 @@ import { createRandom } from '../../stats/random.ts';
 import { meanOutcomes } from '../evidence/evidence.ts';
 import { CELL_COUNT, cellIndex } from '../evidence/evidence-cell.ts';
 import { OUTCOME_KINDS } from '../snap/outcome.ts';
-import { lookNoise } from './family-score-look-noise.ts';
+import { answerNoise, lookNoise } from './family-score-look-noise.ts';
 import { cellValues } from './family-score-means.ts';
 import type { ScoreModel } from './family-score-model.ts';
 import { drawShares } from './family-score-shares.ts';
@@ -23,9 +23,8 @@ export interface SharedDraws {
   readonly explosives: readonly Float64Array[];
   /** Answer shares by situation, at `answer * count + draw`. */
   readonly answers: readonly Float64Array[];
-  /** How far the looks' marks are from their means, by family: those of the set, those of the pass. */
-  readonly setNoise: readonly Float64Array[];
-  readonly passNoise: readonly Float64Array[];
+  /** How far the looks' marks are from their means, by answer and family. */
+  readonly lookNoise: readonly (readonly Float64Array[])[];
   /** What a mark is worth, mean 1. */
   readonly markWorth: Float64Array;
   /** How far their release is from what is expected, in standard deviations, at `answer * count + draw`. */
@@ -42,7 +41,6 @@ export interface SharedDraws {
  */
 export function sharedDraws(model: ScoreModel, count: number = DRAW_COUNT): SharedDraws {
   const cells = Array.from({ length: CELL_COUNT }, (_, cell) => cellDraws(model, cell, count));
-  const looks = lookNoise(model, count);
   const worth = createRandom(`${model.seed}/worth`);
   const release = createRandom(`${model.seed}/release`);
   return {
@@ -50,8 +48,7 @@ export function sharedDraws(model: ScoreModel, count: number = DRAW_COUNT): Shar
     cost: cells.flatMap(({ cost }) => cost),
     explosives: cells.map(({ explosives }) => explosives),
     answers: model.situations.map(({ id, alphas }) => answerDraws(`${model.seed}/answers/${id}`, alphas, count)),
-    setNoise: looks.set,
-    passNoise: looks.pass,
+    lookNoise: answerNoise(lookNoise(model, count)),
     markWorth: filled(count, () => worth.gamma(MARK_WORTH_SHAPE) / MARK_WORTH_SHAPE),
     release: filled(count * ANSWERS.length, release.normal),
   };

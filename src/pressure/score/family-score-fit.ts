@@ -1,7 +1,7 @@
 import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
 import { answerMark } from '../evidence/judgement.ts';
-import { lookMarks, meanShares } from '../evidence/judgement-looks.ts';
-import { answerMarks } from './family-score-means.ts';
+import { meanShares } from '../evidence/judgement-looks.ts';
+import { answerMarks, marksOf } from './family-score-means.ts';
 import type { ScoreModel } from './family-score-model.ts';
 import type { ScoredSituation } from './family-score-week.ts';
 import type { FamilyScore } from './score-result.ts';
@@ -18,8 +18,7 @@ export function fitOf(situation: ScoredSituation, f: number, model: ScoreModel):
 
 /** The sheet's marks of a family over everything they do in a situation: answers by their shares, looks by their lots. */
 export function sheetTotal({ shares, looks }: ScoredSituation, f: number, { habits }: ScoreModel): number {
-  const means = looks.map(meanShares);
-  const marks = { set: lookMarks(means, 'set'), pass: lookMarks(means, 'pass') };
+  const marks = marksOf(looks.map(meanShares));
   const family = FAMILIES[f] ?? 'base';
   return ANSWERS.reduce(
     (sum, answer, a) => sum + (shares[a] ?? 0) * (answerMark(family, answer, habits) + answerMarks(marks, f, a)),

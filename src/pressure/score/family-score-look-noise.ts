@@ -1,6 +1,6 @@
-import { FAMILIES } from '../../ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
 import { createRandom } from '../../stats/random.ts';
-import { LOOK_PARTS, type LookReach } from '../evidence/judgement-look-parts.ts';
+import { LOOK_PARTS, LOOK_REACHES, type LookReach, reaches } from '../evidence/judgement-look-parts.ts';
 import { meanShares } from '../evidence/judgement-looks.ts';
 import { sheetMark } from '../evidence/judgement-sheet.ts';
 import type { ScoreModel } from './family-score-model.ts';
@@ -15,31 +15,55 @@ export type LookNoise = Readonly<Record<LookReach, readonly Float64Array[]>>;
  */
 export function lookNoise({ looks, seed }: ScoreModel, count: number): LookNoise {
   const random = createRandom(`${seed}/looks`);
-  const noise = { set: familyArrays(count), pass: familyArrays(count) };
-  LOOK_PARTS.forEach((part, p) => {
+  const noise = { set: familyArrays(count), pass: familyArrays(count), held: familyArrays(count) };
+  LOOK_PARTS.forEach((_, p) => {
     const alphas = looks.all[p] as Float64Array;
     const means = meanShares(alphas);
-    const weights = classWeights(p);
+    const weights = LOOK_REACHES.map((reach) => ({ reach, weights: classWeights(p, reach) })).filter((one) =>
+      one.weights.some((own) => own.some((weight) => weight !== 0)),
+    );
     const shares = new Float64Array(alphas.length);
     for (let i = 0; i < count; i++) {
       drawShares(random, alphas, shares);
       for (let k = 0; k < shares.length; k++) shares[k] = (shares[k] as number) - (means[k] as number);
-      addMarks(noise[part.reach], i, { shares, weights });
+      for (const { reach, weights: own } of weights) addMarks(noise[reach], i, { shares, weights: own });
     }
   });
   return noise;
+}
+
+/** The noise that bears on each answer, by answer and family: what reaches it, summed once. */
+export function answerNoise(noise: LookNoise): readonly (readonly Float64Array[])[] {
+  const held = FAMILIES.map((_, f) => summed([noise.set[f], noise.pass[f], noise.held[f]]));
+  const pass = FAMILIES.map((_, f) => summed([noise.set[f], noise.pass[f]]));
+  return ANSWERS.map((answer) => {
+    if (reaches('held', answer)) return held;
+    return reaches('pass', answer) ? pass : noise.set;
+  });
+}
+
+function summed(arrays: readonly (Float64Array | undefined)[]): Float64Array {
+  const sum = new Float64Array(arrays[0]?.length ?? 0);
+  for (const array of arrays) {
+    array?.forEach((value, i) => {
+      sum[i] = (sum[i] as number) + value;
+    });
+  }
+  return sum;
 }
 
 function familyArrays(count: number): Float64Array[] {
   return FAMILIES.map(() => new Float64Array(count));
 }
 
-/** Marks of each family for one whole share of each class of a part. */
-function classWeights(p: number): readonly Float64Array[] {
+/** Marks of each family for one whole share of each class of a part, of the rows of one reach. */
+function classWeights(p: number, reach: LookReach): readonly Float64Array[] {
   const part = LOOK_PARTS[p];
   return FAMILIES.map((family) => {
     const weights = new Float64Array(part?.typical.length ?? 0);
-    for (const row of part?.rows ?? []) weights[row.index] = sheetMark(row.row, family) / row.lot;
+    for (const row of part?.rows ?? []) {
+      if (row.reach === reach) weights[row.index] = sheetMark(row.row, family) / row.lot;
+    }
     return weights;
   });
 }

@@ -3,8 +3,8 @@ import { cellWorth, meanOutcomes } from '../evidence/evidence.ts';
 import { CELL_COUNT, cellIndex } from '../evidence/evidence-cell.ts';
 import { LOSSES_PER_RUSHER_HOME, pointsPerLoss } from '../evidence/evidence-race.ts';
 import { pointShift, pointsSaved } from '../evidence/judgement.ts';
-import type { LookReach } from '../evidence/judgement-look-parts.ts';
-import { lookMarks, meanShares } from '../evidence/judgement-looks.ts';
+import { LOOK_REACHES, type LookReach, reaches } from '../evidence/judgement-look-parts.ts';
+import { type LookAlphas, lookMarks, meanShares } from '../evidence/judgement-looks.ts';
 import { baseShares } from '../evidence/open-data.ts';
 import { type OutcomeValues, outcomePremiums, outcomeValues } from '../evidence/outcome-value.ts';
 import type { ScoreModel } from './family-score-model.ts';
@@ -51,25 +51,26 @@ export function situationCells(model: ScoreModel, s: number): SituationCells {
   return { saved, looks, race, fixed, perMark, perLoss };
 }
 
-/** Sums of sheet marks by family, for the looks that bear on every answer and for those that bear on passes alone. */
+/** Sums of sheet marks by family, for the looks of each reach. */
 export type LookMarks = Readonly<Record<LookReach, Float64Array>>;
 
 /** The marks the offense's looks earn each family in a situation. */
 export function situationMarks(model: ScoreModel, s: number): LookMarks {
   const alphas = model.looks.situations.get(model.situations[s]?.id ?? '') ?? model.looks.all;
-  const shares = alphas.map(meanShares);
-  return { set: lookMarks(shares, 'set'), pass: lookMarks(shares, 'pass') };
+  return marksOf(alphas.map(meanShares));
 }
 
-/** The marks that bear on one cell: those of the set on every answer, those of the pass on all passes but screens. */
+/** The marks of given looks by reach. @param shares - shares of each part's classes */
+export function marksOf(shares: LookAlphas): LookMarks {
+  return { set: lookMarks(shares, 'set'), pass: lookMarks(shares, 'pass'), held: lookMarks(shares, 'held') };
+}
+
+/** The marks that bear on one cell: those of every look that reaches the answer. */
 export function answerMarks(marks: LookMarks, family: number, answer: number): number {
-  const set = marks.set[family] ?? 0;
-  return reachesPass(ANSWERS[answer] ?? 'run') ? set + (marks.pass[family] ?? 0) : set;
-}
-
-/** Whether what they do on passes (protection, back's job, targets) bears on an answer. */
-export function reachesPass(answer: Answer): boolean {
-  return answer === 'quick' || answer === 'dropback' || answer === 'deep_shot' || answer === 'movement';
+  return LOOK_REACHES.reduce(
+    (sum, reach) => sum + (reaches(reach, ANSWERS[answer] ?? 'run') ? (marks[reach][family] ?? 0) : 0),
+    0,
+  );
 }
 
 /** What the outcome kinds of a family's cell are worth to the offense on a down. */

@@ -5,7 +5,7 @@ import { pointShift } from '../evidence/judgement.ts';
 import { meanShares } from '../evidence/judgement-looks.ts';
 import { baseShares } from '../evidence/open-data.ts';
 import type { SharedDraws } from './family-score-draws.ts';
-import { reachesPass, type SituationCells } from './family-score-means.ts';
+import type { SituationCells } from './family-score-means.ts';
 import type { ScoreModel } from './family-score-model.ts';
 
 /** One situation ready to be drawn: its cells, its place in the model, the model and the shared draws. */
@@ -86,10 +86,10 @@ export function centred(draws: Float64Array, mean: number): Float64Array {
 function addAnswer(situation: DrawnSituation, at: CellPlace, points: Float64Array): void {
   const { draws } = situation;
   const { own, base, answers, markWorth, release } = drawnArrays(situation, at);
-  const { set, pass } = noiseArrays(draws, at);
+  const noise = draws.lookNoise[at.a]?.[at.f] as Float64Array;
   const { looks, perMark, fixed, perRelease } = constants(situation, at);
   for (let i = 0; i < draws.count; i++) {
-    const marks = looks + perMark * ((set[i] as number) + (pass === null ? 0 : (pass[i] as number)));
+    const marks = looks + perMark * (noise[i] as number);
     const evidence = (base[i] as number) - (own[i] as number);
     const saved = evidence + fixed + (markWorth[i] as number) * marks + perRelease * (release[i] as number);
     points[i] = (points[i] as number) + SNAPS_PER_SCORE * (answers[i] as number) * saved;
@@ -112,11 +112,6 @@ function drawnArrays({ model, draws, s }: DrawnSituation, { f, a }: CellPlace) {
     markWorth: draws.markWorth,
     release: ofAnswer(draws.release),
   };
-}
-
-function noiseArrays(draws: SharedDraws, { f, a }: CellPlace) {
-  const set = draws.setNoise[f] as Float64Array;
-  return { set, pass: reachesPass(ANSWERS[a] as Answer) ? (draws.passNoise[f] as Float64Array) : null };
 }
 
 function constants({ model, cells }: DrawnSituation, { f, a }: CellPlace) {

@@ -1,8 +1,7 @@
 import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
-import { LOOK_PARTS, type LookPart, type LookRow } from '../evidence/judgement-look-parts.ts';
+import { LOOK_PARTS, type LookPart, type LookRow, reaches } from '../evidence/judgement-look-parts.ts';
 import { lotsOf, meanShares } from '../evidence/judgement-looks.ts';
 import { sheetMark } from '../evidence/judgement-sheet.ts';
-import { reachesPass } from './family-score-means.ts';
 import type { ScoreModel } from './family-score-model.ts';
 import { SNAPS_PER_SCORE } from './family-score-points.ts';
 import type { ScoredSituation } from './family-score-week.ts';
@@ -35,8 +34,7 @@ export function lookPoints(
   { part, row, share }: { part: LookPart; row: LookRow; share: number },
 ): number {
   const reached = ANSWERS.reduce((sum, answer, a) => {
-    const bears = part.reach === 'set' || reachesPass(answer);
-    return bears ? sum + (shares[a] ?? 0) * (perMark[a] ?? 0) : sum;
+    return reaches(row.reach, answer) ? sum + (shares[a] ?? 0) * (perMark[a] ?? 0) : sum;
   }, 0);
   return SNAPS_PER_SCORE * reached * lotsOf(part, row, share) * sheetMark(row.row, FAMILIES[f] ?? 'base');
 }

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { chartFromRecords } from '../../../src/ingest/chart.ts';
-import { FAMILIES } from '../../../src/ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../../src/ingest/vocabulary.ts';
 import { answerHabits } from '../../../src/pressure/evidence/judgement-habits.ts';
-import { LOOK_PARTS, lookRow } from '../../../src/pressure/evidence/judgement-look-parts.ts';
+import { LOOK_PARTS, LOOK_REACHES, lookRow, reaches } from '../../../src/pressure/evidence/judgement-look-parts.ts';
 import {
   LOOK_PRIOR_SNAPS,
   lookMarks,
@@ -37,7 +37,7 @@ describe('the parts of the look', () => {
 describe('looks nobody charted', () => {
   it('are typical, mark nobody, and are not taken for "no"', () => {
     const looks = looksOf([{ down: 1, to_go: 10, play_kind: 'run' }]);
-    for (const reach of ['set', 'pass'] as const) {
+    for (const reach of LOOK_REACHES) {
       for (const mark of lookMarks(looks.all.map(meanShares), reach)) expect(mark).toBeCloseTo(0, 12);
     }
     expect(looks.film.every((counts) => counts.every((count) => count === 0))).toBe(true);
@@ -103,6 +103,36 @@ describe('the marks of looks', () => {
       { numRuns: 40 },
     );
     expect(sheetMark('back_in', 'add_on')).toBe(2);
+  });
+});
+
+describe('what a look bears on', () => {
+  // A safety from depth never beats a quick throw (computed from the sprint figures), and nobody scrambles on one.
+  it('is the held ball alone for who stays in and for scrambles, every pass for where the back goes', () => {
+    const reachOf = (row: SheetRow) =>
+      LOOK_PARTS[lookRow(row).part]?.rows.find((entry) => entry.row === row)?.reach ?? 'set';
+    for (const row of ['back_in', 'max_protection', 'quarterback_run'] as const) {
+      expect(ANSWERS.filter((answer) => reaches(reachOf(row), answer))).toEqual(['dropback', 'deep_shot', 'movement']);
+    }
+    expect(reaches(reachOf('releases_wide'), 'quick')).toBe(true);
+    expect(reaches(reachOf('releases_wide'), 'screen')).toBe(false);
+    expect(reaches(reachOf('trips'), 'run')).toBe(true);
+  });
+
+  it('counts scrambles over held balls, so that more screens and runs never make a quarterback less of a runner', () => {
+    const held = [
+      ...Array.from({ length: 8 }, () => ({ play_kind: 'dropback', result: 'complete' })),
+      ...Array.from({ length: 2 }, () => ({ play_kind: 'dropback', result: 'scramble' })),
+    ];
+    const others = Array.from({ length: 40 }, (_, i) => ({
+      play_kind: ['run', 'screen', 'quick'][i % 3] as string,
+      result: 'complete',
+    }));
+    const { part, index } = lookRow('quarterback_run');
+    expect(looksOf([...held, ...others]).film[part]?.[index]).toBe(2);
+    expect(meanShares(looksOf([...held, ...others]).all[part] ?? [])[index]).toBe(
+      meanShares(looksOf(held).all[part] ?? [])[index],
+    );
   });
 });
 
