@@ -3,10 +3,10 @@ import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
 import { cellIndex } from '../evidence/evidence-cell.ts';
 import { LOSSES_PER_RUSHER_HOME } from '../evidence/evidence-race.ts';
 import { baseShares } from '../evidence/open-data.ts';
-import { chancesBest, spreadOf } from './family-score-chance.ts';
-import type { ScoreModel } from './family-score-model.ts';
-import { centred, SNAPS_PER_SCORE } from './family-score-points.ts';
-import type { ScoredSituation } from './family-score-week.ts';
+import { chancesBest, spreadOf } from './family/family-score-chance.ts';
+import type { ScoreModel } from './family/family-score-model.ts';
+import { centred, SNAPS_PER_SCORE } from './family/family-score-points.ts';
+import type { ScoredSituation } from './family/family-score-week.ts';
 import type { CallScore } from './score-result.ts';
 
 /** A call's score in a situation with the draws behind it. */

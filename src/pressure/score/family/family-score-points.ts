@@ -1,9 +1,9 @@
-import { ANSWERS, type Answer } from '../../ingest/vocabulary.ts';
-import { cellIndex } from '../evidence/evidence-cell.ts';
-import { LOSSES_PER_RUSHER_HOME } from '../evidence/evidence-race.ts';
-import { pointShift } from '../evidence/judgement.ts';
-import { meanShares } from '../evidence/judgement-looks.ts';
-import { baseShares } from '../evidence/open-data.ts';
+import { ANSWERS, type Answer } from '../../../ingest/vocabulary.ts';
+import { cellIndex } from '../../evidence/evidence-cell.ts';
+import { LOSSES_PER_RUSHER_HOME } from '../../evidence/evidence-race.ts';
+import { pointShift } from '../../evidence/judgement.ts';
+import { meanShares } from '../../evidence/judgement-looks.ts';
+import { baseShares } from '../../evidence/open-data.ts';
 import type { SharedDraws } from './family-score-draws.ts';
 import type { SituationCells } from './family-score-means.ts';
 import type { ScoreModel } from './family-score-model.ts';

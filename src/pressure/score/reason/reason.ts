@@ -1,7 +1,7 @@
-import { FAMILIES } from '../../ingest/vocabulary.ts';
-import type { Share } from '../../stats/share.ts';
-import type { ScoreModel } from './family-score-model.ts';
-import type { ScoredSituation } from './family-score-week.ts';
+import { FAMILIES } from '../../../ingest/vocabulary.ts';
+import type { Share } from '../../../stats/share.ts';
+import type { ScoreModel } from '../family/family-score-model.ts';
+import type { ScoredSituation } from '../family/family-score-week.ts';
 import { evidenceReason, ownFilmReason } from './reason-evidence.ts';
 import { lookReasons } from './reason-look.ts';
 import { raceReason, sideReason } from './reason-race.ts';

@@ -1,8 +1,8 @@
-import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
-import { createRandom } from '../../stats/random.ts';
-import { meanOutcomes } from '../evidence/evidence.ts';
-import { CELL_COUNT, cellIndex } from '../evidence/evidence-cell.ts';
-import { OUTCOME_KINDS } from '../snap/outcome.ts';
+import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { createRandom } from '../../../stats/random.ts';
+import { meanOutcomes } from '../../evidence/evidence.ts';
+import { CELL_COUNT, cellIndex } from '../../evidence/evidence-cell.ts';
+import { OUTCOME_KINDS } from '../../snap/outcome.ts';
 import { answerNoise, lookNoise } from './family-score-look-noise.ts';
 import { cellValues } from './family-score-means.ts';
 import type { ScoreModel } from './family-score-model.ts';

@@ -1,9 +1,9 @@
-import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
-import type { Share } from '../../stats/share.ts';
-import { cellIndex } from '../evidence/evidence-cell.ts';
-import type { ScoreModel } from './family-score-model.ts';
-import { SNAPS_PER_SCORE } from './family-score-points.ts';
-import type { ScoredSituation } from './family-score-week.ts';
+import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import type { Share } from '../../../stats/share.ts';
+import { cellIndex } from '../../evidence/evidence-cell.ts';
+import type { ScoreModel } from '../family/family-score-model.ts';
+import { SNAPS_PER_SCORE } from '../family/family-score-points.ts';
+import type { ScoredSituation } from '../family/family-score-week.ts';
 import { percentWords, sentence, signedPoints } from './reason-words.ts';
 
 /** How the family's rushers fare against their dropbacks beside an average opponent's; null when nothing was raced. */

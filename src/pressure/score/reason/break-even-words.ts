@@ -1,6 +1,6 @@
-import type { Family } from '../../ingest/vocabulary.ts';
+import type { Family } from '../../../ingest/vocabulary.ts';
+import { FAMILY_WORDS } from '../family-words.ts';
 import type { Turn } from './break-even-turn.ts';
-import { FAMILY_WORDS } from './family-words.ts';
 import { percentWords } from './reason-words.ts';
 
 /** What a turn is about. */

@@ -1,13 +1,13 @@
-import { ANSWERS, FAMILIES, type Family } from '../../ingest/vocabulary.ts';
-import { cellIndex } from '../evidence/evidence-cell.ts';
-import { breakEvenOf } from './break-even.ts';
+import { ANSWERS, FAMILIES, type Family } from '../../../ingest/vocabulary.ts';
+import { cellIndex } from '../../evidence/evidence-cell.ts';
+import { breakEvenOf } from '../reason/break-even.ts';
+import { familyReasons, type ReasonInput } from '../reason/reason.ts';
+import type { AnswerPart, EvidenceWeights, FamilyScore, Spread } from '../score-result.ts';
 import { chanceAbove, chancesBest, spreadOf } from './family-score-chance.ts';
 import { fitOf } from './family-score-fit.ts';
 import type { ScoreModel } from './family-score-model.ts';
 import { SNAPS_PER_SCORE } from './family-score-points.ts';
 import type { ScoredSituation } from './family-score-week.ts';
-import { familyReasons, type ReasonInput } from './reason.ts';
-import type { AnswerPart, EvidenceWeights, FamilyScore, Spread } from './score-result.ts';
 
 /** What a situation's families are judged with, and which of them are judged. */
 export interface FamilyScoreInput extends ReasonInput {

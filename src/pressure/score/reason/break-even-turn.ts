@@ -1,12 +1,12 @@
-import { ANSWERS, type Answer } from '../../ingest/vocabulary.ts';
-import { betaQuantile } from '../../stats/beta.ts';
-import { quantile } from '../../stats/quantile.ts';
-import { cellIndex } from '../evidence/evidence-cell.ts';
-import { lookRow } from '../evidence/judgement-look-parts.ts';
-import { meanShares } from '../evidence/judgement-looks.ts';
-import type { SheetRow } from '../evidence/judgement-sheet.ts';
-import { answerMarks, marksOf } from './family-score-means.ts';
-import type { ScoredSituation } from './family-score-week.ts';
+import { ANSWERS, type Answer } from '../../../ingest/vocabulary.ts';
+import { betaQuantile } from '../../../stats/beta.ts';
+import { quantile } from '../../../stats/quantile.ts';
+import { cellIndex } from '../../evidence/evidence-cell.ts';
+import { lookRow } from '../../evidence/judgement-look-parts.ts';
+import { meanShares } from '../../evidence/judgement-looks.ts';
+import type { SheetRow } from '../../evidence/judgement-sheet.ts';
+import { answerMarks, marksOf } from '../family/family-score-means.ts';
+import type { ScoredSituation } from '../family/family-score-week.ts';
 
 /** How much of a quantity they show, where two families are worth the same in it, and who is ahead on either side. */
 export interface Turn {

@@ -1,4 +1,4 @@
-import type { Random } from '../../stats/random.ts';
+import type { Random } from '../../../stats/random.ts';
 
 /**
  * One Dirichlet draw of shares, written into `out`, from plain gamma draws: twice as fast as the careful draw on

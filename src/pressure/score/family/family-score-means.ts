@@ -1,12 +1,12 @@
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../ingest/vocabulary.ts';
-import { cellWorth, meanOutcomes } from '../evidence/evidence.ts';
-import { CELL_COUNT, cellIndex } from '../evidence/evidence-cell.ts';
-import { LOSSES_PER_RUSHER_HOME, pointsPerLoss } from '../evidence/evidence-race.ts';
-import { pointShift, pointsSaved } from '../evidence/judgement.ts';
-import { LOOK_REACHES, type LookReach, reaches } from '../evidence/judgement-look-parts.ts';
-import { type LookAlphas, lookMarks, meanShares } from '../evidence/judgement-looks.ts';
-import { baseShares } from '../evidence/open-data.ts';
-import { type OutcomeValues, outcomePremiums, outcomeValues } from '../evidence/outcome-value.ts';
+import { ANSWERS, type Answer, FAMILIES, type Family } from '../../../ingest/vocabulary.ts';
+import { cellWorth, meanOutcomes } from '../../evidence/evidence.ts';
+import { CELL_COUNT, cellIndex } from '../../evidence/evidence-cell.ts';
+import { LOSSES_PER_RUSHER_HOME, pointsPerLoss } from '../../evidence/evidence-race.ts';
+import { pointShift, pointsSaved } from '../../evidence/judgement.ts';
+import { LOOK_REACHES, type LookReach, reaches } from '../../evidence/judgement-look-parts.ts';
+import { type LookAlphas, lookMarks, meanShares } from '../../evidence/judgement-looks.ts';
+import { baseShares } from '../../evidence/open-data.ts';
+import { type OutcomeValues, outcomePremiums, outcomeValues } from '../../evidence/outcome-value.ts';
 import type { ScoreModel } from './family-score-model.ts';
 import { inTradeOrder } from './family-score-order.ts';
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ANSWERS, FAMILIES } from '../../../src/ingest/vocabulary.ts';
-import { CELL_COUNT, cellIndex } from '../../../src/pressure/evidence/evidence-cell.ts';
-import { inTierOrder, inTradeOrder } from '../../../src/pressure/score/family-score-order.ts';
+import { ANSWERS, FAMILIES } from '../../../../src/ingest/vocabulary.ts';
+import { CELL_COUNT, cellIndex } from '../../../../src/pressure/evidence/evidence-cell.ts';
+import { inTierOrder, inTradeOrder } from '../../../../src/pressure/score/family/family-score-order.ts';
 
 const number = fc.double({ min: -2, max: 2, noNaN: true });
 const weight = fc.double({ min: 0.5, max: 40, noNaN: true });

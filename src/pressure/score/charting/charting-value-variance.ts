@@ -1,13 +1,13 @@
-import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
-import { cellIndex } from '../evidence/evidence-cell.ts';
-import { LOSSES_PER_RUSHER_HOME } from '../evidence/evidence-race.ts';
-import { LOOK_PARTS, type LookPart, type LookReach, reaches } from '../evidence/judgement-look-parts.ts';
-import { meanShares } from '../evidence/judgement-looks.ts';
-import { sheetMark } from '../evidence/judgement-sheet.ts';
+import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { cellIndex } from '../../evidence/evidence-cell.ts';
+import { LOSSES_PER_RUSHER_HOME } from '../../evidence/evidence-race.ts';
+import { LOOK_PARTS, type LookPart, type LookReach, reaches } from '../../evidence/judgement-look-parts.ts';
+import { meanShares } from '../../evidence/judgement-looks.ts';
+import { sheetMark } from '../../evidence/judgement-sheet.ts';
+import type { ScoreModel } from '../family/family-score-model.ts';
+import { SNAPS_PER_SCORE } from '../family/family-score-points.ts';
+import type { ScoredSituation, ScoredWeek } from '../family/family-score-week.ts';
 import type { ValuedColumn } from './charting-value-column.ts';
-import type { ScoreModel } from './family-score-model.ts';
-import { SNAPS_PER_SCORE } from './family-score-points.ts';
-import type { ScoredSituation, ScoredWeek } from './family-score-week.ts';
 
 /** The model, and how many snaps of the next game a column would be charted on. */
 export interface NarrowingInput {

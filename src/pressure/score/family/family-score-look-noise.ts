@@ -1,8 +1,8 @@
-import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
-import { createRandom } from '../../stats/random.ts';
-import { LOOK_PARTS, LOOK_REACHES, type LookReach, reaches } from '../evidence/judgement-look-parts.ts';
-import { meanShares } from '../evidence/judgement-looks.ts';
-import { sheetMark } from '../evidence/judgement-sheet.ts';
+import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { createRandom } from '../../../stats/random.ts';
+import { LOOK_PARTS, LOOK_REACHES, type LookReach, reaches } from '../../evidence/judgement-look-parts.ts';
+import { meanShares } from '../../evidence/judgement-looks.ts';
+import { sheetMark } from '../../evidence/judgement-sheet.ts';
 import type { ScoreModel } from './family-score-model.ts';
 import { drawShares } from './family-score-shares.ts';
 

@@ -1,10 +1,10 @@
-import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
-import { answerMark } from '../evidence/judgement.ts';
-import { meanShares } from '../evidence/judgement-looks.ts';
+import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { answerMark } from '../../evidence/judgement.ts';
+import { meanShares } from '../../evidence/judgement-looks.ts';
+import type { FamilyScore } from '../score-result.ts';
 import { answerMarks, marksOf } from './family-score-means.ts';
 import type { ScoreModel } from './family-score-model.ts';
 import type { ScoredSituation } from './family-score-week.ts';
-import type { FamilyScore } from './score-result.ts';
 
 /** Sheet points beyond which a family is called sound here, or a poor fit; judgement. */
 const CLEAR_MARK = 0.4;

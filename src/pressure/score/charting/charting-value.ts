@@ -1,13 +1,13 @@
-import { type Chart, chartedCount, textAt } from '../../ingest/chart.ts';
-import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
-import { runOrPassCodes } from '../forecast/target.ts';
+import { type Chart, chartedCount, textAt } from '../../../ingest/chart.ts';
+import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { runOrPassCodes } from '../../forecast/target.ts';
+import type { ScoreModel } from '../family/family-score-model.ts';
+import type { ScoredWeek } from '../family/family-score-week.ts';
+import { FAMILY_WORDS } from '../family-words.ts';
+import { percentWords } from '../reason/reason-words.ts';
+import type { ChartingValue } from '../score-result.ts';
 import { VALUED_COLUMNS, type ValuedColumn } from './charting-value-column.ts';
 import { narrowingOf } from './charting-value-variance.ts';
-import type { ScoreModel } from './family-score-model.ts';
-import type { ScoredWeek } from './family-score-week.ts';
-import { FAMILY_WORDS } from './family-words.ts';
-import { percentWords } from './reason-words.ts';
-import type { ChartingValue } from './score-result.ts';
 
 /** Charted this much or more, a column is called fully charted. */
 const FULLY_CHARTED = 0.95;

@@ -1,11 +1,11 @@
-import { type Answer, FAMILIES, type Family } from '../../ingest/vocabulary.ts';
-import { lookRow } from '../evidence/judgement-look-parts.ts';
-import type { SheetRow } from '../evidence/judgement-sheet.ts';
+import { type Answer, FAMILIES, type Family } from '../../../ingest/vocabulary.ts';
+import { lookRow } from '../../evidence/judgement-look-parts.ts';
+import type { SheetRow } from '../../evidence/judgement-sheet.ts';
+import type { ScoreModel } from '../family/family-score-model.ts';
+import type { ScoredSituation } from '../family/family-score-week.ts';
+import type { BreakEven } from '../score-result.ts';
 import { answerTurn, lookTurn } from './break-even-turn.ts';
 import { breakEvenWords } from './break-even-words.ts';
-import type { ScoreModel } from './family-score-model.ts';
-import type { ScoredSituation } from './family-score-week.ts';
-import type { BreakEven } from './score-result.ts';
 
 /**
  * The quantity that decides for or against a family, how much of it they show (95% interval), and the share at which

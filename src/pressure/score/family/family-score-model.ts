@@ -1,14 +1,14 @@
-import type { CallLibrary } from '../../ingest/call-library.ts';
-import type { Chart } from '../../ingest/chart.ts';
-import type { WeekSettings } from '../../ingest/week-settings.ts';
-import { type JoinedEvidence, joinEvidence } from '../evidence/evidence.ts';
-import { countOwnFilm, type OwnFilmCounts } from '../evidence/evidence-own-film.ts';
-import { type RaceEdge, raceEdge } from '../evidence/evidence-race.ts';
-import { judgementShare } from '../evidence/judgement.ts';
-import { type AnswerHabits, answerHabits } from '../evidence/judgement-habits.ts';
-import { type OffenseLooks, readLooks } from '../evidence/judgement-looks.ts';
-import type { ForecastChapter } from '../forecast/forecast-result.ts';
-import type { ProtectionChapter } from '../protection/protection-result.ts';
+import type { CallLibrary } from '../../../ingest/call-library.ts';
+import type { Chart } from '../../../ingest/chart.ts';
+import type { WeekSettings } from '../../../ingest/week-settings.ts';
+import { type JoinedEvidence, joinEvidence } from '../../evidence/evidence.ts';
+import { countOwnFilm, type OwnFilmCounts } from '../../evidence/evidence-own-film.ts';
+import { type RaceEdge, raceEdge } from '../../evidence/evidence-race.ts';
+import { judgementShare } from '../../evidence/judgement.ts';
+import { type AnswerHabits, answerHabits } from '../../evidence/judgement-habits.ts';
+import { type OffenseLooks, readLooks } from '../../evidence/judgement-looks.ts';
+import type { ForecastChapter } from '../../forecast/forecast-result.ts';
+import type { ProtectionChapter } from '../../protection/protection-result.ts';
 import { type SituationAnswers, situationAnswers, situationWeights } from './family-score-answers.ts';
 
 /** What the families are scored from. */

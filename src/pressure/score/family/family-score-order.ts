@@ -1,5 +1,5 @@
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../ingest/vocabulary.ts';
-import { cellIndex } from '../evidence/evidence-cell.ts';
+import { ANSWERS, type Answer, FAMILIES, type Family } from '../../../ingest/vocabulary.ts';
+import { cellIndex } from '../../evidence/evidence-cell.ts';
 
 /**
  * The values nearest to the given ones (weighted least squares) that no lower tier exceeds a higher one; within a tier

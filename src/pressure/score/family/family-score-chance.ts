@@ -1,5 +1,5 @@
-import { quantile } from '../../stats/quantile.ts';
-import type { Spread } from './score-result.ts';
+import { quantile } from '../../../stats/quantile.ts';
+import type { Spread } from '../score-result.ts';
 
 /** Level of every score's interval. */
 export const SCORE_LEVEL = 0.8;

@@ -1,6 +1,6 @@
-import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
-import { CELL_COUNT } from '../evidence/evidence-cell.ts';
-import { type LookAlphas, meanShares } from '../evidence/judgement-looks.ts';
+import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { CELL_COUNT } from '../../evidence/evidence-cell.ts';
+import { type LookAlphas, meanShares } from '../../evidence/judgement-looks.ts';
 import type { SharedDraws } from './family-score-draws.ts';
 import { type SituationCells, situationCells } from './family-score-means.ts';
 import type { ScoreModel } from './family-score-model.ts';

@@ -1,6 +1,6 @@
-import { ANSWERS } from '../../ingest/vocabulary.ts';
-import type { Forecast, ForecastChapter } from '../forecast/forecast-result.ts';
-import { SITUATIONS } from '../snap/situation.ts';
+import { ANSWERS } from '../../../ingest/vocabulary.ts';
+import type { Forecast, ForecastChapter } from '../../forecast/forecast-result.ts';
+import { SITUATIONS } from '../../snap/situation.ts';
 
 /** What the offense will do in a situation: Dirichlet pseudo-counts of the seven answers, and how often it comes up. */
 export interface SituationAnswers {
