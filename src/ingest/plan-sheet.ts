@@ -16,7 +16,7 @@ export function planSheet(header: HeaderRow, options: SheetOptions): SheetPlan {
   const match = options.profile ? planFromProfile(header, options.profile) : planByName(header, options.kind);
   const problems = [
     ...match.problems,
-    ...repeatedHeaders(header, match.used),
+    ...repeatedHeaders(header, match),
     ...missingColumns(header, match, options.kind),
     ...(options.profile ? [] : unknownHeaders(header, match.used, options.kind)),
   ];
@@ -24,6 +24,7 @@ export function planSheet(header: HeaderRow, options: SheetOptions): SheetPlan {
   const required = new Set(REQUIRED_COLUMNS[options.kind]);
   return {
     columns: match.columns.map((column) => (required.has(column.name) ? withBlankRefused(column) : column)),
+    needed: options.profile ? match.columns.filter(({ name, index }) => index >= 0 && required.has(name)) : [],
     keeps: match.keeps,
     unmapped,
     problems,
@@ -41,7 +42,7 @@ function planByName({ headers }: HeaderRow, kind: SheetKind): ColumnMatch {
     used.add(index);
     columns.push(directColumn(definition.name, header, index));
   });
-  return { columns, used, keeps: () => true, problems: [] };
+  return { columns, used, byLetter: new Set(), keeps: () => true, problems: [] };
 }
 
 function directColumn(name: ColumnName, header: string, index: number): PlannedColumn {
@@ -60,12 +61,13 @@ function withBlankRefused(column: PlannedColumn): PlannedColumn {
 }
 
 /** A repeated header that is read is a fault, since only the coach knows which one counts; others are only named. */
-function repeatedHeaders({ file, row, headers }: HeaderRow, used: ReadonlySet<number>): RowProblem[] {
+function repeatedHeaders({ file, row, headers }: HeaderRow, { used, byLetter }: ColumnMatch): RowProblem[] {
+  const readByName = (index: number) => used.has(index) && !byLetter.has(index);
   const keys = headers.map(headerKey);
   return keys.flatMap((key, index): RowProblem[] => {
     const first = keys.indexOf(key);
     if (key === '' || first === index) return [];
-    const severity = used.has(first) || used.has(index) ? 'fault' : 'warning';
+    const severity = readByName(first) || readByName(index) ? 'fault' : 'warning';
     const rule = `stands over column ${columnLetter(first)} as well; a header may stand only once`;
     return [{ severity, file, row, columnLetter: columnLetter(index), found: headers[index] ?? '', rule }];
   });

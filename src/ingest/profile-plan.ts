@@ -1,4 +1,5 @@
 import { type CellReading, faultReading } from './cell-reading.ts';
+import { columnIndex } from './column-letter.ts';
 import type { ColumnName } from './columns.ts';
 import { nearestWord } from './nearest-word.ts';
 import { type ColumnSource, definitionOf, NOT_CHARTED, type Profile, profileHeaders } from './profile.ts';
@@ -12,14 +13,28 @@ import { type CellTranslation, secondsAsClock, translateCell } from './translate
 /** Matches the headers of a foreign sheet with our columns through a profile. */
 export function planFromProfile(header: HeaderRow, profile: Profile): ColumnMatch {
   const keys = header.headers.map(headerKey);
-  const indexOf = (text: string) => keys.indexOf(headerKey(text));
+  const byLetter = new Set<number>();
+  const indexOf = (text: string) => {
+    const byName = keys.indexOf(headerKey(text));
+    const index = byName === -1 ? letterIndex(text, keys.length) : byName;
+    if (byName === -1 && index !== -1) byLetter.add(index);
+    return index;
+  };
   const columns: PlannedColumn[] = [];
   for (const [name, source] of Object.entries(profile.columns) as [ColumnName, ColumnSource][]) {
     const planned = planColumn(name, source, { profile, indexOf });
     if (planned !== undefined) columns.push(planned);
   }
   const used = new Set(profileHeaders(profile).map(indexOf));
-  return { columns, used, keeps: keepTest(profile, indexOf), problems: absentHeaders(header, profile, indexOf) };
+  const keeps = keepTest(profile, indexOf);
+  return { columns, used, byLetter, keeps, problems: absentHeaders(header, profile, indexOf) };
+}
+
+/** The index of a column named by its letter ("column F"), for headers that are blank or stand twice; -1 otherwise. */
+function letterIndex(text: string, width: number): number {
+  const letter = text.match(/^\s*column ([A-Z]{1,3})\s*$/)?.[1];
+  const index = letter === undefined ? -1 : columnIndex(letter);
+  return index < width ? index : -1;
 }
 
 interface PlanContext {
@@ -62,8 +77,14 @@ function translationOf(source: ColumnSource, profile: Profile): CellTranslation 
     notCharted: new Set([...profile.not_charted, ...source.not_charted].map(plainWord)),
     words: new Map(words),
     as: source.as,
+    sides: sidesOf(source),
     otherWordsAreBlank: source.others === undefined ? 'kept' : 'blank',
   };
+}
+
+function sidesOf({ sides }: ColumnSource): CellTranslation['sides'] {
+  if (sides === undefined) return undefined;
+  return new Map(Object.entries(sides).map(([word, side]) => [plainWord(word), side]));
 }
 
 function withoutNotCharted(word: string): string {

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { CHART_COLUMNS, type ColumnDefinition, type ColumnName } from './columns.ts';
 import { conditionsSchema } from './profile-condition.ts';
 import { plainWord, readCell } from './read-cell.ts';
+import { sideBySideSchema } from './side-by-side.ts';
 import { TRANSFORMS, type Transform } from './translate-cell.ts';
 
 /** What a profile writes for a code of the sheet that says nothing. */
@@ -19,6 +20,10 @@ const source = z.preprocess(
     value: z.string().min(1).optional().describe('the same value on every row'),
     rules: z.array(rule).min(1).optional().describe('the first rule that holds gives the word; none: not charted'),
     as: z.enum(TRANSFORMS).optional().describe('how the cell is turned into ours'),
+    sides: z
+      .record(z.string(), z.enum(['own', 'opp']))
+      .optional()
+      .describe('for ball_on written as OAK 35: which of his words is whose side of the field'),
     words: z.record(z.string(), z.string()).default({}).describe('his code: our word, or "not charted"'),
     not_charted: z.array(z.string()).default([]).describe('codes that say nothing'),
     others: z.literal(NOT_CHARTED).optional().describe('codes that are not listed say nothing'),
@@ -32,6 +37,11 @@ const columnNames = CHART_COLUMNS.map(({ name }) => name) as [ColumnName, ...Col
 export const profileSchema = z
   .strictObject({
     not_charted: z.array(z.string()).default([]).describe('cells that say nothing, in any column'),
+    headers: z
+      .literal('none')
+      .optional()
+      .describe('the sheet has no header row; its columns are column A, column B ...'),
+    side_by_side: sideBySideSchema.optional().describe('the sheet has several snaps beside one another in a row'),
     keep_when: conditionsSchema.default([]).describe('only rows where all of these hold are read'),
     drop_when: conditionsSchema.default([]).describe('rows where any of these holds are left out'),
     columns: z.partialRecord(z.enum(columnNames), source).describe('our column: where it comes from'),
@@ -83,6 +93,9 @@ function faultsOf(name: ColumnName, entry: ColumnSource): SourceFault[] {
   if (entry.as !== undefined && !fits(definition, entry.as)) {
     faults.push({ path: ['as'], rule: `does not fit ${name}` });
   }
+  if (entry.sides !== undefined && definition.cell.form !== 'field') {
+    faults.push({ path: ['sides'], rule: `does not fit ${name}` });
+  }
   return [...faults, ...outputsOf(entry).flatMap((output) => outputFault(definition, output))];
 }
 
@@ -96,6 +109,9 @@ function fits({ cell }: ColumnDefinition, as: Transform): boolean {
       return cell.form === 'word' && cell.words.includes('yes');
     case 'plus':
     case 'minus':
+      return cell.form === 'number';
+    case 'first_of_pair':
+    case 'second_of_pair':
       return cell.form === 'number';
     case 'seconds':
       return cell.form === 'clock' || (cell.form === 'number' && cell.unit === 'seconds');

@@ -21,6 +21,8 @@ export interface PlannedColumn {
 /** How a sheet with these headers is read. When `refused`, a fault among the problems says why nothing can be. */
 export interface SheetPlan {
   readonly columns: readonly PlannedColumn[];
+  /** Columns every snap needs, as far as they are read from cells of a foreign sheet. */
+  readonly needed: readonly PlannedColumn[];
   readonly keeps: RowTest;
   readonly unmapped: readonly string[];
   readonly problems: readonly RowProblem[];
@@ -32,6 +34,8 @@ export interface ColumnMatch {
   readonly columns: readonly PlannedColumn[];
   readonly keeps: RowTest;
   readonly used: ReadonlySet<number>;
+  /** Columns a profile names by letter, whose headers need not differ from others. */
+  readonly byLetter: ReadonlySet<number>;
   readonly problems: readonly RowProblem[];
 }
 

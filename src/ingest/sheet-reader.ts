@@ -1,14 +1,16 @@
 import { chartFromRecords } from './chart.ts';
 import { columnLetter } from './column-letter.ts';
 import { CHART_COLUMNS } from './columns.ts';
+import { noSnapProblem } from './no-snap.ts';
 import { asWritten, type SheetRow } from './odd-cells.ts';
 import { planSheet } from './plan-sheet.ts';
 import { profileHeaders } from './profile.ts';
 import { createRowIntake, type RowIntake } from './row-intake.ts';
 import type { RowProblem } from './row-problem.ts';
-import { detectDialect, hasHeaderLine, headerKey, isRemark } from './sheet-dialect.ts';
+import { detectDialect, hasHead, headerKey, isRemark, knownCount, type SheetHead } from './sheet-dialect.ts';
 import type { SheetPlan } from './sheet-plan.ts';
 import type { SheetOptions, SheetReading } from './sheet-reading.ts';
+import { unfoldHeaders, unfoldRow } from './side-by-side.ts';
 import { createRowSplitter, type Dialect, type RowAnswer, type RowNote, type RowSplitter } from './split-rows.ts';
 import { wholeSheetProblems } from './whole-sheet-problems.ts';
 
@@ -33,12 +35,14 @@ interface ReaderState {
   waiting: string;
   pushed: number;
   splitter: RowSplitter | undefined;
-  dialect: Dialect;
+  head: SheetHead;
+  known: ReadonlySet<string>;
   row: number;
   blankRows: number;
   rowsRead: number;
   leftOut: number;
   headers: readonly string[];
+  headerWidth: number;
   headerless: readonly number[];
   plan: SheetPlan | undefined;
   intake: RowIntake | undefined;
@@ -53,12 +57,14 @@ export function createSheetReader(sheet: SheetFile, options: SheetOptions): Shee
     waiting: '',
     pushed: 0,
     splitter: undefined,
-    dialect: { delimiter: ',', newline: '\n' },
+    head: { delimiter: ',', newline: '\n', known: 0 },
+    known: new Set(),
     row: 0,
     blankRows: 0,
     rowsRead: 0,
     leftOut: 0,
     headers: [],
+    headerWidth: 0,
     headerless: [],
     plan: undefined,
     intake: undefined,
@@ -67,7 +73,7 @@ export function createSheetReader(sheet: SheetFile, options: SheetOptions): Shee
   return { push: (text) => pushText(state, text), finish: () => finishReading(state) };
 }
 
-/** Waits until the header line is complete, for it shows how the sheet is written. */
+/** Waits until the lines are complete among which the header stands, for it shows how the sheet is written. */
 function pushText(state: ReaderState, text: string): void {
   state.pushed += text.length;
   if (state.splitter) {
@@ -75,14 +81,15 @@ function pushText(state: ReaderState, text: string): void {
     return;
   }
   state.waiting += text;
-  if (hasHeaderLine(state.waiting)) startSplitting(state);
+  if (hasHead(state.waiting)) startSplitting(state);
 }
 
 function startSplitting(state: ReaderState): RowSplitter {
   const { profile } = state.options;
   const known = [...CHART_COLUMNS.map(({ name }) => name), ...(profile ? profileHeaders(profile) : [])];
-  state.dialect = detectDialect(state.waiting, new Set(known.map(headerKey)));
-  state.splitter = createRowSplitter(state.dialect, (cells, note) => takeRow(state, cells, note));
+  state.known = new Set(known.map(headerKey));
+  state.head = detectDialect(state.waiting, state.known);
+  state.splitter = createRowSplitter(state.head, (cells, note) => takeRow(state, cells, note));
   state.splitter.push(state.waiting);
   state.waiting = '';
   return state.splitter;
@@ -93,19 +100,41 @@ function takeRow(state: ReaderState, cells: readonly string[], note: RowNote): R
   if (note === 'several-lines' && isSwallowed(state, cells)) return 'swallowed';
   state.row++;
   if (isBlank(cells)) state.blankRows++;
-  else if (intake !== undefined) takeData(state, intake, { cells, row: state.row, note });
-  else if (!isRemark(cells)) takeHeader(state, cells);
+  else if (intake === undefined && state.options.profile?.headers === 'none') takeUnheaded(state, cells, note);
+  else if (intake !== undefined) takeSnaps(state, intake, { cells, row: state.row, note });
+  else if (!isRemark(cells) && isHeader(state, cells)) takeHeader(state, cells);
   return 'taken';
+}
+
+/** Rows above the one with most headers we know are titles. */
+function isHeader({ head, known }: ReaderState, cells: readonly string[]): boolean {
+  return knownCount(cells, known) >= head.known;
+}
+
+/** The first row of a sheet without a header row is a snap already. */
+function takeUnheaded(state: ReaderState, cells: readonly string[], note: RowNote): void {
+  takeHeader(
+    state,
+    cells.map((_, i) => `column ${columnLetter(i)}`),
+  );
+  if (state.intake !== undefined) takeSnaps(state, state.intake, { cells, row: state.row, note });
+}
+
+/** One snap, or as many as the profile says stand beside one another. */
+function takeSnaps(state: ReaderState, intake: RowIntake, data: DataRow): void {
+  const layout = state.options.profile?.side_by_side;
+  if (layout === undefined) takeData(state, intake, data);
+  else for (const cells of unfoldRow(layout, data.cells)) takeData(state, intake, { ...data, cells });
 }
 
 /**
  * A cell that runs over several lines, in a row that does not fit or with a row's worth of delimiters inside: a
  * quotation mark that was never closed swallowed what follows it.
  */
-function isSwallowed({ intake, headers, dialect }: ReaderState, cells: readonly string[]): boolean {
+function isSwallowed({ intake, headerWidth, head }: ReaderState, cells: readonly string[]): boolean {
   if (intake === undefined) return false;
-  const width = headers.length;
-  return cells.length !== width || cells.some((cell) => holdsRow(cell, dialect, width));
+  const width = headerWidth;
+  return cells.length !== width || cells.some((cell) => holdsRow(cell, head, width));
 }
 
 function holdsRow(cell: string, { delimiter, newline }: Dialect, width: number): boolean {
@@ -118,7 +147,9 @@ function isBlank(cells: readonly string[]): boolean {
 
 function takeHeader(state: ReaderState, cells: readonly string[]): void {
   const { sheet, options, row } = state;
-  state.headers = cells.map(asWritten);
+  const layout = options.profile?.side_by_side;
+  state.headerWidth = cells.length;
+  state.headers = (layout ? unfoldHeaders(layout, cells) : cells).map(asWritten);
   state.headerless = state.headers.flatMap((header, i) => (header.trim() === '' ? [i] : []));
   state.plan = planSheet({ file: sheet.file, row, headers: state.headers }, options);
   state.intake = createRowIntake(state.plan, sheet.file, () => expectedRows(state));
@@ -138,12 +169,23 @@ function takeData(state: ReaderState, intake: RowIntake, data: DataRow): void {
   state.rowsRead++;
   if (state.plan?.refused) return;
   const { cells, row } = data;
+  if (isNoSnap(state, data)) return;
   const fault = faultOfRow(state, data);
   if (fault !== undefined) intake.reject({ cells, row }, fault);
   else if (state.plan?.keeps(cells)) {
     if (state.headerless.length > 0) nameHeaderless(state, cells);
     intake.take({ cells, row });
   } else state.leftOut++;
+}
+
+/** A header repeated further down, or a row that charts nothing every snap needs, is left out; the latter is named. */
+function isNoSnap(state: ReaderState, { cells, row, note }: DataRow): boolean {
+  if (note !== 'plain') return false;
+  const repeated = state.headers.every((header, i) => header.trim() === asWritten(cells[i] ?? '').trim());
+  const problem = repeated ? undefined : noSnapProblem(state.plan, cells, { file: state.sheet.file, row });
+  if (problem !== undefined) state.problems.push(problem);
+  if (repeated || problem !== undefined) state.leftOut++;
+  return repeated || problem !== undefined;
 }
 
 /** What is wrong with a row as a whole, before its cells are looked at. */
@@ -188,7 +230,7 @@ function finishReading(state: ReaderState): SheetReading {
     rejected: intake?.rejected ?? [],
     headers,
     unmapped: plan?.unmapped ?? [],
-    delimiter: state.dialect.delimiter,
+    delimiter: state.head.delimiter,
     encoding: sheet.encoding,
     rowsRead: state.rowsRead,
     blankRows: state.blankRows,

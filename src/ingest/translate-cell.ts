@@ -1,6 +1,8 @@
 import { plainWord } from './read-cell.ts';
 import { writeClock } from './read-clock.ts';
 import { writeFieldPosition } from './read-field-position.ts';
+import { readPair } from './read-pair.ts';
+import { withSide } from './yard-line-side.ts';
 
 /** The ways a profile may turn a foreign cell into ours, by the name a coach writes after `as:`. */
 export const TRANSFORMS = [
@@ -11,6 +13,8 @@ export const TRANSFORMS = [
   'plus',
   'minus',
   'seconds',
+  'first_of_pair',
+  'second_of_pair',
 ] as const;
 
 /** One word of {@link TRANSFORMS}. */
@@ -25,6 +29,9 @@ export const TRANSFORM_MEANINGS: Readonly<Record<Transform, string>> = {
   plus: "a difference from the offense's side",
   minus: "a difference from the defense's side; the sign is turned",
   seconds: 'a number of seconds',
+  first_of_pair:
+    'the first of two numbers in one cell (3-10, 3 & 10, 3rd and 10), also when a spreadsheet made a date of it',
+  second_of_pair: 'the second of two such numbers',
 };
 
 /** How a profile reads one of the sheet's columns. Keys of `words` are {@link plainWord}s. */
@@ -32,6 +39,8 @@ export interface CellTranslation {
   readonly notCharted: ReadonlySet<string>;
   readonly words: ReadonlyMap<string, string>;
   readonly as?: Transform | undefined;
+  /** What names a side of the field in a yard line such as `OAK 35`; keys are {@link plainWord}s. */
+  readonly sides?: ReadonlyMap<string, 'own' | 'opp'> | undefined;
   readonly otherWordsAreBlank: 'blank' | 'kept';
 }
 
@@ -46,6 +55,7 @@ export function translateCell(translation: CellTranslation, written: string): Tr
   if (word === '' || translation.notCharted.has(word)) return { kind: 'text', text: '' };
   const meant = translation.words.get(word);
   if (meant !== undefined) return { kind: 'text', text: meant };
+  if (translation.sides !== undefined) return { kind: 'text', text: withSide(translation.sides, written) };
   if (translation.as !== undefined) return transform(translation.as, written.trim());
   return { kind: 'text', text: translation.otherWordsAreBlank === 'blank' ? '' : written };
 }
@@ -57,9 +67,22 @@ function transform(as: Transform, written: string): TranslatedCell {
 }
 
 function transformed(as: Transform, written: string): string | undefined {
-  if (as === 'zero_one') return { '1': 'yes', '0': 'no' }[written];
-  const value = Number(written);
-  if (!/\d/.test(written) || Number.isNaN(value)) return undefined;
+  switch (as) {
+    case 'zero_one':
+      return { '1': 'yes', '0': 'no' }[written];
+    case 'first_of_pair':
+      return readPair(written)?.first;
+    case 'second_of_pair':
+      return readPair(written)?.second;
+    default:
+      return fromNumber(as, /\d/.test(written) ? Number(written) : Number.NaN);
+  }
+}
+
+type NumberTransform = Exclude<Transform, 'zero_one' | 'first_of_pair' | 'second_of_pair'>;
+
+function fromNumber(as: NumberTransform, value: number): string | undefined {
+  if (Number.isNaN(value)) return undefined;
   switch (as) {
     case 'yards_to_goal':
       return yardLine(value);
