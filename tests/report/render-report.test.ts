@@ -98,6 +98,17 @@ describe('a plan with parts missing', () => {
   });
 });
 
+describe('on a phone', () => {
+  it('the table of calls to carry keeps its headings beside the words, and no other table does', () => {
+    const tables = [...page.matchAll(/<table id="([^"]+)" class="cards-on-phone">(.*?)<\/table>/gs)];
+    expect(tables.map((match) => match[1])).toEqual(['carry']);
+    const headings = [...(tables[0]?.[2] ?? '').matchAll(/<th scope="col"[^>]*>([^<]+)/g)].map((match) => match[1]);
+    const row = /<tr[^>]*><th scope="row">.*?<\/tr>/s.exec(tables[0]?.[2] ?? '')?.[0] ?? '';
+    expect([...row.matchAll(/data-label="([^"]+)"/g)].map((match) => match[1])).toEqual(headings.slice(1));
+    expect(headings.length).toBeGreaterThan(3);
+  });
+});
+
 describe('soundness on the page', () => {
   const fault = { call: 'Rake Roof', role: null, rule: 'flat', words: 'nobody has the near flat' };
   const withFaults = (soundness: (typeof fault & { declared: boolean })[]) =>

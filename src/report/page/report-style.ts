@@ -67,7 +67,12 @@ dd{margin:0}
 .card h4{margin:0 0 .2rem;font-size:1.05rem}
 .card p{margin:.2rem 0;font-size:.95rem}
 ${FIELD_STYLE}footer{border-top:1px solid var(--rule);margin-top:3rem;padding-top:.6rem;padding-bottom:2rem;color:var(--soft)}
-@media (max-width:40rem){h1{font-size:1.6rem}.bar{position:static}html{scroll-padding-top:0}.bar ul{flex-wrap:nowrap;overflow-x:auto}.bar li a{white-space:nowrap}}
+@media (max-width:40rem){h1{font-size:1.6rem}.bar{position:static}html{scroll-padding-top:0}.bar ul{flex-wrap:nowrap;overflow-x:auto}.bar li a{white-space:nowrap}
+.cards-on-phone thead{display:none}
+.cards-on-phone tr,.cards-on-phone th,.cards-on-phone td{display:block;border:0;max-width:none;padding:.1rem 0}
+.cards-on-phone tr{border-bottom:1px solid var(--rule);padding:.5rem 0}
+.cards-on-phone th{font-size:1.1rem}
+.cards-on-phone td::before{content:attr(data-label) ": ";font-weight:700}}
 @page{size:letter landscape;margin:.5in}
 @media print{
 :root{color-scheme:light;${inkVariables(INK.light)}}

@@ -23,6 +23,7 @@ export function carryTable(plan: WeekPlan, menu: Extract<MenuResult, { kind: 'me
     ],
     rows: calls.map((call) => carryRow(plan, call)),
     empty: 'no call is carried',
+    phone: 'cards',
   };
 }
 

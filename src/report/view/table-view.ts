@@ -31,6 +31,8 @@ export interface TableView {
   readonly rows: readonly Row[];
   /** Said in place of a table without rows. */
   readonly empty: string;
+  /** On a phone each row becomes a card with its headings beside the words, where columns would be too narrow. */
+  readonly phone?: 'cards';
 }
 
 /** A heading over words. */
