@@ -49,13 +49,11 @@ export function createRandom(seed: number | string): Random {
 
 /** Marsaglia's polar method: two normals at a time, the second kept for the next call. */
 function polarNormal(uniform: () => number): () => number {
-  let kept: number | null = null;
+  const kept = Float64Array.of(Number.NaN); // a captured variable would be allocated anew at every draw
   return () => {
-    if (kept !== null) {
-      const value = kept;
-      kept = null;
-      return value;
-    }
+    const value = kept[0] as number;
+    kept[0] = Number.NaN;
+    if (!Number.isNaN(value)) return value;
     let [x, y, square] = [0, 0, 0];
     do {
       x = 2 * uniform() - 1;
@@ -63,7 +61,7 @@ function polarNormal(uniform: () => number): () => number {
       square = x * x + y * y;
     } while (square >= 1 || square === 0);
     const scale = Math.sqrt((-2 * cephes.log(square)) / square);
-    kept = y * scale;
+    kept[0] = y * scale;
     return x * scale;
   };
 }

@@ -16,16 +16,25 @@ export function seededUniform(seed: number | string): () => number {
 
 const WARM_UP = 15; // rounds the generator's author uses to mix the seed in
 
-function sfc32([a0, b0, c0]: readonly [number, number, number]): () => number {
-  let [a, b, c, counter] = [a0, b0, c0, 1];
+/** The state is a typed array because captured variables beyond 31 bits would be allocated anew at every step. */
+function sfc32([a, b, c]: readonly [number, number, number]): () => number {
+  const state = Int32Array.of(a, b, c, 1) as Int32Array & FourWords;
   return () => {
-    const out = (a + b + counter) | 0;
-    counter = (counter + 1) | 0;
-    a = b ^ (b >>> 9);
-    b = (c + (c << 3)) | 0;
-    c = ((c << 21) | (c >>> 11)) + out;
+    const out = (state[0] + state[1] + state[3]) | 0;
+    state[3] += 1;
+    state[0] = state[1] ^ (state[1] >>> 9);
+    state[1] = state[2] + (state[2] << 3);
+    state[2] = ((state[2] << 21) | (state[2] >>> 11)) + out;
     return out >>> 0;
   };
+}
+
+/** Four places that are always there. */
+interface FourWords {
+  0: number;
+  1: number;
+  2: number;
+  3: number;
 }
 
 function hashedWords(text: string): [number, number, number] {
