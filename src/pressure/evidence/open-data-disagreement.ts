@@ -1,6 +1,6 @@
 import { ANSWERS, type Answer, type Family } from '../../ingest/vocabulary.ts';
-import { percentWords } from '../score/reason/reason-words.ts';
 import { OPEN_DIFFERENCES, OPEN_TABLE } from './open-data-table.ts';
+import { percentWords } from './percent-words.ts';
 
 /** Which families are scored and how often they answer so; decides which disagreements matter this week. */
 export interface DisagreementInput {

@@ -1,7 +1,8 @@
 import { ANSWERS } from '../../ingest/vocabulary.ts';
+import { percentWords } from '../evidence/percent-words.ts';
 import type { ScoreInput, ScoreModel } from './family/family-score-model.ts';
 import type { ScoredWeek } from './family/family-score-week.ts';
-import { percentWords, sentence } from './reason/reason-words.ts';
+import { sentence } from './reason/reason-words.ts';
 
 /** What the scores could not be made from this week, and what that does to them, in sentences. */
 export function scoreNotes({ library, ownFilm }: ScoreInput, week: ScoredWeek, model: ScoreModel): string[] {

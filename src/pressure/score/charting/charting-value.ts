@@ -1,10 +1,10 @@
 import { type Chart, chartedCount, textAt } from '../../../ingest/chart.ts';
 import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { percentWords } from '../../evidence/percent-words.ts';
 import { runOrPassCodes } from '../../forecast/target.ts';
 import type { ScoreModel } from '../family/family-score-model.ts';
 import type { ScoredWeek } from '../family/family-score-week.ts';
 import { FAMILY_WORDS } from '../family-words.ts';
-import { percentWords } from '../reason/reason-words.ts';
 import type { ChartingValue } from '../score-result.ts';
 import { VALUED_COLUMNS, type ValuedColumn } from './charting-value-column.ts';
 import { narrowingOf } from './charting-value-variance.ts';

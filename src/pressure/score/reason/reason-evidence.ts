@@ -1,9 +1,10 @@
 import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
 import { cellIndex } from '../../evidence/evidence-cell.ts';
+import { percentWords } from '../../evidence/percent-words.ts';
 import { OUTCOME_KINDS } from '../../snap/outcome.ts';
 import type { ScoreModel } from '../family/family-score-model.ts';
 import type { ScoredSituation } from '../family/family-score-week.ts';
-import { percentWords, sentence } from './reason-words.ts';
+import { sentence } from './reason-words.ts';
 
 /** Share of the snaps above which it is said that nothing but judgement speaks on them. */
 const MUCH = 0.25;

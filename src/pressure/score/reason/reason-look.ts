@@ -2,10 +2,11 @@ import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
 import { LOOK_PARTS, type LookPart, type LookRow, reaches } from '../../evidence/judgement-look-parts.ts';
 import { lotsOf, meanShares } from '../../evidence/judgement-looks.ts';
 import { sheetMark } from '../../evidence/judgement-sheet.ts';
+import { percentWords } from '../../evidence/percent-words.ts';
 import type { ScoreModel } from '../family/family-score-model.ts';
 import { SNAPS_PER_SCORE } from '../family/family-score-points.ts';
 import type { ScoredSituation } from '../family/family-score-week.ts';
-import { percentWords, sentence, signedPoints } from './reason-words.ts';
+import { sentence, signedPoints } from './reason-words.ts';
 
 /** The two looks that move a family most, with what they show and what is typical. */
 export function lookReasons(situation: ScoredSituation, f: number, { looks }: ScoreModel): string[] {

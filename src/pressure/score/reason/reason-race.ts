@@ -1,10 +1,11 @@
 import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
 import type { Share } from '../../../stats/share.ts';
 import { cellIndex } from '../../evidence/evidence-cell.ts';
+import { percentWords, wholePercent } from '../../evidence/percent-words.ts';
 import type { ScoreModel } from '../family/family-score-model.ts';
 import { SNAPS_PER_SCORE } from '../family/family-score-points.ts';
 import type { ScoredSituation } from '../family/family-score-week.ts';
-import { percentWords, sentence, signedPoints } from './reason-words.ts';
+import { sentence, signedPoints } from './reason-words.ts';
 
 /** How the family's rushers fare against their dropbacks beside an average opponent's; null when nothing was raced. */
 export function raceReason({ shares, race }: ScoredSituation, f: number, { race: edge }: ScoreModel): string | null {
@@ -30,10 +31,6 @@ export function sideReason(f: number, slideToBack: Share): string | null {
   const turn = away ? 'away from the back' : 'to the back';
   const add = away ? "add on the back's side" : 'add on the side away from the back';
   return sentence(
-    `they turn ${turn} on ${count} of ${slideToBack.trials} (${percentWords(count / slideToBack.trials)} [${whole(low)}-${whole(high)}]): ${add}, opposite the turn`,
+    `they turn ${turn} on ${count} of ${slideToBack.trials} (${percentWords(count / slideToBack.trials)} [${wholePercent(low)}-${wholePercent(high)}]): ${add}, opposite the turn`,
   );
-}
-
-function whole(share: number): string {
-  return String(Math.round(100 * share));
 }

@@ -11,11 +11,6 @@ export const ANSWER_SUBJECTS: Readonly<Record<Answer, string>> = {
   movement: 'their movement passes',
 };
 
-/** A share as whole percent: 0.314 is `31%`. */
-export function percentWords(share: number): string {
-  return `${Math.round(100 * share)}%`;
-}
-
 /** Points with a sign and one decimal: `+0.4`, `-1.2`, and `0.0` for what rounds to nothing. */
 export function signedPoints(points: number): string {
   const rounded = points.toFixed(1);
