@@ -1,9 +1,9 @@
 import { betaQuantile } from '../../stats/beta.ts';
-import { betaBinomialInterval } from '../../stats/beta-binomial.ts';
 import { share } from '../../stats/share.ts';
 import { nodeTotal } from './chain-tally.ts';
 import type { FittedTarget } from './forecast-film.ts';
 import type { ExpectedCount, Forecast, ForecastClass } from './forecast-result.ts';
+import { nextCountInterval } from './next-count.ts';
 import { TARGET_STRENGTHS } from './target-strengths.ts';
 
 /** A count forecast for fewer snaps says nothing: its interval spans most of the scale (measured on open play data). */
@@ -73,10 +73,9 @@ function expectedCounts(fitted: FittedTarget, cell: ForecastCell, classes: reado
   const trials = Math.round(cell.nextSnaps);
   const charted = fitted.archiveGames > 0 || nodeTotal(fitted.own, 0) > 0;
   if (cell.nextSnaps < LEAST_NEXT_SNAPS || !charted) return [];
-  const settled = fitted.fit.concentration[cell.node ?? 0] as number;
+  const concentration = fitted.fit.concentration[cell.node ?? 0] as number;
   const { gameToGame } = TARGET_STRENGTHS[fitted.definition.target].plan;
-  const concentration = 1 / (1 / settled + 1 / gameToGame);
   return classes.map(({ name, share: mean }) => {
-    return { name, ...betaBinomialInterval({ trials, mean, concentration, level: 0.95 }) };
+    return { name, ...nextCountInterval({ trials, mean, concentration, gameToGame }) };
   });
 }

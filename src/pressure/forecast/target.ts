@@ -18,6 +18,8 @@ export interface TargetDefinition {
   readonly per: 'snap' | 'pass';
   /** Class of every snap as an index into `classes`; 255 where the question does not apply or was not charted. */
   readonly codes: (chart: Chart, cuts: SituationCuts) => Uint8Array;
+  /** True where the words a file uses anywhere decide how its other snaps are read. */
+  readonly readByFile?: true;
 }
 
 /** Every target of the report, in the order of the page. */
@@ -30,6 +32,7 @@ export const TARGET_DEFINITIONS: readonly TargetDefinition[] = [
     classes: ['screen', 'no_screen'],
     per: 'pass',
     codes: screenCodes,
+    readByFile: true,
   },
   {
     target: 'quick_release',

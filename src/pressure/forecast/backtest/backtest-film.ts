@@ -1,0 +1,82 @@
+import { type Chart, selectSnaps } from '../../../ingest/chart.ts';
+import type { SituationCuts } from '../../../ingest/week-settings.ts';
+import { NOT_KNOWN } from '../../snap/not-known.ts';
+import { type OffenseGame, offenseGames } from '../../snap/offense-game.ts';
+import { lineLevels, planLevels, type SnapCells, snapCells } from '../../snap/snap-cells.ts';
+import type { TargetCodes } from '../chain-tally.ts';
+import { type ChainTree, chainTree } from '../chain-tree.ts';
+import type { ChainKind } from '../forecast-film.ts';
+import type { TargetDefinition } from '../target.ts';
+import { withoutOutcome } from './without-outcome.ts';
+
+/** A game of one offense in one season. */
+export interface BacktestGame extends OffenseGame {
+  /** Number of the season in time; 0 where seasons are not told apart. */
+  readonly season: number;
+}
+
+/** The film of all offenses as one set of snaps. */
+export interface BacktestFilm {
+  readonly chart: Chart;
+  readonly cuts: SituationCuts;
+  readonly cells: SnapCells;
+  readonly trees: Readonly<Record<ChainKind, ChainTree>>;
+  /** In order of season, week and appearance. */
+  readonly games: readonly BacktestGame[];
+}
+
+/**
+ * Reads charts for a backtest.
+ *
+ * @param chart - snaps of one or many offenses
+ * @param seasons - the season of each source of the chart; absent where no season is told
+ */
+export function backtestFilm(chart: Chart, cuts: SituationCuts, seasons?: readonly number[]): BacktestFilm {
+  const cells = snapCells(chart, cuts);
+  return {
+    chart,
+    cuts,
+    cells,
+    trees: { plan: chainTree(planLevels(cells), cells.size), line: chainTree(lineLevels(cells), cells.size) },
+    games: seasonGames(chart, seasons),
+  };
+}
+
+/** The class of every snap as charted. */
+export function chartedCodes(film: BacktestFilm, definition: TargetDefinition): TargetCodes {
+  return { codes: definition.codes(film.chart, film.cuts), classes: definition.classes.length };
+}
+
+/**
+ * The class of every snap as it would be read had nothing of the game's outcomes been charted: its own snaps are not
+ * known, and where a file's words decide how its other snaps are read, those are read anew.
+ *
+ * @param charted - the target's {@link chartedCodes}
+ */
+export function codesWithoutGame(
+  film: BacktestFilm,
+  { definition, charted }: { readonly definition: TargetDefinition; readonly charted: TargetCodes },
+  game: BacktestGame,
+): TargetCodes {
+  if (definition.readByFile) {
+    return { ...charted, codes: definition.codes(withoutOutcome(film.chart, game.rows), film.cuts) };
+  }
+  const codes = charted.codes.slice();
+  for (const row of game.rows) codes[row] = NOT_KNOWN;
+  return { ...charted, codes };
+}
+
+function seasonGames(chart: Chart, seasons: readonly number[] | undefined): readonly BacktestGame[] {
+  if (seasons === undefined) return offenseGames(chart).map((game) => ({ ...game, season: 0 }));
+  const inOrder = [...new Set(seasons)].sort((a, b) => a - b);
+  return inOrder.flatMap((season) => {
+    const rows = Array.from({ length: chart.size }, (_, row) => row).filter(
+      (row) => seasons[chart.sourceOf[row] ?? 0] === season,
+    );
+    return offenseGames(selectSnaps(chart, rows)).map((game) => ({
+      ...game,
+      season,
+      rows: game.rows.map((at) => rows[at] as number),
+    }));
+  });
+}

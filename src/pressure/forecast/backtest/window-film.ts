@@ -1,0 +1,65 @@
+import { type ChainData, type ChainFit, fitChain } from '../chain.ts';
+import { type ChainTally, sumTallies, type TargetCodes, tallyGame } from '../chain-tally.ts';
+import type { ChainTree } from '../chain-tree.ts';
+import type { ChainKind } from '../forecast-film.ts';
+import type { TargetDefinition } from '../target.ts';
+import { TARGET_STRENGTHS } from '../target-strengths.ts';
+import type { BacktestFilm, BacktestGame } from './backtest-film.ts';
+import type { BacktestWindow } from './backtest-window.ts';
+
+/** All that a way to forecast may know of a game to come: outcomes of the other games, and what is seen before a snap. */
+export interface WindowFilm {
+  readonly film: BacktestFilm;
+  readonly window: BacktestWindow;
+  readonly definition: TargetDefinition;
+  /** Classes of all snaps; 255 on every snap of the game to be forecast. */
+  readonly target: TargetCodes;
+  /** The own games, counted in the cells of a chain. */
+  readonly own: (kind: ChainKind) => ChainTally;
+  /** The archive's, or null where no other offense charted the target. */
+  readonly archive: (kind: ChainKind) => ChainData['archive'];
+  /** The chain fitted, with or without the archive; null where there is none to fit it with. */
+  readonly chain: (kind: ChainKind, from: 'own' | 'archive') => ChainFit | null;
+}
+
+/** The games of other offenses counted in the cells of a chain; null where none charted the target. */
+export type ArchiveTally = (kind: ChainKind, window: BacktestWindow) => ChainData['archive'];
+
+/** What a window's film is made from. */
+export interface WindowTask {
+  readonly film: BacktestFilm;
+  readonly window: BacktestWindow;
+  readonly definition: TargetDefinition;
+  readonly target: TargetCodes;
+  readonly archive: ArchiveTally;
+}
+
+/** The film of a window, each of its parts worked out when first asked for and kept. */
+export function windowFilm({ film, window, definition, target, archive }: WindowTask): WindowFilm {
+  const own = kept((kind: ChainKind) => tallyOwn(film.trees[kind], target, window.own));
+  const base = kept((kind: ChainKind) => archive(kind, window));
+  const fitOf = (kind: ChainKind, from: 'own' | 'archive') => {
+    const strengths = TARGET_STRENGTHS[definition.target][kind];
+    const other = from === 'own' ? null : base(kind);
+    if (from === 'archive' && other === null) return null;
+    return fitChain({ tree: film.trees[kind], own: own(kind), archive: other, strengths });
+  };
+  const fits = { own: kept((kind) => fitOf(kind, 'own')), archive: kept((kind) => fitOf(kind, 'archive')) };
+  return { film, window, definition, target, own, archive: base, chain: (kind, from) => fits[from](kind) };
+}
+
+function tallyOwn(tree: ChainTree, target: TargetCodes, games: readonly BacktestGame[]): ChainTally {
+  return sumTallies(
+    tree,
+    target.classes,
+    games.map(({ rows }) => tallyGame(tree, target, rows)),
+  );
+}
+
+function kept<Value>(make: (kind: ChainKind) => Value): (kind: ChainKind) => Value {
+  const known = new Map<ChainKind, Value>();
+  return (kind) => {
+    if (!known.has(kind)) known.set(kind, make(kind));
+    return known.get(kind) as Value;
+  };
+}
