@@ -111,7 +111,9 @@ function tellSentences(plan: WeekPlan): string[] {
   const { tells, looked } = plan.forecast.tells;
   const [tell] = tells.filter((candidate) => !candidate.oneGameOnly);
   if (!tell)
-    return [`No habit of theirs goes clearly beyond what down, distance and look already say (${looked.toLocaleString('en-US')} looked at).`];
+    return [
+      `No habit of theirs goes clearly beyond what down, distance and look already say (${looked.toLocaleString('en-US')} looked at).`,
+    ];
   return [
     `A habit to watch: ${tell.description}, then ${tell.follows.replaceAll('_', ' ')} on ${tell.film.count} of ${tell.film.trials}; plan with ${percent(tell.planWith)} where ${percent(tell.expected)} was to be expected.`,
   ];
