@@ -1,5 +1,6 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
+import { isWorkbookName, readWorkbook } from '../ingest/read-workbook.ts';
 import { CommandProblem } from './exit-code.ts';
 
 /** A file as found on disk; `file` is its path as the user would name it. */
@@ -24,7 +25,7 @@ export interface SeasonFolder {
   readonly ownFilm: readonly FoundFile[];
 }
 
-const SHEET = /\.(csv|tsv|txt)$/i;
+const SHEET = /\.(csv|tsv|txt|xlsx)$/i;
 
 /**
  * Reads every file of the season that belongs to a week; `out` folders are never read.
@@ -62,7 +63,7 @@ export async function readSheets(folder: string, shown: string, name: RegExp): P
   const names = await readdir(folder).catch(() => [] as string[]);
   const sheets = names.filter((entry) => SHEET.test(entry) && name.test(entry) && !entry.startsWith('.')).sort();
   const found: FoundFile[] = [];
-  for (const entry of sheets) found.push({ file: join(shown, entry), bytes: await readBytes(join(folder, entry)) });
+  for (const entry of sheets) found.push({ file: join(shown, entry), bytes: await sheetBytes(join(folder, entry)) });
   return found;
 }
 
@@ -91,6 +92,14 @@ async function readEarlierWeeks(season: string, week: string, shown: string) {
     ownFilm.push(...(await readSheets(folder, path, /^ours/i)));
   }
   return { earlierWeeks, ownFilm };
+}
+
+/** The sheet's text as bytes; a workbook that cannot be read stays as it is and is refused when it is read as text. */
+async function sheetBytes(path: string): Promise<Uint8Array> {
+  const bytes = await readBytes(path);
+  if (!isWorkbookName(path)) return bytes;
+  const reading = await readWorkbook(bytes);
+  return reading.kind === 'sheet' ? new TextEncoder().encode(reading.csv) : bytes;
 }
 
 async function readBytes(path: string): Promise<Uint8Array> {

@@ -44,8 +44,8 @@ export async function planIsNewest(weekFolder: string): Promise<boolean> {
   return times.every((time) => time <= made);
 }
 
-const INPUT = /\.(csv|tsv|txt|yaml)$/i;
-const OWN_INPUT = /^(opponent.*\.(csv|tsv|txt)|(week|profile)\.yaml)$/i;
+const INPUT = /\.(csv|tsv|txt|xlsx|yaml)$/i;
+const OWN_INPUT = /^(opponent.*\.(csv|tsv|txt|xlsx)|(week|profile)\.yaml)$/i;
 
 async function inputsIn(folder: string, pattern: RegExp): Promise<string[]> {
   const names = await readdir(folder).catch(() => [] as string[]);
