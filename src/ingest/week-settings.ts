@@ -53,6 +53,13 @@ const menu = z
     pairing_cap: share
       .default(0.7)
       .describe('no path is followed by one coverage in more than this share of its calls'),
+    pairing_games: z
+      .number()
+      .int()
+      .min(1)
+      .max(12)
+      .default(3)
+      .describe('games by which our film is to come under the pairing cap'),
     pressure_rate: z
       .strictObject({ least: share.default(0), most: share.default(0.6) })
       .prefault({})

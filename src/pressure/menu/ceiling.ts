@@ -21,6 +21,10 @@ export interface MenuCeiling {
   readonly worth: Float64Array;
   /** Paid once by each carried candidate; 0 or less. */
   readonly fixed: Float64Array;
+  /** Allowed once for each carried pair, by pair: its price times the calls of it that are not counted. */
+  readonly ofPair: Float64Array;
+  /** Pair of each candidate. */
+  readonly pairs: Int32Array;
   /** What a situation is worth when no carried call is worth more. */
   readonly floor: Float64Array;
   readonly constant: number;
@@ -47,6 +51,8 @@ export function ceilingOf(problem: MenuProblem, prices: MenuMultipliers): MenuCe
   return {
     worth,
     fixed: prices.use.map((price) => -limits.leastCalls * price),
+    ofPair: pairAllowances(problem, prices.pairs),
+    pairs: Int32Array.from(candidates, ({ pair }) => pair),
     floor: floors(problem, worth),
     constant: prices.explosives * room,
   };
@@ -57,12 +63,30 @@ export function setCeiling(ceiling: MenuCeiling, set: readonly number[]): number
   const { worth, fixed, floor, constant } = ceiling;
   let total = constant;
   for (const c of set) total += fixed[c] as number;
+  total += pairAllowance(ceiling, set);
   for (let s = 0; s < floor.length; s++) {
     let most = floor[s] as number;
     for (const c of set) most = Math.max(most, worth[c * floor.length + s] as number);
     total += most;
   }
   return total;
+}
+
+/** What the uncounted calls of a set's pairs are worth under a ceiling's prices. */
+export function pairAllowance({ ofPair, pairs }: MenuCeiling, set: readonly number[]): number {
+  let total = 0;
+  for (let i = 0; i < set.length; i++) {
+    const pair = pairs[set[i] as number] as number;
+    const allowed = ofPair[pair] as number;
+    if (allowed !== 0 && !set.slice(0, i).some((c) => pairs[c] === pair)) total += allowed;
+  }
+  return total;
+}
+
+/** Calls a game by which a candidate's pair may exceed its share of the path: its part of the uncounted ones. */
+export function pairRoom({ candidates, limits }: MenuProblem, c: number): number {
+  const { pair, path } = candidates[c] as MenuCandidate;
+  return (1 - (limits.pairMost[pair] as number)) * (limits.uncounted[path] as number);
 }
 
 /** The lowest of several ceilings on a set; stops early, with a number not above `enough`, once it is there. */
@@ -96,7 +120,15 @@ export function snapWorth(problem: MenuProblem, prices: MenuMultipliers): Float6
   });
 }
 
-/** What a call of each candidate is charged for its path's pairing limits: its own pair's price less the cap's part. */
+function pairAllowances(problem: MenuProblem, pairs: Float64Array): Float64Array {
+  const allowed = new Float64Array(pairs.length);
+  problem.candidates.forEach(({ pair }, c) => {
+    allowed[pair] = (pairs[pair] as number) * pairRoom(problem, c);
+  });
+  return allowed;
+}
+
+/** What a call of each candidate is charged for its path's pairing limits: its own pair's price less the limits' part. */
 function pairCharges(problem: MenuProblem, pairs: Float64Array): number[] {
   if (problem.limits.pairingCap >= 1) return problem.candidates.map(() => 0);
   const seen = new Set<number>();
@@ -104,11 +136,10 @@ function pairCharges(problem: MenuProblem, pairs: Float64Array): number[] {
   for (const { path, pair } of problem.candidates) {
     if (seen.has(pair)) continue;
     seen.add(pair);
-    ofPath.set(path, (ofPath.get(path) ?? 0) + (pairs[pair] as number));
+    const part = (problem.limits.pairMost[pair] as number) * (pairs[pair] as number);
+    ofPath.set(path, (ofPath.get(path) ?? 0) + part);
   }
-  return problem.candidates.map(
-    ({ path, pair }: MenuCandidate) => (pairs[pair] as number) - problem.limits.pairingCap * (ofPath.get(path) ?? 0),
-  );
+  return problem.candidates.map(({ path, pair }: MenuCandidate) => (pairs[pair] as number) - (ofPath.get(path) ?? 0));
 }
 
 /** The base is always there, unless some pressure must be sent: then the worst candidate is the floor. */

@@ -2,6 +2,7 @@ import type { Call } from '../../ingest/call-library.ts';
 import { ANSWERS } from '../../ingest/vocabulary.ts';
 import type { CallScore, ScoreChapter } from '../score/score-result.ts';
 import { type MenuOffer, menuOffer, plain } from './candidates.ts';
+import { type PathHabit, uncountedCalls } from './habits.ts';
 import type { MenuInput } from './input.ts';
 import type { MenuCandidate, MenuLimits, MenuProblem, MenuSituation } from './model.ts';
 import { repsThisWeek } from './repetitions.ts';
@@ -28,9 +29,11 @@ export function compileMenu(input: MenuInput, lifted: readonly MenuRule[] = []):
   const offer = menuOffer(input, new Set(bans));
   const situations = input.scores.situations.filter(({ id, expectedSnaps }) => id !== 'all' && expectedSnaps > 0);
   const rules = menuRules(input.settings.menu, offer.theories);
+  const candidates = candidatesOf(offer.calls);
   const limits = limitsOf(input, offer, new Set(lifted.map(ruleKey)));
   const numbers = scoreNumbers(input.scores, offer.calls, situations);
-  const problem = { candidates: candidatesOf(offer.calls), situations, answers: ANSWERS.length, ...numbers, limits };
+  const paired = { ...limits, ...pairLimits(candidates, limits.pairingCap, input.habits ?? []) };
+  const problem = { candidates, situations, answers: ANSWERS.length, ...numbers, limits: paired };
   return { problem, offer, rules };
 }
 
@@ -50,7 +53,24 @@ function candidatesOf(calls: readonly Call[]): MenuCandidate[] {
   }));
 }
 
-function limitsOf(input: MenuInput, offer: MenuOffer, lifted: ReadonlySet<string>): MenuLimits {
+/** What the pairing cap and our film ask of every pair and path. */
+function pairLimits(candidates: readonly MenuCandidate[], cap: number, habits: readonly PathHabit[]): PairLimits {
+  const pairMost = new Float64Array(1 + Math.max(-1, ...candidates.map(({ pair }) => pair))).fill(1);
+  const uncounted = new Float64Array(1 + Math.max(-1, ...candidates.map(({ path }) => path)));
+  if (cap >= 1) return { pairMost, uncounted };
+  const byPath = new Map(habits.map((habit) => [plain(habit.path), habit]));
+  for (const { call, path, pair } of candidates) {
+    const habit = byPath.get(plain(call.path));
+    const asked = habit?.limits.find(({ coverage }) => plain(coverage) === plain(call.coverage))?.most ?? 1;
+    pairMost[pair] = Math.min(cap, asked);
+    uncounted[path] = uncountedCalls(cap, habit?.snaps ?? 0);
+  }
+  return { pairMost, uncounted };
+}
+
+type PairLimits = Pick<MenuLimits, 'pairMost' | 'uncounted'>;
+
+function limitsOf(input: MenuInput, offer: MenuOffer, lifted: ReadonlySet<string>): Omit<MenuLimits, keyof PairLimits> {
   const { menu } = input.settings;
   const unless = <T>(key: string, free: T, limit: T) => (lifted.has(key) ? free : limit);
   const musts = menu.must.filter((of) => !lifted.has(ruleKey({ kind: 'must', of })));

@@ -3,6 +3,7 @@ import type { WeekSettings } from '../../ingest/week-settings.ts';
 import type { SoundnessFault } from '../protection/protection-result.ts';
 import type { ScoreDraws } from '../score/score-draws.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
+import type { PathHabit } from './habits.ts';
 
 /** What a week's menu is made from. */
 export interface MenuInput {
@@ -13,6 +14,8 @@ export interface MenuInput {
   readonly soundness: readonly SoundnessFault[];
   /** Takes the place of the pairing cap of week.yaml. */
   readonly pairingCap?: number | undefined;
+  /** What our film shows of our paths; without it every path counts as new. */
+  readonly habits?: readonly PathHabit[] | undefined;
 }
 
 /** The input with its own pairing cap written into the settings. */

@@ -1,9 +1,12 @@
+import type { Call } from '../../ingest/call-library.ts';
 import { ceilingOf, setCeiling } from './ceiling.ts';
+import type { CompiledMenu } from './compile.ts';
 import type { MenuMembership } from './draws.ts';
 import type { MenuMix } from './mix.ts';
-import { leastCoverages, type MenuCandidate, type MenuProblem, pairableCandidates } from './model.ts';
+import { type MenuCandidate, type MenuProblem, pairableCandidates } from './model.ts';
 import { multipliersOf } from './multipliers.ts';
 import { priceOutside } from './outside.ts';
+import { otherCoverages } from './pairing-advice.ts';
 import { signedPoints } from './words.ts';
 
 /** A call that is not carried, and why. */
@@ -13,12 +16,12 @@ export interface LeftOut {
 }
 
 /** Why each candidate that is not carried is not: its path cannot be paired, it adds nothing, or there is no room. */
-export function whyLeftOut(problem: MenuProblem, best: MenuMix, membership: MenuMembership): LeftOut[] {
+export function whyLeftOut({ problem, offer }: CompiledMenu, best: MenuMix, membership: MenuMembership): LeftOut[] {
   const pairable = new Set(pairableCandidates(problem));
   const worths = addedWorths(problem, best);
   return problem.candidates.flatMap((candidate, c) => {
     if (best.set.includes(c)) return [];
-    const why = pairable.has(c) ? freeWhy(problem, c, worths[c] ?? 0) : lonePathWhy(problem, candidate);
+    const why = pairable.has(c) ? freeWhy(problem, c, worths[c] ?? 0) : lonePathWhy(problem, candidate, offer.calls);
     return [{ call: candidate.call.name, why: `${why}${drawWords(membership, c)}` }];
   });
 }
@@ -47,14 +50,15 @@ function freeWhy(problem: MenuProblem, c: number, worth: number): string {
   return `${where}: at most ${worth.toFixed(2)} points a game on top of the menu, less than what would have to go`;
 }
 
-function lonePathWhy(problem: MenuProblem, { call, path }: MenuCandidate): string {
+function lonePathWhy(problem: MenuProblem, { call, path }: MenuCandidate, calls: readonly Call[]): string {
   const coverages = new Set(
     problem.candidates.filter((candidate) => candidate.path === path).map(({ coverage }) => coverage),
   ).size;
-  const needed = leastCoverages(problem.limits);
-  const cap = `${Math.round(100 * problem.limits.pairingCap)}%`;
-  if (!Number.isFinite(needed)) return `no path can keep a pairing cap of ${cap}`;
-  return `the library has ${coverages === 1 ? 'one coverage' : `${coverages} coverages`} behind ${call.path}, and a pairing cap of ${cap} needs ${needed}`;
+  const cap = `a pairing cap of ${Math.round(100 * problem.limits.pairingCap)}%`;
+  const shown = (problem.limits.uncounted[path] as number) > 0 ? '' : 'our film already shows it often, ';
+  const others = otherCoverages(call, calls);
+  const admit = others.length === 0 ? '' : `; ${others.join(' or ')} behind the path as well would admit it`;
+  return `the library has ${coverages === 1 ? 'one coverage' : `${coverages} coverages`} behind ${call.path}, ${shown}too few for ${cap}${admit}`;
 }
 
 function drawWords({ draws, shares }: MenuMembership, c: number): string {

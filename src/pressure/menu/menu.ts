@@ -55,7 +55,7 @@ function menuResult(input: MenuInput, compiled: CompiledMenu, choice: MenuChoice
       ...(next ? { planValue: next.objective } : {}),
     },
     prices: limitPrices(input, compiled, choice),
-    leftOut: [...offer.out, ...whyLeftOut(problem, best, membership)],
+    leftOut: [...offer.out, ...whyLeftOut(compiled, best, membership)],
     pairings: pairingsOf(problem, best),
     explosives: expectedExplosives(problem, best),
     proof: proofOf(choice, best),
@@ -107,11 +107,14 @@ function pairingsOf(problem: MenuProblem, best: MenuMix) {
     times: expectedCalls(problem, best, i),
   }));
   const firsts = calls.filter(({ pair }, i) => calls.findIndex((other) => other.pair === pair) === i);
+  const { limits } = problem;
+  const { pairMost } = limits;
   const times = (list: typeof calls) => list.reduce((sum, call) => sum + call.times, 0);
   return firsts.map(({ call, path, pair }) => {
     const ofPath = calls.filter((other) => other.path === path);
     const share = times(ofPath.filter((other) => other.pair === pair)) / times(ofPath);
-    return { path: call.path, coverage: call.coverage, share };
+    const [most, uncounted] = [pairMost[pair] as number, limits.uncounted[path] as number];
+    return { path: call.path, coverage: call.coverage, share, calls: times(ofPath), most, uncounted };
   });
 }
 

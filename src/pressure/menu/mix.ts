@@ -114,17 +114,18 @@ function mixConstraints(problem: MenuProblem, set: readonly number[]): LinearCon
   return [...rates, ...uses, ...pairConstraints(problem, set), ...riskConstraints(problem, set)];
 }
 
-/** No pair of path and coverage takes more than the cap of its path's calls. */
+/** No pair of path and coverage takes more than its share of its path's calls beyond the uncounted ones. */
 function pairConstraints(problem: MenuProblem, set: readonly number[]): LinearConstraint[] {
-  const { pairingCap } = problem.limits;
+  const { pairingCap, pairMost, uncounted } = problem.limits;
   if (pairingCap >= 1) return [];
   const of = (c: number) => problem.candidates[c] as MenuCandidate;
   const firsts = set.filter((c, i) => set.findIndex((d) => of(d).pair === of(c).pair) === i);
   return firsts.map((first) => {
     const path = set.filter((c) => of(c).path === of(first).path);
+    const most = pairMost[of(first).pair] as number;
     return {
-      terms: overSnaps(problem, path, (at) => (pairOfAt(problem, at) === of(first).pair ? 1 : 0) - pairingCap),
-      max: 0,
+      terms: overSnaps(problem, path, (at) => (pairOfAt(problem, at) === of(first).pair ? 1 : 0) - most),
+      max: (1 - most) * (uncounted[of(first).path] as number),
     };
   });
 }

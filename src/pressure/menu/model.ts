@@ -28,8 +28,12 @@ export interface MenuLimits {
   readonly reps: number;
   /** Weight of the forecast against their worst answer for us. */
   readonly trust: number;
-  /** Largest share of a path's calls followed by one coverage. */
+  /** Largest share of a path's calls followed by one coverage; 1 for no such limit. */
   readonly pairingCap: number;
+  /** By pair: the same for this path and coverage, where our film asks for less; 1 for no limit. */
+  readonly pairMost: Float64Array;
+  /** By path: calls a game that its pairs' limits do not count. */
+  readonly uncounted: Float64Array;
   /** Least and most share of five or more rushers in each situation. */
   readonly leastPressure: number;
   readonly mostPressure: number;
@@ -60,27 +64,44 @@ export interface MenuProblem {
   readonly limits: MenuLimits;
 }
 
-/** Different coverages a path needs before any split of its calls can meet the pairing cap. */
-export function leastCoverages({ pairingCap }: MenuLimits): number {
-  if (pairingCap >= 1) return 1;
-  return pairingCap <= 0 ? Number.POSITIVE_INFINITY : Math.ceil(1 / pairingCap - 1e-9);
+/** Sums are compared with this much slack, so that rounding does not decide. */
+const SLACK = 1e-9;
+
+/**
+ * Calls a game that a path can hold at most when these of its candidates are carried: without end when their coverages'
+ * limits leave room for every call, else what the uncounted calls allow. Adding candidates never lowers it.
+ */
+export function pathRoom({ candidates, limits }: MenuProblem, ofPath: readonly number[]): number {
+  const pairs = new Set(ofPath.map((c) => (candidates[c] as MenuCandidate).pair));
+  const most = [...pairs].reduce((sum, pair) => sum + (limits.pairMost[pair] as number), 0);
+  if (most >= 1 - SLACK) return Number.POSITIVE_INFINITY;
+  const uncounted = limits.uncounted[(candidates[ofPath[0] as number] as MenuCandidate).path] as number;
+  return (uncounted * (pairs.size - most)) / (1 - most);
 }
 
-/** Different coverages among the candidates of each path. */
-export function coveragesByPath(problem: MenuProblem, set: readonly number[]): Map<number, number> {
-  const seen = new Map<number, Set<number>>();
-  for (const c of set) {
-    const { path, coverage } = problem.candidates[c] as MenuCandidate;
-    const coverages = seen.get(path) ?? new Set<number>();
-    seen.set(path, coverages.add(coverage));
+/** Whether a path with these candidates can hold so many calls a game, and any at all. */
+export function holdsCalls(problem: MenuProblem, ofPath: readonly number[], calls: number): boolean {
+  const room = pathRoom(problem, ofPath);
+  return room > SLACK && room >= calls - SLACK;
+}
+
+/** Candidates of a list by path. */
+export function groupByPath({ candidates }: MenuProblem, list: readonly number[]): Map<number, number[]> {
+  const groups = new Map<number, number[]>();
+  for (const c of list) {
+    const { path } = candidates[c] as MenuCandidate;
+    const group = groups.get(path);
+    if (group) group.push(c);
+    else groups.set(path, [c]);
   }
-  return new Map([...seen].map(([path, coverages]) => [path, coverages.size]));
+  return groups;
 }
 
-/** The candidates whose path has coverages enough for the pairing cap. */
+/** The candidates whose path can be called with all of them carried, within its pairs' limits. */
 export function pairableCandidates(problem: MenuProblem): number[] {
   const all = problem.candidates.map((_, c) => c);
-  const coverages = coveragesByPath(problem, all);
-  const needed = leastCoverages(problem.limits);
-  return all.filter((c) => (coverages.get((problem.candidates[c] as MenuCandidate).path) ?? 0) >= needed);
+  const groups = groupByPath(problem, all);
+  return all.filter((c) =>
+    holdsCalls(problem, groups.get((problem.candidates[c] as MenuCandidate).path) ?? [], problem.limits.leastCalls),
+  );
 }

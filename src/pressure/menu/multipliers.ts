@@ -1,5 +1,5 @@
 import type { LinearConstraint } from '../../stats/mixed-program.ts';
-import type { MenuMultipliers } from './ceiling.ts';
+import { type MenuMultipliers, pairRoom } from './ceiling.ts';
 import type { MenuCandidate, MenuProblem } from './model.ts';
 import { solveNudged } from './solve.ts';
 
@@ -46,6 +46,9 @@ function dualObjective(problem: MenuProblem, set: readonly number[]): Map<string
     if (limits.leastPressure > 0) terms.set(leastName(s), expectedSnaps * limits.leastPressure);
   });
   for (const c of set) terms.set(useName(c), limits.leastCalls);
+  if (limits.pairingCap < 1) {
+    for (const c of set) terms.set(pairName(pairOf(problem, c)), -pairRoom(problem, c));
+  }
   if (limits.explosives !== null) terms.set(RISK, baseExplosives - limits.explosives);
   return terms;
 }
@@ -101,7 +104,9 @@ function pairTerms(problem: MenuProblem, set: readonly number[], c: number): (re
   const { candidates, limits } = problem;
   if (limits.pairingCap >= 1) return [];
   const neighbours = set.filter((d) => candidates[d]?.path === candidates[c]?.path).map((d) => pairOf(problem, d));
-  return neighbours.map((pair) => [pairName(pair), (pair === pairOf(problem, c) ? 1 : 0) - limits.pairingCap]);
+  return neighbours.map((pair) => {
+    return [pairName(pair), (pair === pairOf(problem, c) ? 1 : 0) - (limits.pairMost[pair] as number)];
+  });
 }
 
 function usesAnswers({ limits, answers }: MenuProblem): boolean {

@@ -1,4 +1,4 @@
-import type { MenuCeiling } from './ceiling.ts';
+import { type MenuCeiling, pairAllowance } from './ceiling.ts';
 import type { MenuProblem } from './model.ts';
 import type { MenuNode, NodeRoom } from './node.ts';
 
@@ -82,7 +82,7 @@ export function nodeCeiling(
 function coverChosen({ covered }: NodeScratch, ceiling: MenuCeiling, chosen: readonly number[]): number {
   const { worth, fixed, floor, constant } = ceiling;
   covered.set(floor);
-  let total = constant;
+  let total = constant + pairAllowance(ceiling, chosen);
   for (const c of chosen) {
     total += fixed[c] as number;
     const start = c * covered.length;
@@ -123,7 +123,7 @@ function insertLargest(largest: Float64Array, value: number, { s, count }: { s: 
 /** Charges each situation its addition of the given rank (nothing past the last) and fills what calls add beyond. */
 function fillBeyond(
   { covered, added, largest, beyond }: NodeScratch,
-  { fixed }: MenuCeiling,
+  { fixed, ofPair, pairs }: MenuCeiling,
   { free, rank }: { readonly free: readonly number[]; readonly rank: number },
 ): number {
   const count = covered.length;
@@ -132,7 +132,7 @@ function fillBeyond(
   for (let s = 0; s < count; s++) charged += largest[row + s] as number;
   for (const c of free) {
     const start = c * count;
-    let total = fixed[c] as number;
+    let total = (fixed[c] as number) + (ofPair[pairs[c] as number] as number);
     for (let s = 0; s < count; s++) {
       const more = (added[start + s] as number) - (largest[row + s] as number);
       if (more > 0) total += more;
@@ -143,8 +143,9 @@ function fillBeyond(
 }
 
 /**
- * The things to add: a call on a path that is already carried comes alone; on a new path two coverages come first, so
- * its two best calls are one thing that takes two calls and its two cheapest repetitions. Only what brings something.
+ * The things to add: a call on a path that is already carried, or that may be called unpaired, comes alone; on another
+ * path two coverages come first, so its two best calls are one thing that takes two calls and its two cheapest
+ * repetitions. Only what brings something.
  */
 function fillItems(scratch: NodeScratch, free: readonly number[], room: NodeRoom): void {
   scratch.items.length = 0;
@@ -172,7 +173,8 @@ interface PathSpan {
 function addPathItems(scratch: NodeScratch, span: PathSpan, room: NodeRoom): void {
   const { problem, beyond, items } = scratch;
   const path = problem.candidates[span.free[span.start] as number]?.path ?? 0;
-  const comesAlone = problem.limits.pairingCap >= 1 || room.onPath[path] === 1;
+  const { pairingCap, uncounted, leastCalls } = problem.limits;
+  const comesAlone = pairingCap >= 1 || room.onPath[path] === 1 || (uncounted[path] as number) >= leastCalls;
   const [first, second] = comesAlone ? NOBODY : twoBest(problem, span, beyond);
   if (second !== -1) {
     const brings = (beyond[first] as number) + (beyond[second] as number);

@@ -1,4 +1,4 @@
-import { coveragesByPath, leastCoverages, type MenuCandidate, type MenuProblem } from './model.ts';
+import { groupByPath, holdsCalls, type MenuCandidate, type MenuProblem } from './model.ts';
 import { repParts } from './repetitions.ts';
 import { REPS_SLACK } from './set.ts';
 
@@ -99,12 +99,18 @@ function countBy(list: readonly number[], key: (c: number) => number): Map<numbe
   return counts;
 }
 
-/** The free candidates whose path can still get coverages enough; null when a chosen call's path cannot. */
+/** The free candidates whose path can still hold them; null when a chosen call's path cannot. */
 function pairable(problem: MenuProblem, chosen: readonly number[], free: readonly number[]): number[] | null {
-  const needed = leastCoverages(problem.limits);
-  const coverages = coveragesByPath(problem, [...chosen, ...free]);
-  const enough = (c: number) => (coverages.get((problem.candidates[c] as MenuCandidate).path) ?? 0) >= needed;
-  return chosen.every(enough) ? free.filter(enough) : null;
+  const { pairingCap, leastCalls } = problem.limits;
+  if (pairingCap >= 1) return [...free];
+  const pathOf = (c: number) => (problem.candidates[c] as MenuCandidate).path;
+  const ofChosen = groupByPath(problem, chosen);
+  const full = new Set<number>();
+  for (const [path, calls] of groupByPath(problem, [...chosen, ...free])) {
+    const least = Math.max(1, ofChosen.get(path)?.length ?? 0);
+    if (!holdsCalls(problem, calls, least * leastCalls)) full.add(path);
+  }
+  return chosen.some((c) => full.has(pathOf(c))) ? null : free.filter((c) => !full.has(pathOf(c)));
 }
 
 function theoriesReachable(problem: MenuProblem, chosen: readonly number[], free: readonly number[]): boolean {

@@ -1,5 +1,6 @@
 import type { MenuChoice } from './choice.ts';
 import type { CompiledMenu } from './compile.ts';
+import { groupByPath, type MenuProblem, pathRoom } from './model.ts';
 import { THEORIES } from './theory.ts';
 
 /** What a reader must know of how a menu came about. */
@@ -13,7 +14,21 @@ export function menuNotes({ offer, problem }: CompiledMenu, choice: MenuChoice |
       `The search stopped before it had seen every menu: one not seen could be worth up to ${ceiling.toFixed(2)} points a game more by the plan's measure.`,
     );
   }
+  const unpaired = pathsUnpaired(problem, choice);
+  if (unpaired.length > 0) {
+    notes.push(
+      `${unpaired.join(', ')}: called so seldom that four games of it give nothing away, so the pairing cap does not count ${unpaired.length === 1 ? 'it' : 'them'}.`,
+    );
+  }
   if (problem.limits.trust === 1)
     notes.push('With a trust of 1 the menu leans on the forecast alone and guards against nothing.');
   return notes;
+}
+
+/** Paths of the menu that one coverage may follow throughout, since our film hardly shows them. */
+function pathsUnpaired(problem: MenuProblem, choice: MenuChoice | null): string[] {
+  const groups = groupByPath(problem, choice?.book.best[0]?.set ?? []);
+  return [...groups.values()]
+    .filter((calls) => Number.isFinite(pathRoom(problem, calls)))
+    .map(([first]) => problem.candidates[first as number]?.call.path ?? '');
 }

@@ -1,5 +1,5 @@
 import type { LinearConstraint } from '../../stats/mixed-program.ts';
-import { type MenuMultipliers, snapWorth } from './ceiling.ts';
+import { type MenuMultipliers, pairRoom, snapWorth } from './ceiling.ts';
 import type { MenuCandidate, MenuProblem } from './model.ts';
 import { solveNudged } from './solve.ts';
 
@@ -70,12 +70,13 @@ function pathPrices(problem: MenuProblem, members: readonly number[], { worth, b
     situations.map((_, s) => {
       const terms = new Map([[`added${s}`, 1]]);
       for (const pair of pairs) {
-        terms.set(`pair${pair}`, (pair === candidates[c]?.pair ? 1 : 0) - limits.pairingCap);
+        terms.set(`pair${pair}`, (pair === candidates[c]?.pair ? 1 : 0) - (limits.pairMost[pair] as number));
       }
       return { terms, min: (worth[c * situations.length + s] as number) - (best[s] as number) };
     }),
   );
   const maximize = new Map(situations.map(({ expectedSnaps }, s) => [`added${s}`, -expectedSnaps]));
+  for (const c of members) maximize.set(`pair${candidates[c]?.pair}`, -pairRoom(problem, c));
   const solved = solveNudged({ maximize, constraints });
   if (solved?.status !== 'optimal') return new Map();
   return new Map(pairs.map((pair) => [pair, Math.max(0, solved.solution.get(`pair${pair}`) ?? 0)]));

@@ -13,6 +13,8 @@ interface Step {
   readonly step: string;
   readonly change?: Partial<MenuSettings>;
   readonly lift?: MenuRule;
+  /** Habits on our film to plan by instead. */
+  readonly habits?: MenuInput['habits'];
 }
 
 /** Parts of the search looked at for one price before it is given as "at least". Judgement. */
@@ -24,8 +26,8 @@ const PRICE_PARTS = 1500;
  */
 export function limitPrices(input: MenuInput, compiled: CompiledMenu, { book }: MenuChoice): LimitPrice[] {
   const now = book.best[0]?.objective ?? 0;
-  return steps(input.settings.menu, compiled.rules).map(({ limit, step, change, lift }) => {
-    const loosened = compileMenu(withMenu(input, change ?? {}), lift ? [lift] : []);
+  return steps(input, compiled.rules).map(({ limit, step, change, lift, habits = input.habits }) => {
+    const loosened = compileMenu({ ...withMenu(input, change ?? {}), habits }, lift ? [lift] : []);
     const sameCalls = loosened.problem.candidates.length === compiled.problem.candidates.length;
     const known = sameCalls ? book : undefined;
     const choice = chooseMenu({ problem: loosened.problem, wanted: 1, mostParts: PRICE_PARTS, known });
@@ -35,9 +37,12 @@ export function limitPrices(input: MenuInput, compiled: CompiledMenu, { book }: 
   });
 }
 
-function steps(menu: MenuSettings, rules: readonly MenuRule[]): Step[] {
-  return [...numberSteps(menu), ...rules.flatMap((rule) => liftStep(rule))];
+function steps({ settings, habits }: MenuInput, rules: readonly MenuRule[]): Step[] {
+  const ofFilm = habits && habits.length > 0 && settings.menu.pairing_cap < 1 ? [FILM_STEP] : [];
+  return [...numberSteps(settings.menu), ...rules.flatMap((rule) => liftStep(rule)), ...ofFilm];
 }
+
+const FILM_STEP: Step = { limit: 'what our film already shows', step: 'left out of account', habits: [] };
 
 function numberSteps(menu: MenuSettings): Step[] {
   const { size, reps, pressure_rate: rate, explosives } = menu;

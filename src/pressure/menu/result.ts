@@ -27,6 +27,20 @@ export interface WorstAnswer {
   readonly points: number;
 }
 
+/** What follows a path if the mix is kept. */
+export interface MenuPairing {
+  readonly path: string;
+  readonly coverage: string;
+  /** Share of the path's calls, 0 to 1. */
+  readonly share: number;
+  /** Calls of the path a game. */
+  readonly calls?: number;
+  /** Largest share allowed of the path's calls beyond the uncounted ones. */
+  readonly most?: number;
+  /** Calls of the path a game that do not count, since our film hardly shows the path. */
+  readonly uncounted?: number;
+}
+
 /** How far the menu is known to be the best. */
 export interface MenuProof {
   /** True when no menu can be worth more than the one chosen. */
@@ -63,7 +77,7 @@ export type MenuResult =
       readonly nextBest: { readonly value: number; readonly difference: string; readonly planValue?: number };
       readonly prices: readonly LimitPrice[];
       readonly leftOut: readonly { readonly call: string; readonly why: string }[];
-      readonly pairings: readonly { readonly path: string; readonly coverage: string; readonly share: number }[];
+      readonly pairings: readonly MenuPairing[];
       readonly explosives: number;
       readonly proof?: MenuProof;
       /** Posterior draws behind `inDraws`, and in how many of them the menu was proved to be the best. */

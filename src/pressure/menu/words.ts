@@ -1,6 +1,6 @@
 import { ANSWERS } from '../../ingest/vocabulary.ts';
 import { type MenuMix, worthByAnswer } from './mix.ts';
-import type { MenuCandidate, MenuProblem } from './model.ts';
+import { type MenuCandidate, type MenuProblem, pathRoom } from './model.ts';
 import type { WorstAnswer } from './result.ts';
 import { THEORIES } from './theory.ts';
 
@@ -37,6 +37,14 @@ function duties(problem: MenuProblem, set: readonly number[], c: number): string
   }
   const neighbours = others.filter((other) => other.path === path);
   if (
+    pathRoom(
+      problem,
+      set.filter((d) => problem.candidates[d]?.path === path),
+    ) < Number.POSITIVE_INFINITY
+  ) {
+    words.push(`our film hardly shows the path, so ${uncountedWords(problem, path)} a game may come unpaired`);
+  }
+  if (
     neighbours.length > 0 &&
     problem.limits.pairingCap < 1 &&
     neighbours.every((other) => other.coverage !== coverage)
@@ -44,6 +52,11 @@ function duties(problem: MenuProblem, set: readonly number[], c: number): string
     words.push(`with ${neighbours.map(({ call }) => call.name).join(' and ')} it splits what follows the path`);
   }
   return words;
+}
+
+function uncountedWords(problem: MenuProblem, path: number): string {
+  const calls = problem.limits.uncounted[path] as number;
+  return `${Number.isInteger(calls) ? calls : calls.toFixed(1)} ${calls === 1 ? 'call' : 'calls'}`;
 }
 
 /** How the next-best menu differs from the menu. */

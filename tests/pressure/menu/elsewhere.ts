@@ -14,7 +14,7 @@ export function bestByEnumeration(input: MenuInput): number | null {
   for (let word = 0; word < 2 ** problem.candidates.length; word++) {
     const set = problem.candidates.map((_, c) => c).filter((c) => word & (1 << c));
     if (!keepsCounts(problem, set)) continue;
-    const value = mixedElsewhere(problem, set);
+    const value = mixedElsewhere(problem, set, input.habits);
     if (value !== null && (best === null || value > best)) best = value;
   }
   return best;
@@ -36,7 +36,11 @@ function keepsCounts({ candidates, limits }: MenuProblem, set: readonly number[]
 }
 
 /** Maximises trust x forecast + (1 - trust) x worst answer over the mix; worst is split into two halves of one sign. */
-export function mixedElsewhere(problem: MenuProblem, set: readonly number[]): number | null {
+export function mixedElsewhere(
+  problem: MenuProblem,
+  set: readonly number[],
+  habits: MenuInput['habits'] = [],
+): number | null {
   const { situations, answers, limits, candidates } = problem;
   const constraints: Record<string, { min?: number; max?: number }> = {};
   const variables: Record<string, Record<string, number>> = {};
@@ -54,19 +58,24 @@ export function mixedElsewhere(problem: MenuProblem, set: readonly number[]): nu
   });
   for (const c of set) {
     constraints[`use ${c}`] = { min: limits.leastCalls };
-    constraints[`pair ${candidates[c]!.pair}`] = { max: 0 };
+    const { most, uncounted } = pairRule(problem, c, habits);
+    constraints[`pair ${candidates[c]!.pair}`] = { max: (1 - most) * uncounted };
   }
   if (limits.explosives !== null) constraints['risk'] = { max: limits.explosives - problem.baseExplosives };
   for (const c of set) {
     situations.forEach((_, s) => {
-      variables[`share ${c} ${s}`] = shareTerms(problem, set, { c, s });
+      variables[`share ${c} ${s}`] = shareTerms(problem, set, { c, s, habits });
     });
   }
   const solved = solvedElsewhere({ constraints, variables });
   return solved.feasible ? solved.result : null;
 }
 
-function shareTerms(problem: MenuProblem, set: readonly number[], { c, s }: { c: number; s: number }) {
+function shareTerms(
+  problem: MenuProblem,
+  set: readonly number[],
+  { c, s, habits }: { c: number; s: number; habits: MenuInput['habits'] },
+) {
   const { situations, answers, limits, candidates } = problem;
   const snaps = situations[s]!.expectedSnaps;
   const at = c * situations.length + s;
@@ -78,8 +87,25 @@ function shareTerms(problem: MenuProblem, set: readonly number[], { c, s }: { c:
   };
   for (let a = 0; a < answers; a++) terms[`worst ${s} ${a}`] = -problem.byAnswer[at * answers + a]!;
   const { path, pair } = candidates[c]!;
-  for (const other of set.map((d) => candidates[d]!).filter((d) => d.path === path)) {
-    terms[`pair ${other.pair}`] = snaps * ((other.pair === pair ? 1 : 0) - limits.pairingCap);
+  for (const d of set.filter((other) => candidates[other]!.path === path)) {
+    const other = candidates[d]!.pair;
+    terms[`pair ${other}`] = snaps * ((other === pair ? 1 : 0) - pairRule(problem, d, habits).most);
   }
   return terms;
+}
+
+/**
+ * The pairing rule of a candidate in its own words: beyond the calls a reader of four games cannot tell from a mix, no
+ * more than the cap, or what the film asks for, of its path's calls. He can tell as soon as a path that keeps the cap
+ * would show one coverage throughout in under 5% of cases.
+ */
+function pairRule({ candidates, limits }: MenuProblem, c: number, habits: MenuInput['habits'] = []) {
+  const { call } = candidates[c]!;
+  const cap = limits.pairingCap;
+  if (cap >= 1) return { most: 1, uncounted: 0 };
+  const habit = habits.find(({ path }) => path === call.path);
+  const asked = habit?.limits.find(({ coverage }) => coverage === call.coverage)?.most ?? cap;
+  let untold = 0;
+  while (cap ** (untold + 1) >= 0.05) untold++;
+  return { most: Math.min(cap, asked), uncounted: (habit?.snaps ?? 0) > untold ? 0 : untold / 4 };
 }

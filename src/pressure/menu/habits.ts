@@ -1,0 +1,39 @@
+/** What our film shows behind one of our paths, and how far each coverage may follow it this week. */
+export interface PathHabit {
+  readonly path: string;
+  /** Pressures of the path on our film with their coverage charted. */
+  readonly snaps: number;
+  /** Largest share of the path's calls this week, 0 to 1, for coverages that are to be played less than the cap allows. */
+  readonly limits: readonly { readonly coverage: string; readonly most: number }[];
+}
+
+/** Games of ours an opponent has on film: full games are exchanged, three or four of them. Common practice, no source. */
+export const READER_GAMES = 4;
+
+/** A path that keeps the cap shows one coverage throughout less often than this on the film that gives it away. */
+const SURPRISING = 0.05;
+
+/**
+ * The fewest snaps of a path on which one coverage throughout would be seen in under 5% of cases if the cap were kept:
+ * a reader cannot tell less film from a path that is mixed. Nothing can be told at a cap of 1.
+ *
+ * @example readableSnaps(0.7) // 9
+ */
+export function readableSnaps(cap: number): number {
+  if (cap >= 1) return Number.POSITIVE_INFINITY;
+  return cap <= SURPRISING ? 1 : Math.ceil(Math.log(SURPRISING) / Math.log(cap) - 1e-9);
+}
+
+/**
+ * Calls a game of a path that the pairing cap does not count, because four games of them give nothing away; none for a
+ * path of which our film already shows enough to be read.
+ *
+ * @param snaps - the path's snaps on our film; 0 when it was never called
+ * @example uncountedCalls(0.7, 0) // 2
+ * @example uncountedCalls(0.7, 12) // 0
+ */
+export function uncountedCalls(cap: number, snaps: number): number {
+  if (cap >= 1) return 0;
+  const readable = readableSnaps(cap);
+  return snaps >= readable ? 0 : (readable - 1) / READER_GAMES;
+}
