@@ -1,6 +1,8 @@
 import type { Chart } from '../../ingest/chart.ts';
 import type { WeekSettings } from '../../ingest/week-settings.ts';
 import { SITUATIONS } from '../snap/situation.ts';
+import { archiveNote } from './archive-note.ts';
+import { backtestVerdict } from './backtest/backtest-verdict.ts';
 import { nodeAt } from './chain-tree.ts';
 import { type ForecastCell, forecastCell } from './forecast-cell.ts';
 import { type FittedTarget, type ForecastFilm, fitTarget, forecastFilm } from './forecast-film.ts';
@@ -19,15 +21,23 @@ export interface ForecastInput {
   readonly seed: number;
 }
 
-/** What they will do: every target over all snaps and in each situation, the tells, and the archive's part in it. */
+/**
+ * What they will do: every target over all snaps and in each situation, the tells, how the forecast did on their own
+ * film, and the archive's part in it.
+ */
 export function forecastWeek({ chart, archive, settings }: ForecastInput): ForecastChapter {
   const film = forecastFilm(chart, archive, settings.situations);
   const fitted = TARGET_DEFINITIONS.map((definition) => fitTarget(film, definition, 'plan'));
   return {
     forecasts: fitted.flatMap((target) => targetForecasts(target, situationCells(film, fitted, settings.snaps))),
     tells: findTells(film, chart, settings.situations),
-    backtest: null,
-    archive: { used: archive !== null, games: film.archiveGames.length, snaps: archive?.size ?? 0, note: '' },
+    backtest: backtestVerdict({ film, chart, cuts: settings.situations, fitted }),
+    archive: {
+      used: archive !== null,
+      games: film.archiveGames.length,
+      snaps: archive?.size ?? 0,
+      note: archiveNote(film, fitted),
+    },
   };
 }
 

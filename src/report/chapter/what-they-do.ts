@@ -54,7 +54,7 @@ function tellBlocks(plan: WeekPlan): readonly Block[] {
 
 function backtestBlocks(backtest: BacktestVerdict | null): readonly Block[] {
   if (backtest === null) {
-    const words = 'Not judged on your own film: this version does not replay past games.';
+    const words = 'Not judged on their own film: that takes one question charted in at least two of their games.';
     return [{ kind: 'prose', html: html`<p>${words}</p>\n` }];
   }
   return [

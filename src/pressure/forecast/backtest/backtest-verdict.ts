@@ -1,0 +1,101 @@
+import type { Chart } from '../../../ingest/chart.ts';
+import type { SituationCuts } from '../../../ingest/week-settings.ts';
+import { clusteredMean } from '../../../stats/clustered-mean.ts';
+import { multiclassLogLoss } from '../../../stats/scores.ts';
+import { NOT_KNOWN } from '../../snap/not-known.ts';
+import { fitChain } from '../chain.ts';
+import { sumTallies, tallyGame } from '../chain-tally.ts';
+import type { FittedTarget, ForecastFilm } from '../forecast-film.ts';
+import type { BacktestTarget, BacktestVerdict } from '../forecast-result.ts';
+import { TARGET_STRENGTHS } from '../target-strengths.ts';
+import { type BacktestWindow, backtestWindows } from './backtest-window.ts';
+import type { Predict } from './forecast-method.ts';
+import { plainShares } from './plain-shares.ts';
+import { verdictSentence } from './verdict-sentence.ts';
+import { withoutOutcome } from './without-outcome.ts';
+
+/** The opponent's film as the forecast read it, and the forecast to be judged. */
+export interface VerdictInput {
+  readonly film: ForecastFilm;
+  /** The opponent's chart of that film. */
+  readonly chart: Chart;
+  readonly cuts: SituationCuts;
+  /** The chains before the look, as fitted to all of it. */
+  readonly fitted: readonly FittedTarget[];
+}
+
+/**
+ * Judges the page's forecast on the opponent's own games, each forecast from the others (from the fifth game on: from
+ * the ones before it) and the archive, against three plainer ways to guess. Null when nothing was charted in two games.
+ */
+export function backtestVerdict(input: VerdictInput): BacktestVerdict | null {
+  const games = input.film.ownGames.map((game) => ({ ...game, offense: '', season: 0 }));
+  const windows = backtestWindows(games, { trainOn: 'all', archive: 'others' });
+  const targets = input.fitted.flatMap((fitted) => judge(input, fitted, windows));
+  return targets.length === 0 ? null : { targets, sentence: verdictSentence(targets) };
+}
+
+interface Losses {
+  readonly snaps: number;
+  readonly model: number;
+  readonly plainRate: number;
+  readonly downAndDistance: number;
+  readonly rawCell: number;
+}
+
+/** Fewer games give no standard error. */
+const LEAST_FOR_ERROR = 3;
+
+function judge(input: VerdictInput, fitted: FittedTarget, windows: readonly BacktestWindow[]): BacktestTarget[] {
+  const games = windows.flatMap((window) => gameLosses(input, fitted, window));
+  if (games.length === 0) return [];
+  const differences = games.map(({ model, plainRate }) => model - plainRate);
+  const { mean, standardError } = clusteredMean(
+    differences,
+    differences.map((_, i) => i),
+  );
+  const meanOf = (loss: (game: Losses) => number) => games.reduce((sum, game) => sum + loss(game), 0) / games.length;
+  return [
+    {
+      target: fitted.definition.target,
+      games: games.length,
+      snaps: games.reduce((sum, { snaps }) => sum + snaps, 0),
+      model: meanOf(({ model }) => model),
+      plainRate: meanOf(({ plainRate }) => plainRate),
+      downAndDistance: meanOf(({ downAndDistance }) => downAndDistance),
+      rawCell: meanOf(({ rawCell }) => rawCell),
+      gamesWon: differences.filter((difference) => difference < 0).length,
+      difference: mean ?? 0,
+      standardError: games.length < LEAST_FOR_ERROR ? null : standardError,
+    },
+  ];
+}
+
+/** None where the target was not charted in the game, or in none of the games it would be forecast from. */
+function gameLosses({ chart, cuts }: VerdictInput, fitted: FittedTarget, { test, own }: BacktestWindow): Losses[] {
+  const { definition, tree, archive, target } = fitted;
+  const { classes } = target;
+  const rows = test.rows.filter((row) => target.codes[row] !== NOT_KNOWN);
+  const codes = definition.codes(withoutOutcome(chart, test.rows), cuts);
+  const known = { codes, classes };
+  const tally = sumTallies(
+    tree,
+    classes,
+    own.map((game) => tallyGame(tree, known, game.rows)),
+  );
+  if (rows.length === 0 || tally.games[0] === 0) return [];
+  const { shares } = fitChain({ tree, own: tally, archive, strengths: TARGET_STRENGTHS[definition.target].plan });
+  const outcomes = rows.map((row) => target.codes[row] as number);
+  const lossOf = (predict: Predict) => multiclassLogLoss(rows.map(predict), outcomes);
+  const plainLoss = (depth: number) => lossOf(plainShares({ tree, tally, depth }));
+  const nodeShares = (node: number) => shares.subarray(node * classes, (node + 1) * classes);
+  return [
+    {
+      snaps: rows.length,
+      model: lossOf((row) => nodeShares(tree.nodeOf[row] as number)),
+      plainRate: plainLoss(0),
+      downAndDistance: plainLoss(1),
+      rawCell: plainLoss(Number.POSITIVE_INFINITY),
+    },
+  ];
+}
