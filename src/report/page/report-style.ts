@@ -91,6 +91,12 @@ tr,.drawing,.card{break-inside:avoid}
 .scroll{overflow:visible}
 .drawing svg{min-width:0;max-height:6.6in}
 th button{display:contents}
+.short{font-size:11pt;columns:2;column-gap:.4in}
+.short li{margin:.15rem 0;break-inside:avoid}
+.cards{grid-template-columns:repeat(3,1fr);gap:.25in}
+.card p{font-size:8.5pt;line-height:1.25}
+#glossary dl{columns:2;column-gap:.4in}
+dt{break-after:avoid}
 details::details-content{content-visibility:visible;height:auto}
 a{text-decoration:none}
 }
