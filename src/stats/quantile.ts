@@ -11,22 +11,41 @@ import { StatsInputError } from './errors.ts';
  * @example quantile(Float64Array.of(4, 1, 3, 2), 0.25) // 1.75
  */
 export function quantile(values: Float64Array, p: number): number {
+  return quantileWithin(values.slice(), p);
+}
+
+/**
+ * The `p` and the `1 - p` quantile of the values, from one copy of them.
+ *
+ * @param values - at least one number; left untouched
+ * @param p - 0 to 1
+ * @throws StatsInputError when there is no value or `p` is out of range
+ * @see quantile
+ * @example tailQuantiles(Float64Array.of(4, 1, 3, 2), 0.25) // { low: 1.75, high: 3.25 }
+ */
+export function tailQuantiles(values: Float64Array, p: number): { low: number; high: number } {
+  const copy = values.slice();
+  return { low: quantileWithin(copy, p), high: quantileWithin(copy, 1 - p) };
+}
+
+/** A quantile of values whose order may be changed. */
+function quantileWithin(values: Float64Array, p: number): number {
   requireValues(values, 'quantile');
   if (!(p >= 0 && p <= 1)) throw new StatsInputError(`quantile requires a probability, got ${p}`);
   const position = p * (values.length - 1);
   const below = Math.floor(position);
-  const copy = values.slice();
-  const low = selected(copy, below);
+  const low = selected(values, below);
   if (position === below) return low;
   // After the selection everything above `below` is to its right, so the next order statistic is their minimum.
-  const high = copy.subarray(below + 1).reduce((least, value) => Math.min(least, value), Number.POSITIVE_INFINITY);
+  let high = Number.POSITIVE_INFINITY;
+  for (let i = below + 1; i < values.length; i += 1) high = Math.min(high, values[i] as number);
   return low + (position - below) * (high - low);
 }
 
-function selected(copy: Float64Array, rank: number): number {
+function selected(values: Float64Array, rank: number): number {
   // The library selects within any indexed numbers; its types speak of plain arrays only.
-  quickselect(copy as unknown as number[], rank);
-  return copy[rank] as number;
+  quickselect(values as unknown as number[], rank);
+  return values[rank] as number;
 }
 
 /**

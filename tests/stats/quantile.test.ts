@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { StatsInputError } from '../../src/stats/errors.ts';
-import { mean, quantile, standardError } from '../../src/stats/quantile.ts';
+import { mean, quantile, standardError, tailQuantiles } from '../../src/stats/quantile.ts';
 
 const values = fc.array(fc.double({ min: -1e6, max: 1e6, noNaN: true }), { minLength: 1, maxLength: 50 });
 const probability = fc.double({ min: 0, max: 1, noNaN: true });
@@ -48,6 +48,18 @@ describe('quantile', () => {
   it('refuses an empty list and what is no probability', () => {
     expect(() => quantile(new Float64Array(0), 0.5)).toThrow('quantile requires at least one value');
     expect(() => quantile(Float64Array.of(1), 1.2)).toThrow(StatsInputError);
+  });
+});
+
+describe('tailQuantiles', () => {
+  it('are the two quantiles, to the bit, and leave the input alone', () => {
+    fc.assert(
+      fc.property(values, fc.double({ min: 0, max: 0.5, noNaN: true }), (list, p) => {
+        const given = Float64Array.from(list);
+        expect(tailQuantiles(given, p)).toEqual({ low: quantile(given, p), high: quantile(given, 1 - p) });
+        expect([...given]).toEqual(list);
+      }),
+    );
   });
 });
 

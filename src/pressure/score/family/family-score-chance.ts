@@ -1,4 +1,4 @@
-import { quantile } from '../../../stats/quantile.ts';
+import { tailQuantiles } from '../../../stats/quantile.ts';
 import type { Spread } from '../score-result.ts';
 
 /** Level of every score's interval. */
@@ -7,16 +7,21 @@ export const SCORE_LEVEL = 0.8;
 /** Mean and central 80% interval of draws. */
 export function spreadOf(draws: Float64Array): Spread {
   const tail = (1 - SCORE_LEVEL) / 2;
-  return {
-    mean: draws.reduce((sum, value) => sum + value, 0) / draws.length,
-    low: quantile(draws, tail),
-    high: quantile(draws, 1 - tail),
-  };
+  return { mean: meanOf(draws), ...tailQuantiles(draws, tail) };
+}
+
+/** Plain mean of draws. */
+export function meanOf(draws: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < draws.length; i++) sum += draws[i] as number;
+  return sum / draws.length;
 }
 
 /** Share of the draws above zero. */
 export function chanceAbove(draws: Float64Array): number {
-  return draws.reduce((count, value) => count + (value > 0 ? 1 : 0), 0) / draws.length;
+  let above = 0;
+  for (let i = 0; i < draws.length; i++) if ((draws[i] as number) > 0) above += 1;
+  return above / draws.length;
 }
 
 /**
@@ -28,9 +33,10 @@ export function chancesBest(candidates: readonly Float64Array[]): Float64Array {
   const count = candidates[0]?.length ?? 0;
   for (let i = 0; i < count; i++) {
     const { best, ties } = bestOf(candidates, i);
-    candidates.forEach((draws, c) => {
-      if (draws[i] === best) wins[c] = (wins[c] as number) + 1 / (ties * count);
-    });
+    const win = 1 / (ties * count);
+    for (let c = 0; c < candidates.length; c++) {
+      if (candidates[c]?.[i] === best) wins[c] = (wins[c] as number) + win;
+    }
   }
   return wins;
 }

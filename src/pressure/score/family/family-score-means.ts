@@ -1,7 +1,7 @@
 import { ANSWERS, type Answer, FAMILIES, type Family } from '../../../ingest/vocabulary.ts';
 import { cellWorth, meanOutcomes } from '../../evidence/evidence.ts';
 import { CELL_COUNT, cellIndex } from '../../evidence/evidence-cell.ts';
-import { LOSSES_PER_RUSHER_HOME, pointsPerLoss } from '../../evidence/evidence-race.ts';
+import { edgeIn, LOSSES_PER_RUSHER_HOME, pointsPerLoss } from '../../evidence/evidence-race.ts';
 import { pointShift, pointsSaved } from '../../evidence/judgement.ts';
 import { LOOK_REACHES, type LookReach, reaches } from '../../evidence/judgement-look-parts.ts';
 import { type LookAlphas, lookMarks, meanShares } from '../../evidence/judgement-looks.ts';
@@ -39,11 +39,10 @@ export function situationCells(model: ScoreModel, s: number): SituationCells {
   );
   const perLoss = byAnswer((answer) => pointsPerLoss(baseShares(answer), outcomeValues(answer, down)));
   const marks = situationMarks(model, s);
+  const edge = edgeIn(model.race, model.situations[s]?.id ?? '');
   const evidence = evidenceCells(model, down);
   const looks = byCell((f, a) => (perMark[a] ?? 0) * answerMarks(marks, f, a));
-  const race = byCell(
-    (f, a) => LOSSES_PER_RUSHER_HOME * (model.race.families[cellIndex(f, a)] ?? 0) * (perLoss[a] ?? 0),
-  );
+  const race = byCell((f, a) => LOSSES_PER_RUSHER_HOME * (edge.families[cellIndex(f, a)] ?? 0) * (perLoss[a] ?? 0));
   const plain = evidence.map((points, cell) => points + (looks[cell] ?? 0) + (race[cell] ?? 0));
   const worth = plain.map((_, cell) => cellWorth(model.evidence, cell));
   const saved = inTradeOrder(plain, worth);

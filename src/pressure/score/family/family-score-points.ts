@@ -1,9 +1,10 @@
 import { ANSWERS, type Answer } from '../../../ingest/vocabulary.ts';
 import { cellIndex } from '../../evidence/evidence-cell.ts';
-import { LOSSES_PER_RUSHER_HOME } from '../../evidence/evidence-race.ts';
+import { edgeIn, LOSSES_PER_RUSHER_HOME } from '../../evidence/evidence-race.ts';
 import { pointShift } from '../../evidence/judgement.ts';
 import { meanShares } from '../../evidence/judgement-looks.ts';
 import { baseShares } from '../../evidence/open-data.ts';
+import { meanOf } from './family-score-chance.ts';
 import type { SharedDraws } from './family-score-draws.ts';
 import type { SituationCells } from './family-score-means.ts';
 import type { ScoreModel } from './family-score-model.ts';
@@ -65,11 +66,11 @@ export function familyExplosives(situation: DrawnSituation, f: number): Float64A
 }
 
 /** How looks and race move the share of explosives in a cell. */
-function explosiveShifts({ model, cells }: DrawnSituation, answer: Answer, cell: number) {
+function explosiveShifts({ model, cells, s }: DrawnSituation, answer: Answer, cell: number) {
   const base = baseShares(answer);
   const [loss, , , explosive] = base as unknown as readonly [number, number, number, number];
   const marks = (cells.looks[cell] ?? 0) / (cells.perMark[ANSWERS.indexOf(answer)] || 1);
-  const losses = LOSSES_PER_RUSHER_HOME * (model.race.families[cell] ?? 0);
+  const losses = LOSSES_PER_RUSHER_HOME * (edgeIn(model.race, model.situations[s]?.id ?? '').families[cell] ?? 0);
   return {
     looks: model.markWeight * marks * (pointShift(base)[3] ?? 0),
     race: (-losses * explosive) / (1 - loss),
@@ -78,8 +79,10 @@ function explosiveShifts({ model, cells }: DrawnSituation, answer: Answer, cell:
 
 /** The draws moved as a whole to a given mean. */
 export function centred(draws: Float64Array, mean: number): Float64Array {
-  const off = mean - draws.reduce((sum, value) => sum + value, 0) / draws.length;
-  return draws.map((value) => value + off);
+  const off = mean - meanOf(draws);
+  const moved = draws.slice();
+  for (let i = 0; i < moved.length; i++) moved[i] = (moved[i] as number) + off;
+  return moved;
 }
 
 /** Adds one answer's part of every draw: what the cell saves, times how often they answer so. */
