@@ -15,7 +15,7 @@ export function answerMatrix(plan: WeekPlan): ChartView {
     id: 'answers-by-situation',
     title: matrixTitle(plan),
     caption:
-      'Forecast share of each answer, in percent. Darker is more often. Hatched: no such snap on their film; the number then comes from elsewhere.',
+      'Forecast share of each answer, in percent. A stronger tint is more often. Hatched: no such snap on their film; the number then comes from elsewhere.',
     spec: cells.length === 0 ? null : matrixSpec(answerGrid(plan, cells)),
     empty: 'No situation was forecast, so nothing is drawn.',
     tinted: 'tinted',

@@ -15,7 +15,7 @@ export function familySituationMatrix(plan: WeekPlan): ChartView {
     id: 'families-by-situation',
     title: matrixTitle(plan, scores),
     caption:
-      'Points saved per ten snaps against the base. Darker helps more. An asterisk: ahead of the base beyond its 80% interval.',
+      'Points saved per ten snaps against the base. A stronger tint helps more. An asterisk: ahead of the base beyond its 80% interval.',
     spec: scores.length === 0 ? null : matrixSpec(familyGrid(plan, scores)),
     empty: 'No family was scored by situation, so nothing is drawn.',
     tinted: 'tinted',

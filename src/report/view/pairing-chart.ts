@@ -12,7 +12,7 @@ export function pairingChart(film: OwnFilmChapter): ChartView {
   return {
     id: 'our-pairings',
     title: pairingTitle(film),
-    caption: `Snaps of each coverage behind each path. Darker is a larger share of the path. A blind guess is right ${blindWords(film)} of the time.`,
+    caption: `Snaps of each coverage behind each path. A stronger tint is a larger share of the path. A blind guess is right ${blindWords(film)} of the time.`,
     spec: film.pairings.length === 0 ? null : matrixSpec(pairingGrid(film)),
     empty: 'No path was charted with its coverage, so nothing is drawn.',
     tinted: 'tinted',

@@ -19,7 +19,7 @@ export function tellsChart(plan: WeekPlan): ChartView {
         ? 'No tell stood out'
         : `${first.description}: ${tellFollows(first).toLowerCase()} followed on ${first.film.count} of ${first.film.trials}`,
     caption:
-      'How often the habit held in each game. Darker is more often. Hatched: the look was not seen in that game.',
+      'How often the habit held in each game. A stronger tint is more often. Hatched: the look was not seen in that game.',
     spec: tells.length === 0 ? null : matrixSpec(tellGrid(tells)),
     empty: 'No tell stood out, so nothing is drawn.',
     tinted: 'tinted',
