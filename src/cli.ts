@@ -14,6 +14,8 @@ Examples:
   pressure-plan tendency season/week-09 --of screen --when third_long --by receivers
   pressure-plan script season/week-09           Tuesday's practice script
   pressure-plan adjust season/week-09 --live season/week-09/live.csv
+  pressure-plan review season/week-09           Monday's review and the season page
+  pressure-plan backtest season/week-09         how the forecast would have done on their past games
   pressure-plan demo                            an invented season to try it on
 
 Exit codes: 0 fine, 1 faults in the data (what could be made was made), 2 wrong usage, 70 a bug of ours.
@@ -100,6 +102,33 @@ program
   });
 
 program
+  .command('review')
+  .description("judge Sunday's plan and our calls on the finished game, and bring the season page up to date")
+  .argument('<week>', 'folder of the week')
+  .option('-o, --output <folder>', 'write here instead of <week>/out')
+  .addOption(json)
+  .action(async (week, options) => {
+    terminal.note(`Reviewing ${week}`);
+    finish(await (await import('./commands/review.ts')).review(week, options, terminal));
+  });
+
+program
+  .command('backtest')
+  .description('replay past games: how every forecast would have done, beside the plain rates')
+  .argument('<paths...>', 'week folders, sheets, or folders of sheets')
+  .option('--profile <file>', 'how sheets outside week folders are read')
+  .option('--games <number>', 'games before the one forecast to learn from, or "all"', '4')
+  .option('--earlier-seasons', 'each path is one season, the earliest first; the archive is the seasons before')
+  .option('--sample <games>', 'judge only so many games, drawn at random')
+  .option('--seed <number>', 'seed of the sample')
+  .option('--predictions <file>', 'write one line for every snap and target: what was forecast, what happened')
+  .addOption(json)
+  .action(async (paths, options) => {
+    terminal.note(`Replaying ${paths.join(', ')}`);
+    finish(await (await import('./commands/backtest.ts')).backtest(paths, options, terminal));
+  });
+
+program
   .command('agree')
   .description('compare two charts of the same game, the most disputed columns first')
   .argument('<first>', 'a charted sheet')
@@ -135,9 +164,13 @@ function failed(error: unknown): number {
 }
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  // A reader that has seen enough, as in `| head`, is no fault.
   if (error.code === 'EPIPE') process.exit(EXIT.fine);
-  throw error;
+  terminal.note(`cannot write the result: ${error.code === 'ENOSPC' ? 'the disk is full' : error.message}`);
+  process.exit(EXIT.faults);
 });
+// Nobody hears a note that cannot be written; the result is still made.
+process.stderr.on('error', () => undefined);
 
 try {
   await program.parseAsync();

@@ -1,0 +1,94 @@
+import { dirname, join, resolve } from 'node:path';
+import type { CallLibrary } from '../ingest/call-library.ts';
+import { type Chart, filterSnaps, joinCharts, textAt } from '../ingest/chart.ts';
+import { type Profile, profileSchema } from '../ingest/profile.ts';
+import { readSheet, type SheetOptions, type SheetReading } from '../ingest/read-sheet.ts';
+import { describeGroup, describeProblem, groupProblems } from '../ingest/row-problem.ts';
+import { readYaml } from '../ingest/yaml-file.ts';
+import { completeOwnFilm, joinOwnFilm } from '../pressure/plan/complete-own-film.ts';
+import { CommandProblem } from './exit-code.ts';
+import { type FoundFile, readOne, readSheets } from './season-folder.ts';
+
+/** The finished game of a week as it was charted. */
+export interface GameReading {
+  /** The opponent's snaps. */
+  readonly game: Chart;
+  /** Our calls with what the library says of them; null when the week holds no ours….csv. */
+  readonly ours: Chart | null;
+  /** Rows kept out of the numbers. */
+  readonly faults: number;
+  /** Problems in words, the first kinds named. */
+  readonly named: readonly string[];
+}
+
+/** Whose game it is, and the calls we teach. */
+export interface GameOf {
+  readonly opponent: string;
+  readonly library: CallLibrary | null;
+}
+
+/** Groups of problems named before the rest is only counted. */
+const NAMED = 8;
+
+/** Whether a file's name is that of a charted game. */
+export function isGameSheet(name: string): boolean {
+  return GAME.test(name) && /\.(csv|tsv|txt)$/i.test(name);
+}
+
+const GAME = /^game/i;
+
+/**
+ * Reads game….csv and ours….csv of a week.
+ *
+ * @throws CommandProblem when no game was charted
+ */
+export async function readGame(weekFolder: string, { opponent, library }: GameOf): Promise<GameReading> {
+  const week = resolve(weekFolder);
+  const games = await readSheets(week, weekFolder, GAME);
+  if (games.length === 0)
+    throw new CommandProblem(
+      'faults',
+      `${weekFolder} holds no game….csv: chart the finished game into it, with the columns of opponent.csv`,
+    );
+  const season = { folder: dirname(week), shown: join(weekFolder, '..') };
+  const profile =
+    (await readProfile(week, weekFolder, 'profile.yaml')) ??
+    (await readProfile(season.folder, season.shown, 'profile.yaml'));
+  const ownProfile = await readProfile(season.folder, season.shown, 'ours-profile.yaml');
+  const theirs = games.map((file) => read(file, 'opponent', profile));
+  const ours = (await readSheets(week, weekFolder, /^ours/i)).map((file) => read(file, 'own', ownProfile));
+  const own = joinOwnFilm(ours.map(({ chart }) => chart));
+  return {
+    game: snapsOf(joinCharts(theirs.map(({ chart }) => chart)), opponent),
+    ours: own && library ? completeOwnFilm(own, library).chart : own,
+    ...problemsOf([...theirs, ...ours]),
+  };
+}
+
+async function readProfile(folder: string, shown: string, name: string): Promise<Profile | null> {
+  const found = await readOne(folder, shown, name);
+  if (!found) return null;
+  const reading = readYaml(found.bytes, profileSchema, found.file);
+  if (reading.kind === 'value') return reading.value;
+  throw new CommandProblem('faults', reading.problems.map(describeProblem).join('\n'));
+}
+
+function read(file: FoundFile, kind: SheetOptions['kind'], profile: Profile | null): SheetReading {
+  return readSheet(file, profile ? { kind, profile } : { kind });
+}
+
+/** A sheet that names no offense is all theirs. */
+function snapsOf(chart: Chart, opponent: string): Chart {
+  const key = (name: string) => name.trim().toLowerCase();
+  return filterSnaps(chart, (i) => key(textAt(chart, 'offense', i) ?? opponent) === key(opponent));
+}
+
+function problemsOf(readings: readonly SheetReading[]): Pick<GameReading, 'faults' | 'named'> {
+  const { groups, restProblems } = groupProblems(
+    readings.flatMap(({ problems }) => problems),
+    NAMED,
+  );
+  const rest = restProblems > 0 ? [`… and ${restProblems} more`] : [];
+  const faults = readings.reduce((sum, { rejected }) => sum + rejected.length, 0);
+  return { faults, named: [...groups.map(describeGroup), ...rest] };
+}

@@ -1,0 +1,163 @@
+import type { CountCheck, CountRange } from '../../pressure/review/count-range.ts';
+import type { Grade } from '../../pressure/review/grade.ts';
+import type { TargetReview } from '../../pressure/review/log-score.ts';
+import type { TellReview } from '../../pressure/review/tell.ts';
+import { SITUATIONS } from '../../pressure/snap/situation.ts';
+import {
+  type Cell,
+  numberCell,
+  numbers,
+  shareCell,
+  type TableView,
+  textCell,
+  thinMark,
+  words,
+} from '../view/table-view.ts';
+import { className, familyLabel, plainWords, TARGET_LABELS } from '../words/label.ts';
+import { fixed, signed } from '../words/number-words.ts';
+import { percent } from '../words/percent.ts';
+import { isThin } from '../words/share-words.ts';
+import { savedWords } from './review-words.ts';
+
+/** Sunday's forecast, question by question, beside two plainer ways to guess. */
+export function scoreTable(scores: readonly TargetReview[]): TableView {
+  return {
+    id: 'scores',
+    caption: 'Average surprise a snap (log loss), lower is better',
+    columns: [
+      words('Question'),
+      numbers('Snaps'),
+      numbers('Forecast'),
+      numbers('Plain rate'),
+      numbers('Raw cell'),
+      words('Forecast less plain rate'),
+    ],
+    rows: scores.map((score) => ({
+      name: TARGET_LABELS[score.target],
+      cells: [
+        numberCell(score.snaps < THIN ? `${score.snaps}, thin` : String(score.snaps), score.snaps),
+        lossCell(score.model),
+        lossCell(score.plainRate),
+        lossCell(score.rawCell),
+        textCell(`${fixed(score.difference, 3)}, give or take ${errorWords(score.standardError)}`),
+      ],
+      ...thinMark(score.snaps < THIN),
+    })),
+    empty: 'nothing that was forecast was charted',
+  };
+}
+
+/** Common practice: cells under about 20 are wide. */
+const THIN = 20;
+
+function lossCell(loss: number): Cell {
+  return numberCell(fixed(loss, 3), loss);
+}
+
+function errorWords(error: number | null): string {
+  return error === null ? 'what one snap cannot say' : fixed(error, 3);
+}
+
+/** Counts of the game against Sunday's ranges; those that fell outside first. */
+export function countTable(counts: readonly CountCheck[]): TableView {
+  const order = [...counts].sort((a, b) => missRank(a) - missRank(b));
+  return {
+    id: 'counts',
+    caption: 'Counts against their ranges, from five snaps on',
+    columns: [
+      words('Count'),
+      words('Situation'),
+      numbers('Came'),
+      numbers('Expected'),
+      numbers('95% range'),
+      numbers('Central half'),
+    ],
+    rows: order.map((check) => ({
+      name: className(check.target, check.name),
+      cells: [
+        textCell(situationWords(check.situation)),
+        numberCell(`${check.came} of ${check.snaps}`, check.came / check.snaps),
+        numberCell(fixed(check.expected * check.snaps, 1), check.expected),
+        numberCell(rangeWords(check.outer), check.outer.low),
+        numberCell(rangeWords(check.inner), check.inner.low),
+      ],
+      ...thinMark(check.snaps < THIN),
+    })),
+    empty: 'no count reached five snaps',
+  };
+}
+
+function missRank({ outer, inner }: CountCheck): number {
+  if (!outer.hit) return 0;
+  return inner.hit ? 2 : 1;
+}
+
+function rangeWords({ low, high, hit }: CountRange): string {
+  return `${low} to ${high}${hit ? '' : ', missed'}`;
+}
+
+/** A situation's label, or the word for all of them. */
+export function situationWords(id: string): string {
+  return id === 'all' ? 'All snaps' : (SITUATIONS.find((situation) => situation.id === id)?.label ?? plainWords(id));
+}
+
+/** Sunday's habits to watch in the game. */
+export function tellTable(tells: readonly TellReview[]): TableView {
+  return {
+    id: 'tells',
+    caption: 'Habits to watch: did they hold?',
+    columns: [
+      words('When'),
+      words('Then'),
+      numbers('Expected without it'),
+      numbers('On film'),
+      numbers('Planned with'),
+      numbers('In the game'),
+      words('So'),
+    ],
+    rows: tells.map((tell) => ({
+      name: tell.description,
+      cells: [
+        textCell(className(tell.target, tell.follows)),
+        numberCell(percent(tell.expected), tell.expected),
+        shareCell(tell.film),
+        numberCell(percent(tell.planWith), tell.planWith),
+        shareCell(tell.game),
+        textCell(tell.verdict),
+      ],
+      ...thinMark(isThin(tell.game)),
+    })),
+    empty: 'Sunday’s report named none',
+  };
+}
+
+/** Our calls, or kinds of pressure, against what Sunday expected of them. */
+export function gradeTable(
+  grades: readonly Grade[],
+  place: { readonly id: string; readonly caption: string; readonly first: string },
+): TableView {
+  return {
+    id: place.id,
+    caption: place.caption,
+    columns: [
+      words(place.first),
+      numbers('Held: loss, stop or takeaway'),
+      numbers('Points saved per ten snaps, 95%'),
+      numbers('Expected'),
+      numbers('Points over expectation'),
+      words('So'),
+    ],
+    rows: grades.map((grade) => ({
+      name: place.id === 'families' ? familyLabel(grade.name) : grade.name,
+      cells: [
+        shareCell(grade.held),
+        numberCell(savedWords(grade), grade.saved),
+        numberCell(signed(grade.expected), grade.expected),
+        numberCell(signed(grade.overExpectation), grade.overExpectation),
+        textCell(grade.standing),
+      ],
+      ...thinMark(grade.snaps < THIN),
+    })),
+    empty: 'no call of ours could be graded',
+  };
+}

@@ -1,0 +1,100 @@
+import type { RangeReview } from '../../pressure/review/range-hits.ts';
+import { LEAST_GAMES, type Season } from '../../pressure/review/season.ts';
+import { counted, fixed, listed } from '../words/number-words.ts';
+import { percent } from '../words/percent.ts';
+import { countWords } from '../words/share-words.ts';
+import { rangeWords } from './review-words.ts';
+
+/** The season in sentences: is the model calibrated on our film, which families paid, is our guess rate falling. */
+export function seasonSentences(season: Season): readonly string[] {
+  return [
+    gameWords(season),
+    scoreWords(season),
+    `${rangeWords(season.ranges)}${rangeLook(season)}`,
+    lineWords(season),
+    familyWords(season),
+    guessWords(season),
+    tellWords(season),
+  ];
+}
+
+function gameWords({ games, notReviewed }: Season): string {
+  const few = games.length < LEAST_GAMES ? ` Under ${LEAST_GAMES} games nothing below is more than a first look.` : '';
+  const lacking =
+    notReviewed.length === 0
+      ? ''
+      : ` Not in it, because not reviewed yet: ${listed(notReviewed)} (pressure-plan review).`;
+  return `${counted(games.length, 'game', 'games')} reviewed.${few}${lacking}`;
+}
+
+function scoreWords({ targets, games }: Season): string {
+  if (targets.length === 0) return 'Nothing that was forecast was charted in the games.';
+  const better = targets.filter(({ difference }) => difference < 0).length;
+  const clear = targets.filter(
+    ({ difference, standardError }) => standardError !== null && Math.abs(difference) > 2 * standardError,
+  );
+  const named = clear.length === 0 ? 'none' : String(clear.length);
+  const sure =
+    games.length < LEAST_GAMES
+      ? 'too few games for an error'
+      : `${named} by more than twice the error over ${counted(games.length, 'game', 'games')}`;
+  return `The forecast was closer than the plain film rate on ${better} of ${counted(targets.length, 'question', 'questions')}; ${sure}.`;
+}
+
+/** Judged on the central halves: ranges of whole numbers near 95% can hardly miss. */
+function rangeLook({ ranges, games }: Season): string {
+  if (games.length < LEAST_GAMES) return '';
+  const look = lookOf(ranges);
+  return look === 'as expected'
+    ? ' By the central halves the ranges look neither too wide nor too narrow.'
+    : ` By the central halves the ranges look ${look}.`;
+}
+
+function lookOf({ inner }: RangeReview): 'as expected' | 'too wide' | 'too narrow' {
+  const { expected, hits } = inner;
+  if (expected === null || hits.estimate === null) return 'as expected';
+  const error = Math.sqrt((expected * (1 - expected)) / hits.trials);
+  const apart = (hits.estimate - expected) / error;
+  if (Math.abs(apart) <= SURPRISING) return 'as expected';
+  return apart > 0 ? 'too wide' : 'too narrow';
+}
+
+/** Standard errors; three and not two, because the counts overlap and so scatter more than alone. Judgement. */
+const SURPRISING = 3;
+
+function lineWords({ line, bins }: Season): string {
+  const snaps = bins.reduce((sum, { came }) => sum + came.trials, 0);
+  if (line.slope === null || line.inTheLarge === null)
+    return `${counted(snaps, 'forecast', 'forecasts')} of a yes or no: too few for a calibration slope.`;
+  const bold = line.slope < 1 ? 'below 1 the forecasts were too bold' : 'above 1 they were too shy';
+  return `Over ${counted(snaps, 'forecast', 'forecasts')} of a yes or no the calibration slope is ${fixed(line.slope, 2)} (1 is ideal; ${bold}), the shift ${fixed(line.inTheLarge, 2)} (0 is ideal).`;
+}
+
+function familyWords({ families }: Season): string {
+  if (families.length === 0) return 'No call of ours was charted in a reviewed game.';
+  const apart = families.filter(({ standing }) => standing !== 'too few' && standing !== 'within the usual spread');
+  const few = families.filter(({ standing }) => standing === 'too few').length;
+  const said =
+    apart.length === 0
+      ? 'no kind of pressure stands apart from what was expected of it'
+      : `${counted(apart.length, 'kind of pressure stands', 'kinds of pressure stand')} apart from what was expected (table)`;
+  return `Which kinds paid: ${said}; ${few} of ${families.length} on too few snaps or games to say.`;
+}
+
+function guessWords({ guesses }: Season): string {
+  const last = guesses.games.at(-1);
+  if (!last) return 'Our guess rate is not known: earlier film or the calls of the games are missing.';
+  const now = `In the last game a reader of our film named the coverage from the path on ${countWords(last.fromPath)}`;
+  const { change } = guesses;
+  if (!change || change.estimate === null) return `${now}; there is no earlier game to compare it with.`;
+  const points = `${percent(Math.abs(change.estimate))} ${change.estimate < 0 ? 'lower' : 'higher'} than before`;
+  const sure = change.low > 0 || change.high < 0 ? '' : ', which chance alone can do';
+  return `${now}, ${points}${sure}.`;
+}
+
+function tellWords({ tells }: Season): string {
+  const seen = tells.held + tells.died;
+  return seen === 0
+    ? 'No habit to watch came on three snaps or more.'
+    : `Habits to watch: ${tells.held} of ${seen} that came on three snaps or more held.`;
+}

@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import { chartFromRecords } from '../../../src/ingest/chart.ts';
+import { type Review, reviewWeek } from '../../../src/pressure/review/review.ts';
+import { seasonOf } from '../../../src/pressure/review/season.ts';
+import { renderReview } from '../../../src/report/review/render-review.ts';
+import { renderSeason } from '../../../src/report/review/render-season.ts';
+import { reviewSentences } from '../../../src/report/review/review-words.ts';
+import { seasonSentences } from '../../../src/report/review/season-words.ts';
+import { seasonChart } from '../../../src/report/view/season-chart.ts';
+import { inventedPlan } from '../../report/invented-plan.ts';
+
+const plan = inventedPlan({ opponent: '<b>Hill & Dale</b>' });
+const game = chartFromRecords(
+  Array.from({ length: 30 }, (_, i) => ({
+    game: 'Friday',
+    down: 1 + (i % 3),
+    to_go: 10,
+    play_kind: ['run', 'screen', 'dropback'][i % 3] ?? 'run',
+  })),
+);
+const ours = chartFromRecords(
+  Array.from({ length: 12 }, () => ({
+    down: 1,
+    to_go: 10,
+    play_kind: 'dropback',
+    call: 'Rake',
+    family: 'three_under',
+    path: 'rake',
+    coverage: 'three deep',
+    gain: 3,
+  })),
+);
+const reviewOf = (week: string): Review =>
+  reviewWeek({ plan, week, sunday: 'report.json', game, ours, film: game, archive: null, earlierFilm: ours });
+const reviews = ['week-01', 'week-02', 'week-03'].map(reviewOf);
+const first = reviewOf('week-01');
+
+describe('the review page', () => {
+  it('is whole, asks for nothing outside, and escapes names', async () => {
+    const page = await renderReview(first);
+    expect(page).toMatch(/^<!doctype html>[\s\S]*<\/html>\n$/);
+    expect(page).not.toMatch(/(?:src|href)="(?!#|data:)/);
+    expect(page).not.toMatch(/\bNaN\b|\bundefined\b|\bInfinity\b|<b>Hill/);
+    expect(page).toContain('One game proves nothing');
+    expect(page).toContain('Invented demonstration data');
+    expect(await renderReview(first)).toBe(page);
+  });
+
+  it('calls a game of twelve graded snaps thin and says what chance alone does', () => {
+    const said = reviewSentences(first).join(' ');
+    expect(said).toMatch(/12 snaps of ours graded, 0 could not be: .* where chance alone swings by \d/);
+    expect(said).toMatch(/on 12 of 12 \(thin\)/);
+    expect(said).toMatch(/The counts overlap, so this is no test/);
+  });
+
+  it('says so when our calls were not charted and when the film held the game', () => {
+    const lacking = reviewSentences({ ...first, grades: null, guesses: null, seenBefore: ['Friday'] }).join(' ');
+    expect(lacking).toContain('Our own calls of the game were not charted');
+    expect(lacking).toContain('already held Friday: what is said of that is no forecast');
+  });
+});
+
+describe('the season page', () => {
+  it('is whole with one game and with three, and calls one game a first look', async () => {
+    for (const list of [[first], reviews]) {
+      const page = await renderSeason(seasonOf(list, []), list);
+      expect(page).not.toMatch(/\bNaN\b|\bundefined\b|\bInfinity\b/);
+      expect(page).toContain('<svg');
+    }
+    expect(seasonSentences(seasonOf([first], []))[0]).toMatch(/Under 3 games nothing below is more than a first look/);
+    expect(seasonSentences(seasonOf(reviews, ['week-00'])).join(' ')).toMatch(/not reviewed yet: week-00/);
+  });
+
+  it('says so without any review', async () => {
+    const page = await renderSeason(seasonOf([], []), []);
+    expect(page).toContain('0 games reviewed');
+    expect(page).not.toMatch(/\bNaN\b|\bundefined\b/);
+  });
+});
+
+describe('forecast against what happened over the season', () => {
+  it('draws a row for each question and game that was charted, with its table', () => {
+    const chart = seasonChart(reviews);
+    expect(chart.table.rows.length).toBe(6);
+    expect(chart.table.rows[0]?.cells[2]?.text).toBe('10 of 30');
+    expect(chart.spec).not.toBeNull();
+    expect(seasonChart([])).toMatchObject({ spec: null, empty: expect.stringContaining('No finished game') });
+  });
+});
