@@ -4,6 +4,8 @@ import { largestRemainder } from '../../stats/apportion.ts';
 export interface RepPair {
   readonly call: string;
   readonly look: string;
+  /** Repetitions asked for to install the call against this look, at least 0; 0 for a call we have. */
+  readonly install: number;
   /** Worth of the pair against the others, at least 0. */
   readonly weight: number;
   /** Lower comes first when the repetitions do not reach; `null` where no repetition is asked for. */
@@ -17,8 +19,9 @@ export interface RepCounts {
 }
 
 /**
- * Counts out the repetitions of a week: one for every pair that asks for one, the rest by largest remainder of the
- * weights less what a pair has already got. When they do not reach, the pairs of lower `need` are served first.
+ * Counts out the repetitions of a week: one for every pair that asks for one; then what it takes to install the new
+ * calls; then the rest by largest remainder of the weights, less what a pair has already got. When they do not reach,
+ * the pairs of lower `need` are served first.
  *
  * @param seats - repetitions of the week, a whole number
  * @returns whole numbers that sum to `seats` unless no pair has any weight
@@ -29,17 +32,29 @@ export function repCounts(pairs: readonly RepPair[], seats: number): RepCounts {
   const counts: number[] = pairs.map(() => 0);
   for (const { i } of served) counts[i] = 1;
   const unmet = asking.slice(served.length).flatMap(({ i }) => pairs[i] ?? []);
-  const rest = seats - served.length;
-  if (rest > 0 && pairs.length > 0) {
-    largestRemainder(leftOver(pairs, counts, seats), rest).forEach((more, i) => {
-      counts[i] = (counts[i] ?? 0) + more;
-    });
-  }
+  const lacking = pairs.map(({ install }, i) => Math.max(0, install - (counts[i] ?? 0)));
+  handOut(counts, lacking, Math.min(seats - sum(counts), Math.ceil(sum(lacking))));
+  handOut(counts, leftOver(pairs, counts, seats), seats - sum(counts));
   return { counts, unmet };
 }
 
+function handOut(counts: number[], weights: readonly number[], seats: number): void {
+  if (seats <= 0 || weights.length === 0) return;
+  largestRemainder(weights, seats).forEach((more, i) => {
+    counts[i] = (counts[i] ?? 0) + more;
+  });
+}
+
+/** What each pair lacks of its installing and of its share in all the other repetitions. */
 function leftOver(pairs: readonly RepPair[], given: readonly number[], seats: number): number[] {
-  const total = pairs.reduce((sum, { weight }) => sum + weight, 0);
-  if (total === 0) return pairs.map(({ need }) => (need === null ? 0 : 1));
-  return pairs.map(({ weight }, i) => Math.max(0, (weight / total) * seats - (given[i] ?? 0)));
+  const total = sum(pairs.map(({ weight }) => weight));
+  const others = Math.max(0, seats - sum(pairs.map(({ install }) => install)));
+  const lacking = pairs.map(({ install, weight }, i) => {
+    return Math.max(0, install + (total === 0 ? 0 : (weight / total) * others) - (given[i] ?? 0));
+  });
+  return sum(lacking) > 0 ? lacking : pairs.map(({ need }) => (need === null ? 0 : 1));
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
 }

@@ -21,21 +21,36 @@ export interface ScriptPair extends RepPair {
 }
 
 /**
- * Every call of the menu against every kind of look, with its weight: the repetitions the menu asks for, times the look's
- * share where the call is called. New calls come first.
+ * Part of the repetitions beyond installing that follows how often the menu calls each call; the other part follows what
+ * defense.yaml asks for to keep the calls we have. Judgement: a call that is called most must be repped most, and one
+ * that is called once a game must still be kept.
+ */
+export const MIX_PART = 0.5;
+
+/**
+ * Every call of the menu against every kind of look, with its weight: its part in the week's repetitions, times the
+ * look's share where the call is called. New calls come first.
  */
 export function scriptPairs(input: ScriptInput, splits: LookSplits): readonly ScriptPair[] {
   const calls = input.menu.calls.map((call) => ({ call, isNew: isNewCall(input, call.call) }));
   const ordered = [...calls.filter(({ isNew }) => isNew), ...calls.filter(({ isNew }) => !isNew)];
-  return ordered.flatMap(({ call, isNew }) => pairsOfCall(input, splits, { call, isNew }));
+  const called = ordered.reduce((sum, { call }) => sum + call.expectedCalls, 0);
+  const kept = ordered.reduce((sum, { call, isNew }) => sum + (isNew ? 0 : call.reps), 0);
+  return ordered.flatMap(({ call, isNew }) => {
+    const byMix = called === 0 ? 0 : (MIX_PART * call.expectedCalls) / called;
+    const toKeep = kept === 0 || isNew ? 0 : ((1 - MIX_PART) * call.reps) / kept;
+    return pairsOfCall(input, splits, { call, isNew, part: byMix + toKeep });
+  });
 }
 
-interface NewOrOld {
+interface CallPart {
   readonly call: MenuCall;
   readonly isNew: boolean;
+  /** Part of the repetitions beyond installing. */
+  readonly part: number;
 }
 
-function pairsOfCall(input: ScriptInput, splits: LookSplits, { call, isNew }: NewOrOld): ScriptPair[] {
+function pairsOfCall(input: ScriptInput, splits: LookSplits, { call, isNew, part }: CallPart): ScriptPair[] {
   const family = FAMILIES.find((name) => name === call.family) ?? 'base';
   const situations = callSituations(input, call);
   const shares = sharesOfCall(input, splits, situations);
@@ -51,7 +66,8 @@ function pairsOfCall(input: ScriptInput, splits: LookSplits, { call, isNew }: Ne
       sentFrom: input.library.calls.find(({ name }) => name === call.call)?.sent_from ?? 'either',
       isNew,
       reasons: found?.reasons ?? ['forecast'],
-      weight: Math.max(call.reps, 1) * (shares.overall.get(id) ?? 0),
+      install: isNew ? call.reps * (shares.overall.get(id) ?? 0) : 0,
+      weight: part * (shares.overall.get(id) ?? 0),
       need: found ? needOf(found, required, isNew) : null,
       situations: shares.bySituation.get(id) ?? situations,
     };

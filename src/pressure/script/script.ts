@@ -13,9 +13,10 @@ import { hashWeights, situationsInOrder } from './script-situation.ts';
 import { spreadEvenly } from './script-spread.ts';
 
 /**
- * The practice script of a week: every call of the menu against its likeliest, its worst and its deciding looks, the
- * other repetitions by largest remainder of what the menu asks for times what the forecast expects. As many repetitions
- * as the periods of week.yaml hold; calls off the menu get none.
+ * The practice script of a week: every call of the menu against its likeliest, its worst and its deciding looks; then
+ * what it takes to install the new calls; the other repetitions by largest remainder of the call's part, half as the
+ * menu calls it and half as it must be kept, times what the forecast expects. As many repetitions as the periods of
+ * week.yaml hold; calls off the menu get none.
  */
 export function practiceScript(input: ScriptInput): PracticeScript {
   const { settings, chart } = input;

@@ -1,12 +1,14 @@
 import { CONTACT_CAUTIONS, WHO_DECIDES } from '../../pressure/script/contact-caution.ts';
 import type { LookCard } from '../../pressure/script/look-card.ts';
 import { CARD_COLUMNS } from '../../pressure/script/look-card-words.ts';
+import { MIX_PART } from '../../pressure/script/script-pair.ts';
 import type { PracticeScript } from '../../pressure/script/script-result.ts';
 import { documentText } from '../page/document.ts';
 import { type Html, html } from '../page/html.ts';
 import { INVENTED } from '../page/masthead.ts';
 import { tableMarkup } from '../page/table.ts';
 import { counted } from '../words/number-words.ts';
+import { percent } from '../words/percent.ts';
 import { cardDrawing } from './card-drawing.ts';
 import { SCRIPT_STYLE } from './script-style.ts';
 import { contactTable, countTable, periodTable } from './script-table.ts';
@@ -30,6 +32,7 @@ ${tableMarkup(contactTable(script.contact))}${cautionMarkup()}
 <h2>The week</h2>
 ${periodsMarkup(script)}
 <h2>Who is repped against what</h2>
+<p class="small">${HOW_COUNTED}</p>
 ${tableMarkup(countTable(script))}
 <h2 class="sheet">Scout cards</h2>
 <p class="small">Seen from behind the offense. Thick: the ball or its carrier. Thin: protection and the back. Dashed: motion.</p>
@@ -37,6 +40,8 @@ ${tableMarkup(countTable(script))}
 </main>`;
   return documentText({ title: `Practice script: ${head.opponent}`, style: SCRIPT_STYLE, script: '', body });
 }
+
+const HOW_COUNTED = `Every call is seen at least once against its likeliest, its worst and its deciding looks. New calls then get the repetitions the menu asks for to install them. Of all the others ${percent(MIX_PART)} go as often as the menu calls each call and the rest as defense.yaml asks for to keep it, each against the looks the forecast expects where it is called (largest remainder).`;
 
 function shortageMarkup(shortages: readonly string[]): Html | null {
   return shortages.length === 0

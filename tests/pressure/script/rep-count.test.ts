@@ -5,6 +5,7 @@ import { type RepPair, repCounts } from '../../../src/pressure/script/rep-count.
 const pair = (call: string, weight: number, need: number | null = null): RepPair => ({
   call,
   look: 'run',
+  install: 0,
   weight,
   need,
 });
@@ -39,10 +40,58 @@ describe('repetitions counted out', () => {
     expect(repCounts([], 12)).toEqual({ counts: [], unmet: [] });
   });
 
+  it('installs new calls before anything is shared out, and shares out the rest by weight', () => {
+    const pairs = [{ ...pair('new', 1), install: 10 }, pair('called often', 6), pair('called seldom', 3)];
+    expect(repCounts(pairs, 10).counts).toEqual([10, 0, 0]);
+    expect(repCounts(pairs, 30).counts).toEqual([12, 12, 6]);
+  });
+
+  it('gives a new call what its installing asks for whenever the week can hold it', () => {
+    const asked = fc.array(fc.integer({ min: 0, max: 15 }), { minLength: 1, maxLength: 6 });
+    fc.assert(
+      fc.property(
+        asked,
+        fc.array(fc.nat(50), { minLength: 1, maxLength: 6 }),
+        fc.nat(100),
+        (installs, weights, more) => {
+          const pairs = [
+            ...installs.map((install, i) => ({ ...pair(`new ${i}`, 1, i), install })),
+            ...weights.map((weight, i) => pair(`old ${i}`, weight, i)),
+          ];
+          const { counts } = repCounts(pairs, sum(installs) + pairs.length + more);
+          installs.forEach((install, i) => {
+            expect(counts[i]).toBeGreaterThanOrEqual(install);
+          });
+        },
+      ),
+      { numRuns: 100 },
+    );
+  });
+
+  it('more weight never means fewer repetitions', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.integer({ min: 1, max: 40 }), { minLength: 2, maxLength: 8 }),
+        fc.integer({ min: 1, max: 40 }),
+        fc.nat(150),
+        (weights, more, seats) => {
+          const of = (first: number) =>
+            repCounts(
+              [first, ...weights.slice(1)].map((weight, i) => pair(`call ${i}`, weight, i)),
+              seats,
+            ).counts[0] ?? 0;
+          expect(of((weights[0] ?? 0) + more)).toBeGreaterThanOrEqual(of(weights[0] ?? 0));
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+
   it('always sums to the repetitions of the week', () => {
     const anyPair = fc.record({
       call: fc.constantFrom('a', 'b', 'c'),
       look: fc.constant('run'),
+      install: fc.double({ min: 0, max: 12, noNaN: true }),
       weight: fc.double({ min: 0, max: 50, noNaN: true }),
       need: fc.option(fc.integer({ min: 0, max: 9 })),
     });

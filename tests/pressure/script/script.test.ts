@@ -58,6 +58,41 @@ describe('the practice script', () => {
     expect(script.reps.slice(0, looks).every(({ call }) => call === 'Afterburn')).toBe(true);
   });
 
+  it('reps the call that is called most more often than it did by its upkeep alone', () => {
+    const [most, second] = [...input.menu.calls].sort((a, b) => b.expectedCalls - a.expectedCalls);
+    const only = (name: string | undefined) =>
+      input.menu.calls.map((call) => ({ ...call, expectedCalls: call.call === name ? 20 : 1 }));
+    const repsOf = (name: string | undefined) => {
+      const made = practiceScript({ ...input, menu: { ...input.menu, calls: only(name) } });
+      return new Map(made.calls.map(({ call, reps }) => [call, reps]));
+    };
+    const [a, b] = [most?.call ?? '', second?.call ?? ''];
+    expect(repsOf(a).get(a)).toBeGreaterThan((repsOf(b).get(a) ?? 0) + 10);
+    expect(repsOf(b).get(b)).toBeGreaterThan((repsOf(a).get(b) ?? 0) + 10);
+  });
+
+  it('gives every new call at least what the menu asks for', () => {
+    for (const { isNew, reps, asked } of script.calls) if (isNew) expect(reps).toBeGreaterThanOrEqual(asked);
+    expect(script.calls.some(({ isNew }) => isNew)).toBe(true);
+  });
+
+  it('leaves none of the menu unrepped and reps none that was dropped, whatever is dropped', () => {
+    fc.assert(
+      fc.property(
+        fc.subarray([...input.menu.calls], { minLength: 1 }),
+        fc.integer({ min: 40, max: 160 }),
+        (calls, reps) => {
+          const made = practiceScript({
+            ...inputWith([Math.ceil(reps / 4), Math.ceil(reps / 4), Math.ceil(reps / 4), Math.ceil(reps / 4)]),
+            menu: { ...input.menu, calls },
+          });
+          expect([...new Set(made.reps.map(({ call }) => call))].sort()).toEqual(calls.map(({ call }) => call).sort());
+        },
+      ),
+      { numRuns: 20 },
+    );
+  });
+
   it('counts per call agree with the list, and every card is used', () => {
     for (const { call, reps, looks } of script.calls) {
       expect(script.reps.filter((rep) => rep.call === call).length).toBe(reps);
