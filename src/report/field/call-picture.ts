@@ -64,11 +64,14 @@ const LANE_YARDS: Readonly<Record<Lane, number>> = {
   near_D: 6,
 };
 
+/** How far inside his lane a rusher ends: enough to aim at the passer, little enough that lanes stay apart; judgement. */
+const PINCH = 0.6;
+
 function rushPath(rusher: Call['rush'][number], context: Context): RushPath {
   const { offense, near } = context;
   const lane = near * LANE_YARDS[rusher.lane];
   const crosses = { across: offense.ball.across + lane, past: 0 };
-  const to = { across: offense.passer.across + lane * 0.28, past: offense.passer.past + 1.6 };
+  const to = { across: offense.passer.across + lane * PINCH, past: offense.passer.past + 1.6 };
   const from = rusher.from
     ? { across: offense.ball.across + near * rusher.from.lateral, past: rusher.from.depth }
     : startOf(rusher.role, context);

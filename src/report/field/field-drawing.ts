@@ -84,7 +84,7 @@ function ring(at: FieldPoint): string {
 }
 
 function disc(at: FieldPoint, letters: string, look: 'open' | 'filled'): string {
-  const shape = `<circle class="${look}" cx="${x(at)}" cy="${y(at.past)}" r="13"/>`;
+  const shape = `<circle class="${look}" cx="${x(at)}" cy="${y(at.past)}" r="12"/>`;
   return `${shape}<text class="${look}" x="${x(at)}" y="${y(at.past, 5.5)}">${escapeText(letters)}</text>`;
 }
 
