@@ -80,3 +80,15 @@ function seasonGames(chart: Chart, seasons: readonly number[] | undefined): read
     }));
   });
 }
+
+/** The second of two games that one offense has in one week and season: a sign that seasons are mixed up. */
+export function sameWeekTwice(games: readonly BacktestGame[]): readonly BacktestGame[] {
+  const seen = new Set<string>();
+  return games.filter(({ offense, season, week }) => {
+    const key = JSON.stringify([season, week, offense]);
+    if (!Number.isFinite(week)) return false;
+    const twice = seen.has(key);
+    seen.add(key);
+    return twice;
+  });
+}

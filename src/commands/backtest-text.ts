@@ -1,0 +1,122 @@
+import type {
+  BacktestResult,
+  CountCoverage,
+  MethodScore,
+  PairedDifference,
+  TargetScore,
+} from '../pressure/forecast/backtest/backtest-result.ts';
+import { tableText } from './table-text.ts';
+
+/** A backtest as text: what was done, then one table of methods and one of intervals for every target. */
+export function backtestText(result: BacktestResult, archiveWords: string): string {
+  const judged = result.targets.filter(({ snaps }) => snaps > 0);
+  const blank = result.targets.filter(({ snaps }) => snaps === 0).map(blankWords);
+  return [headWords(result, archiveWords), ...judged.map(targetText), ...blank].join('\n');
+}
+
+function headWords(result: BacktestResult, archiveWords: string): string {
+  const { offenses, games, snaps, singleGames } = result;
+  return [
+    `${counted(games, 'game')} of ${counted(offenses, 'offense')} forecast, ${counted(snaps, 'snap')} in all.`,
+    ...learnedFrom(result),
+    ...(singleGames > 0 ? [`${counted(singleGames, 'offense')} with a single game could not be judged.`] : []),
+    archiveWords,
+    LEGEND,
+    '',
+  ].join('\n');
+}
+
+function learnedFrom({ games, leftOneOut, trainedOn }: BacktestResult): string[] {
+  const before = trainedOn === 'all' ? 'all its games before' : `up to ${counted(trainedOn, 'game')} before it`;
+  const inOrder = games - leftOneOut;
+  return [
+    ...(inOrder > 0 ? [`${counted(inOrder, 'game')}, of each offense the fifth on: forecast from ${before}.`] : []),
+    ...(leftOneOut > 0
+      ? [`${counted(leftOneOut, 'game')} of offenses with fewer than five: each from all their others, later ones too.`]
+      : []),
+  ];
+}
+
+const LEGEND = `Log loss is the average surprise of a snap in nats, Brier the mean squared error: lower is better for both.
+A difference under 0 favors the forecast of the row; in brackets its standard error, paired by game, with the offense as
+unit where there are three or more. One game shows nothing.`;
+
+function targetText(target: TargetScore): string {
+  const { label, snaps, games, notCharted, methods, coverage } = target;
+  const head = `${label}: ${counted(snaps, 'snap')} in ${counted(games, 'game')}; not charted or not told on ${notCharted.toLocaleString('en-US')}`;
+  const columns = [
+    '',
+    'log loss',
+    'Brier',
+    'called',
+    'slope',
+    ...AGAINST.map(({ words }) => words),
+    'better than own rate',
+  ];
+  const counts = coverage.filter(({ intervals }) => intervals > 0).map(coverageCells);
+  return [
+    head,
+    tableText(columns, methods.map(methodCells)),
+    ...reliabilityLines(methods),
+    tableText(['95% ranges for the next count', 'ranges', 'held', 'if right', 'mean width'], counts),
+  ].join('\n');
+}
+
+const AGAINST = [
+  { id: 'own_rate', words: 'less own rate' },
+  { id: 'own_down_distance', words: 'less own d&d' },
+  { id: 'archive_down_distance', words: "less others' d&d" },
+] as const;
+
+function methodCells(method: MethodScore): string[] {
+  const slope = method.calibration?.slope;
+  const find = (id: string) => method.against.find((other) => other.id === id);
+  const rate = find('own_rate');
+  return [
+    method.words,
+    method.logLoss.toFixed(4),
+    method.brier.toFixed(4),
+    percent(method.right / method.snaps),
+    steep(slope) ? '' : (slope ?? 0).toFixed(2),
+    ...AGAINST.map(({ id }) => differenceWords(find(id))),
+    rate ? `${rate.won} of ${rate.games}` : '',
+  ];
+}
+
+/** A forecast that is nearly the same on every snap has no slope worth printing. */
+function steep(slope: number | null | undefined): boolean {
+  return slope === null || slope === undefined || Math.abs(slope) > 10;
+}
+
+function differenceWords(paired: PairedDifference | undefined): string {
+  if (!paired) return '';
+  const error = paired.standardError === null ? '' : ` (${paired.standardError.toFixed(4)})`;
+  return `${paired.difference >= 0 ? '+' : ''}${paired.difference.toFixed(4)}${error}`;
+}
+
+/** For the chain before the look: of the snaps for which it said so much, how many came. */
+function reliabilityLines(methods: readonly MethodScore[]): string[] {
+  const page =
+    methods.find(({ id }) => id === 'chain_plan_archive') ?? methods.find(({ id }) => id === 'chain_plan_own');
+  if (!page) return [];
+  const bins = page.reliability.flatMap(({ forecasts, said, happened }) =>
+    said === null ? [] : [`${percent(said)} said, ${percent(happened / forecasts)} of ${forecasts} came`],
+  );
+  return [`Said and came, by ${page.words}: ${bins.join('; ')}\n`];
+}
+
+function coverageCells({ label, intervals, covered, due, width }: CountCoverage): string[] {
+  return [label, String(intervals), percent(covered / intervals), percent(due ?? 0), percent(width ?? 0)];
+}
+
+function blankWords({ label, notCharted }: TargetScore): string {
+  return `${label}: not charted on any of ${counted(notCharted, 'snap')}`;
+}
+
+function counted(count: number, noun: string): string {
+  return `${count.toLocaleString('en-US')} ${noun}${count === 1 ? '' : 's'}`;
+}
+
+function percent(share: number): string {
+  return `${(100 * share).toFixed(1)}%`;
+}
