@@ -64,7 +64,7 @@ export function inventedRecords(offense: InventedOffense = {}): SnapRecord[] {
 /** The forecast a plain count would make: a situation's snaps on top of fifteen snaps' worth of the whole. */
 export function countedForecast(chart: Chart, settings: WeekSettings = inventedSettings()): ForecastChapter {
   const situations = situationCodes(chart, settings.situations);
-  const forecasts = (['answer', 'back_job', 'protectors'] as const).flatMap((target) =>
+  const forecasts = COUNTED_TARGETS.flatMap((target) =>
     ['all', ...SITUATIONS.map(({ id }) => id)].map((id, place) =>
       countedCell(chart, { target, id, place, settings, situations }),
     ),
@@ -76,6 +76,15 @@ export function countedForecast(chart: Chart, settings: WeekSettings = inventedS
     archive: { used: false, games: 0, snaps: 0, note: '' },
   };
 }
+
+const COUNTED_TARGETS = [
+  'answer',
+  'back_job',
+  'protectors',
+  'slide_to_back',
+  'slide_to_field',
+  'slide_to_strength',
+] as const;
 
 interface CellInput {
   readonly target: Target;

@@ -10,20 +10,26 @@ import type { OutcomeValues } from './outcome-value.ts';
  */
 export const LOSSES_PER_RUSHER_HOME = 0.19;
 
-/** The race of our calls against this opponent beside the average one, as chances that a rusher is home in time. */
-export interface RaceEdge {
+/** The race of our calls in one situation, or over all of them, as chances that a rusher is home in time. */
+export interface SituationEdge {
   /** By cell: how much more often than against an average opponent, less the same for the four-man base. */
   readonly families: Float64Array;
-  /** By cell: its standard deviation from what is not known of the release, which moves all families together. */
-  readonly spread: Float64Array;
   /** By cell: chance that a rusher is home, mean of the family's calls; NaN where no call was raced. */
   readonly home: Float64Array;
-  /** By cell: the same against an average opponent. */
+  /** Of each call by answer: its chance of being home less its family's mean. */
+  readonly calls: ReadonlyMap<string, Float64Array>;
+}
+
+/** The race of our calls against this opponent beside the average one, over all passes and by situation. */
+export interface RaceEdge extends SituationEdge {
+  /** By cell: its standard deviation from what is not known of the release, which moves all families together. */
+  readonly spread: Float64Array;
+  /** By cell: chance that a rusher is home against an average opponent. */
   readonly typical: Float64Array;
   /** By cell: charted release times behind it; 0 where none or not raced. */
   readonly timed: Float64Array;
-  /** Of each call by answer: its chance of being home less its family's mean. */
-  readonly calls: ReadonlyMap<string, Float64Array>;
+  /** Empty where their protection was not charted by situation. */
+  readonly situations: ReadonlyMap<string, SituationEdge>;
   /** Whether a four-man call was raced; without one the base is taken as typical. */
   readonly baseRaced: boolean;
 }
@@ -36,19 +42,27 @@ export function raceEdge(library: CallLibrary | null, protection: ProtectionChap
   const raced = racedCells(library, protection);
   const cells = Array.from(raced.keys());
   const figure = (of: (line: RaceLine) => number) => Float64Array.from(cells, (cell) => meanOf(raced[cell] ?? [], of));
-  const home = figure((line) => line.home);
   const typical = figure((line) => line.typical);
+  const edgeOf = (chanceOf: (line: RaceLine) => number): SituationEdge => {
+    const home = figure(chanceOf);
+    const families = lessBase(home.map((chance, cell) => chance - (typical[cell] ?? Number.NaN)));
+    return { families, home, calls: callEdges(library, protection, { home, chanceOf }) };
+  };
+  const all = edgeOf((line) => line.home);
   const spread = figure((line) => (line.high - line.low) / WIDTH_80);
-  const edge = home.map((chance, cell) => chance - (typical[cell] ?? Number.NaN));
   return {
-    families: lessBase(edge),
+    ...all,
     spread: lessBase(spread),
-    home,
     typical,
     timed: figure((line) => line.timedThrows).map((throws) => (Number.isNaN(throws) ? 0 : throws)),
-    calls: callEdges(library, protection, home),
-    baseRaced: home.slice(0, ANSWERS.length).some((chance) => !Number.isNaN(chance)),
+    situations: new Map(situationsOf(protection).map((id) => [id, edgeOf((line) => homeIn(line, id))])),
+    baseRaced: all.home.slice(0, ANSWERS.length).some((chance) => !Number.isNaN(chance)),
   };
+}
+
+/** The race in a situation, or over all passes where it was not told by situation. */
+export function edgeIn(race: RaceEdge, situation: string): SituationEdge {
+  return race.situations.get(situation) ?? race;
 }
 
 /**
@@ -75,14 +89,32 @@ function racedCells(library: CallLibrary | null, { race }: ProtectionChapter): R
   return cells;
 }
 
-function callEdges(library: CallLibrary | null, { race }: ProtectionChapter, home: Float64Array) {
+function situationsOf({ race }: ProtectionChapter): string[] {
+  return (race[0]?.bySituation ?? []).map(({ situation }) => situation);
+}
+
+function homeIn(line: RaceLine, situation: string): number {
+  return line.bySituation?.find((one) => one.situation === situation)?.home ?? line.home;
+}
+
+interface RacedChances {
+  readonly home: Float64Array;
+  readonly chanceOf: (line: RaceLine) => number;
+}
+
+function callEdges(
+  library: CallLibrary | null,
+  { race }: ProtectionChapter,
+  { home, chanceOf }: RacedChances,
+): ReadonlyMap<string, Float64Array> {
   const edges = new Map<string, Float64Array>();
   for (const { name, family } of library?.calls ?? []) {
     const edge = new Float64Array(ANSWERS.length);
     for (const line of race) {
       if (line.call !== name) continue;
       const answer = ANSWERS.indexOf(line.answer);
-      edge[answer] = line.home - (home[cellIndex(FAMILIES.indexOf(family), answer)] ?? line.home);
+      const chance = chanceOf(line);
+      edge[answer] = chance - (home[cellIndex(FAMILIES.indexOf(family), answer)] ?? chance);
     }
     edges.set(name, edge);
   }

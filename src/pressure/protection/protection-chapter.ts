@@ -12,6 +12,7 @@ import { tallyProtection } from './protection-tally.ts';
 import { createHomeCurves } from './race.ts';
 import { raceLines } from './race-lines.ts';
 import { type Release, releaseCurve, releases } from './release.ts';
+import { type SituationRates, situationRates } from './situation-protection.ts';
 
 /** What the chapter on protection is made from; the archive, the library and the forecast may be absent. */
 export interface ProtectionInput {
@@ -34,9 +35,10 @@ export function protectionChapter(input: ProtectionInput): ProtectionChapter {
   const others = archive && tallyProtection(archive);
   const sourced = protectionRates({ tally, archive: others, forecast });
   const ball = releases(input);
-  const seen: SeenRates = { rates: sourced.rates, average: averageRates(others) };
+  const situations = situationRates({ tally, forecast }, sourced.rates);
+  const seen: SeenRates = { rates: sourced.rates, situations, average: averageRates(others) };
   return {
-    mix: protectionMix(tally, sourced),
+    mix: protectionMix(tally, sourced, situations),
     calls: library ? library.calls.flatMap((call) => shownPictures(call, library, sourced.rates)) : [],
     race: library ? races(library, seen, ball) : [],
     release: ball.map(releaseCurve),
@@ -46,6 +48,7 @@ export function protectionChapter(input: ProtectionInput): ProtectionChapter {
 
 interface SeenRates {
   readonly rates: ProtectionRates;
+  readonly situations: readonly SituationRates[];
   readonly average: ProtectionRates;
 }
 
@@ -58,10 +61,11 @@ function shownPictures(call: Call, library: CallLibrary, rates: ProtectionRates)
     .map(({ picture, share }) => ({ ...matchProtection(call, library, picture), share }));
 }
 
-function races(library: CallLibrary, { rates, average }: SeenRates, ball: readonly Release[]): RaceLine[] {
+function races(library: CallLibrary, { rates, situations, average }: SeenRates, ball: readonly Release[]): RaceLine[] {
   const context = { roles: library.roles, curves: createHomeCurves(library.level) };
   return library.calls.flatMap((call) => {
     const pictures = picturesFor(call, rates);
-    return raceLines({ call, pictures, typicalPictures: picturesFor(call, average) }, ball, context);
+    const seen = situations.map((one) => ({ situation: one.situation, pictures: picturesFor(call, one.rates) }));
+    return raceLines({ call, pictures, typicalPictures: picturesFor(call, average), situations: seen }, ball, context);
   });
 }

@@ -2,13 +2,18 @@ import { picturesFrom } from './protection-pictures.ts';
 import type { SourcedRates } from './protection-rates.ts';
 import type { ProtectionMix } from './protection-result.ts';
 import type { ProtectionTally } from './protection-tally.ts';
+import { type SituationRates, situationProtection } from './situation-protection.ts';
 
 /** The mix of pictures a week is planned against, with the counts behind it and what had to be assumed. */
-export function protectionMix(tally: ProtectionTally, { rates, assumed }: SourcedRates): ProtectionMix {
+export function protectionMix(
+  tally: ProtectionTally,
+  { rates, assumed }: SourcedRates,
+  situations: readonly SituationRates[] = [],
+): ProtectionMix {
   const { charted } = tally;
   return {
     source: sourceOf(charted, tally.passes),
-    note: noteOf(charted, tally.passes, assumed),
+    note: noteOf(charted, tally.passes, assumed) + situationNote(situations),
     passes: tally.passes,
     assumed,
     protectors: tally.protectors,
@@ -18,6 +23,7 @@ export function protectionMix(tally: ProtectionTally, { rates, assumed }: Source
     backJobs: tally.backJobs,
     pictures: picturesFrom('back', rates),
     seenFrom: 'back',
+    ...(situations.length > 0 && { situations: situations.map(situationProtection) }),
   };
 }
 
@@ -42,6 +48,10 @@ function noteOf(charted: Charted, passes: number, assumed: readonly string[]): s
   const counts = `Of ${passes} passes, protectors were charted on ${protectors}, the slide on ${slide}, the back's job on ${back}.`;
   const thin = Math.min(protectors, slide, back) < THIN ? ' That is thin.' : '';
   return assumed.length === 0 ? `${counts}${thin}` : `${counts}${thin} ${takenElsewhere(assumed)}`;
+}
+
+function situationNote(situations: readonly SituationRates[]): string {
+  return situations.length > 0 ? ' What was charted is forecast for each situation.' : '';
 }
 
 function takenElsewhere(assumed: readonly string[]): string {

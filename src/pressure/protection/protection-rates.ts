@@ -1,6 +1,6 @@
 import type { Share } from '../../stats/share.ts';
 import type { ForecastChapter, Target } from '../forecast/forecast-result.ts';
-import type { BackJob, ProtectionTally } from './protection-tally.ts';
+import { OUT_JOBS, type ProtectionTally } from './protection-tally.ts';
 
 /** How an offense protects when it passes, as shares to plan with. */
 export interface ProtectionRates {
@@ -124,8 +124,6 @@ function withEights(planned: readonly number[] | null, { protectors }: Protectio
   const eight = more * shrunk({ count: countOf(8), trials: countOf(7) + countOf(8) }, usual);
   return [five, six, more - eight, eight];
 }
-
-const OUT_JOBS: readonly BackJob[] = ['releases_wide', 'releases_inside', 'none'];
 
 /** Passes on which the back got out or was not there. */
 function backsOut({ backJobs }: ProtectionTally): number {

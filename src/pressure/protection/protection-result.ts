@@ -73,6 +73,23 @@ export interface ProtectionMix {
   /** The pictures a call sees when it is sent from the side named in `seenFrom`; shares sum to 1. */
   readonly pictures: readonly { readonly picture: ProtectionPicture; readonly share: number }[];
   readonly seenFrom: Call['sent_from'];
+  /** The mix of each situation, where something was charted; without it the one mix stands for every situation. */
+  readonly situations?: readonly SituationProtection[];
+}
+
+/** How they are expected to protect in one situation; the pictures are seen as in the mix over all passes. */
+export interface SituationProtection {
+  readonly situation: string;
+  readonly label: string;
+  /** Passes of the situation on which each was charted. */
+  readonly charted: { readonly protectors: number; readonly slide: number; readonly back: number };
+  /** Five, six, seven, eight protectors; sums to 1. */
+  readonly protectors: readonly number[];
+  /** Share of slides that go to the back's side. */
+  readonly slideToBack: number;
+  /** Share of passes on which the back releases wide. */
+  readonly backWide: number;
+  readonly pictures: ProtectionMix['pictures'];
 }
 
 /** P(a rusher is home before the ball is out) of a call, by answer. */
@@ -89,6 +106,8 @@ export interface RaceLine {
   readonly timedThrows: number;
   /** First arrival in seconds against the expected mix of protections (median). */
   readonly firstArrival: number;
+  /** `home` in each situation, where their protection was charted and forecast by situation. */
+  readonly bySituation?: readonly { readonly situation: string; readonly home: number }[];
 }
 
 /** The opponent's release as a curve, for the chart. */

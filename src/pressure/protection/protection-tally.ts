@@ -8,6 +8,9 @@ import { NOT_KNOWN } from '../snap/not-known.ts';
 /** One of the back's jobs. */
 export type BackJob = (typeof BACK_ACTIONS)[number];
 
+/** Jobs that take the back out of the protection, or mean that there is none. */
+export const OUT_JOBS: readonly BackJob[] = ['releases_wide', 'releases_inside', 'none'];
+
 /** How a line turned: half slide, full slide, or man. */
 export const TURNS = ['half', 'full', 'man'] as const;
 /** One word of {@link TURNS}. */

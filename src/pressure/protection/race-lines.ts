@@ -3,7 +3,15 @@ import type { PassAnswer } from '../snap/pass-answer.ts';
 import { type Meeting, meetProtection } from './protection-meeting.ts';
 import type { ExpectedPicture } from './protection-pictures.ts';
 import type { ProtectionPicture, RaceLine } from './protection-result.ts';
-import { type HomeCurve, type HomeCurves, homeBeforeRelease, medianArrival, mixCurves } from './race.ts';
+import {
+  type HomeCurve,
+  type HomeCurves,
+  homeAtRelease,
+  homeBeforeRelease,
+  medianArrival,
+  mixCurves,
+  releaseChances,
+} from './race.ts';
 import type { Release } from './release.ts';
 import { releaseShift } from './release-published.ts';
 
@@ -12,6 +20,8 @@ export interface RacedCall {
   readonly call: Call;
   readonly pictures: readonly ExpectedPicture[];
   readonly typicalPictures: readonly ExpectedPicture[];
+  /** The pictures of each situation; empty where the one mix stands for all. */
+  readonly situations: readonly { readonly situation: string; readonly pictures: readonly ExpectedPicture[] }[];
 }
 
 /**
@@ -21,19 +31,20 @@ export interface RacedCall {
  * @param releases - one per answer
  */
 export function raceLines(raced: RacedCall, releases: readonly Release[], context: RaceContext): RaceLine[] {
-  const { call, pictures, typicalPictures } = raced;
+  const { call, pictures, typicalPictures, situations } = raced;
   const curveOf = curvesOfCall(call, context);
   const atSnap = call.rush.filter(({ way }) => way !== 'late_if_back_blocks').length;
   return releases.map((release) => {
     const { answer, fit, typical, timedThrows } = release;
     const curve = expectedCurve(pictures, (picture) => curveOf(picture, answer));
     const shift = releaseShift(answer, atSnap);
+    const chances = releaseChances({ mu: fit.mu + shift, sigma: fit.sigma });
     const homeAt = (mu: number) => homeBeforeRelease(curve, { mu: mu + shift, sigma: fit.sigma });
     const usual = { mu: typical.mu + shift, sigma: typical.sigma };
     return {
       call: call.name,
       answer,
-      home: homeAt(fit.mu),
+      home: homeAtRelease(curve, chances),
       low: homeAt(fit.muLow),
       high: homeAt(fit.muHigh),
       typical: homeBeforeRelease(
@@ -42,6 +53,9 @@ export function raceLines(raced: RacedCall, releases: readonly Release[], contex
       ),
       timedThrows,
       firstArrival: medianArrival(curve),
+      ...(situations.length > 0 && {
+        bySituation: homesBySituation(raced, (picture) => homeAtRelease(curveOf(picture, answer), chances)),
+      }),
     };
   });
 }
@@ -57,13 +71,32 @@ export interface RaceContext {
 function curvesOfCall(call: Call, { roles, curves }: RaceContext) {
   const meetings = new Map<string, { readonly meeting: Meeting; readonly curves: Map<PassAnswer, HomeCurve> }>();
   return (picture: ProtectionPicture, answer: PassAnswer): HomeCurve => {
-    const key = `${picture.protection} ${picture.slide} ${picture.back}`;
+    const key = pictureKey(picture);
     const met = meetings.get(key) ?? { meeting: meetProtection(call, roles, picture), curves: new Map() };
     meetings.set(key, met);
     const curve = met.curves.get(answer) ?? curves(met.meeting, answer);
     met.curves.set(answer, curve);
     return curve;
   };
+}
+
+/** The chance of being home is linear in the mix, so each picture is raced once for all situations. */
+function homesBySituation({ situations }: RacedCall, homeOf: (picture: ProtectionPicture) => number) {
+  const homes = new Map<string, number>();
+  const homeIn = (picture: ProtectionPicture) => {
+    const key = pictureKey(picture);
+    const home = homes.get(key) ?? homeOf(picture);
+    homes.set(key, home);
+    return home;
+  };
+  return situations.map(({ situation, pictures }) => ({
+    situation,
+    home: pictures.reduce((sum, { picture, share }) => sum + share * homeIn(picture), 0),
+  }));
+}
+
+function pictureKey({ protection, slide, back }: ProtectionPicture): string {
+  return `${protection} ${slide} ${back}`;
 }
 
 function expectedCurve(

@@ -71,15 +71,26 @@ export function mixCurves(curves: readonly HomeCurve[], shares: readonly number[
  *
  * @param curve - from {@link createHomeCurves} or {@link mixCurves}
  */
-export function homeBeforeRelease(curve: HomeCurve, { mu, sigma }: ReleaseLaw): number {
-  let home = 0;
+export function homeBeforeRelease(curve: HomeCurve, law: ReleaseLaw): number {
+  return homeAtRelease(curve, releaseChances(law));
+}
+
+/** The chance that the ball is out at each of {@link RACE_TIMES}, summing to 1: a release law worked out once. */
+export function releaseChances({ mu, sigma }: ReleaseLaw): Float64Array {
+  const last = RACE_TIMES.length - 1;
   let before = 0;
-  for (let i = 0; i < curve.length; i += 1) {
-    const edge = (RACE_TIMES[i] ?? 0) + STEP / 2;
-    const by = i === curve.length - 1 ? 1 : normalCdf((Math.log(edge) - mu) / sigma);
-    home += (by - before) * (curve[i] ?? 0);
+  return Float64Array.from(RACE_TIMES, (time, i) => {
+    const by = i === last ? 1 : normalCdf((Math.log(time + STEP / 2) - mu) / sigma);
+    const chance = by - before;
     before = by;
-  }
+    return chance;
+  });
+}
+
+/** {@link homeBeforeRelease} from chances of {@link releaseChances}. */
+export function homeAtRelease(curve: HomeCurve, chances: Float64Array): number {
+  let home = 0;
+  for (let i = 0; i < curve.length; i += 1) home += (chances[i] as number) * (curve[i] as number);
   return home;
 }
 

@@ -1,7 +1,7 @@
 import type { Call } from '../../ingest/call-library.ts';
 import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
 import { cellIndex } from '../evidence/evidence-cell.ts';
-import { LOSSES_PER_RUSHER_HOME } from '../evidence/evidence-race.ts';
+import { edgeIn, LOSSES_PER_RUSHER_HOME } from '../evidence/evidence-race.ts';
 import { baseShares } from '../evidence/open-data.ts';
 import { chancesBest, spreadOf } from './family/family-score-chance.ts';
 import type { ScoreModel } from './family/family-score-model.ts';
@@ -47,8 +47,8 @@ export function callScores(situation: ScoredSituation, calls: readonly Call[], m
 }
 
 /** Points a snap by which a call's race moves it from its family, by answer. */
-function raceShifts({ perLoss }: ScoredSituation, call: Call, { race }: ScoreModel): Float64Array {
-  const edges = race.calls.get(call.name) ?? new Float64Array(ANSWERS.length);
+function raceShifts({ id, perLoss }: ScoredSituation, call: Call, { race }: ScoreModel): Float64Array {
+  const edges = edgeIn(race, id).calls.get(call.name) ?? new Float64Array(ANSWERS.length);
   return edges.map((edge, a) => LOSSES_PER_RUSHER_HOME * edge * (perLoss[a] ?? 0));
 }
 
@@ -73,8 +73,8 @@ function callDraws(situation: ScoredSituation, call: Call, model: ScoreModel) {
 }
 
 /** The family's explosives, less what the call's extra losses take from them. */
-function callExplosives({ explosives, shares }: ScoredSituation, call: Call, { race }: ScoreModel): Float64Array {
-  const edges = race.calls.get(call.name) ?? new Float64Array(ANSWERS.length);
+function callExplosives({ id, explosives, shares }: ScoredSituation, call: Call, { race }: ScoreModel): Float64Array {
+  const edges = edgeIn(race, id).calls.get(call.name) ?? new Float64Array(ANSWERS.length);
   const shift = ANSWERS.reduce((sum, answer, a) => {
     const [loss, , , explosive] = baseShares(answer) as unknown as readonly [number, number, number, number];
     return sum - (100 * (shares[a] ?? 0) * LOSSES_PER_RUSHER_HOME * (edges[a] ?? 0) * explosive) / (1 - loss);

@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { ANSWERS, FAMILIES, type Family } from '../../../src/ingest/vocabulary.ts';
 import { cellIndex } from '../../../src/pressure/evidence/evidence-cell.ts';
-import { LOSSES_PER_RUSHER_HOME, pointsPerLoss, raceEdge } from '../../../src/pressure/evidence/evidence-race.ts';
+import {
+  edgeIn,
+  LOSSES_PER_RUSHER_HOME,
+  pointsPerLoss,
+  raceEdge,
+} from '../../../src/pressure/evidence/evidence-race.ts';
 import { baseShares } from '../../../src/pressure/evidence/open-data.ts';
 import { outcomeValues } from '../../../src/pressure/evidence/outcome-value.ts';
 import { inventedCalls, raced, raceLine } from '../protection/invented-race.ts';
@@ -33,6 +38,31 @@ describe('the race of a family', () => {
     expect(edge.calls.get('Ember')?.[ANSWERS.indexOf('dropback')]).toBeCloseTo(0.05, 12);
     expect(edge.calls.get('Kiln')?.[ANSWERS.indexOf('dropback')]).toBeCloseTo(-0.05, 12);
     expect(edge.calls.get('Forge')?.every((value) => value === 0)).toBe(true);
+  });
+});
+
+describe('the race by situation', () => {
+  const library = inventedCalls({ Stay: 'base', Ember: 'hot', Kiln: 'hot' });
+  const onThird = (line: ReturnType<typeof raceLine>, home: number) => ({
+    ...line,
+    bySituation: [{ situation: 'third_long', home }],
+  });
+  const edge = raceEdge(
+    library,
+    raced([
+      onThird(raceLine('Stay', 'dropback', [0.3, 0.25]), 0.35),
+      onThird(raceLine('Ember', 'dropback', [0.6, 0.5]), 0.8),
+      onThird(raceLine('Kiln', 'dropback', [0.5, 0.3]), 0.6),
+    ]),
+  );
+
+  it('is measured against the average opponent over all passes, less the base there', () => {
+    expect(edgeIn(edge, 'third_long').families[dropback('hot')]).toBeCloseTo(0.3 - 0.1, 12);
+    expect(edgeIn(edge, 'third_long').calls.get('Ember')?.[ANSWERS.indexOf('dropback')]).toBeCloseTo(0.1, 12);
+  });
+
+  it('is that over all passes where the situation was not told apart', () => {
+    expect(edgeIn(edge, 'first_ten')).toBe(edge);
   });
 });
 

@@ -1,6 +1,7 @@
 import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
 import type { Share } from '../../../stats/share.ts';
 import { cellIndex } from '../../evidence/evidence-cell.ts';
+import { edgeIn } from '../../evidence/evidence-race.ts';
 import { percentWords, wholePercent } from '../../evidence/percent-words.ts';
 import type { ScoreModel } from '../family/family-score-model.ts';
 import { SNAPS_PER_SCORE } from '../family/family-score-points.ts';
@@ -8,9 +9,13 @@ import type { ScoredSituation } from '../family/family-score-week.ts';
 import { sentence, signedPoints } from './reason-words.ts';
 
 /** How the family's rushers fare against their dropbacks beside an average opponent's; null when nothing was raced. */
-export function raceReason({ shares, race }: ScoredSituation, f: number, { race: edge }: ScoreModel): string | null {
+export function raceReason(
+  { id, shares, race }: ScoredSituation,
+  f: number,
+  { race: edge }: ScoreModel,
+): string | null {
   const cell = cellIndex(f, ANSWERS.indexOf('dropback'));
-  const [home, typical] = [edge.home[cell] ?? Number.NaN, edge.typical[cell] ?? Number.NaN];
+  const [home, typical] = [edgeIn(edge, id).home[cell] ?? Number.NaN, edge.typical[cell] ?? Number.NaN];
   if (Number.isNaN(home)) return null;
   const points = ANSWERS.reduce((sum, _, a) => sum + (shares[a] ?? 0) * (race[cellIndex(f, a)] ?? 0), 0);
   return sentence(
