@@ -49,8 +49,9 @@ async function drawPages(plan: ReturnType<typeof planWeek>): Promise<OutputFile[
   ];
 }
 
+/** Without faults the rejects of an earlier run are taken away: they speak of a sheet that was mended. */
 function rejectFiles(week: WeekInputs): OutputFile[] {
-  return week.rejected.length === 0 ? [] : [{ name: 'rejected.csv', text: rejectsCsv(week.rejected) }];
+  return [{ name: 'rejected.csv', text: week.rejected.length === 0 ? null : rejectsCsv(week.rejected) }];
 }
 
 function tellReader(week: WeekInputs, written: readonly string[], terminal: Terminal): void {

@@ -1,7 +1,8 @@
-import { readdir, readFile, stat } from 'node:fs/promises';
+import { stat } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { isWorkbookName, readWorkbook } from '../ingest/read-workbook.ts';
 import { CommandProblem } from './exit-code.ts';
+import { bytesOf, namesIn } from './read-disk.ts';
 
 /** A file as found on disk; `file` is its path as the user would name it. */
 export interface FoundFile {
@@ -60,29 +61,27 @@ export async function readSeasonFolder(weekFolder: string): Promise<SeasonFolder
 
 /** Sheets of a folder whose names match, in name order; an absent folder has none. */
 export async function readSheets(folder: string, shown: string, name: RegExp): Promise<FoundFile[]> {
-  const names = await readdir(folder).catch(() => [] as string[]);
-  const sheets = names.filter((entry) => SHEET.test(entry) && name.test(entry) && !entry.startsWith('.')).sort();
+  const names = await namesIn(folder, shown);
+  const sheets = names.filter((entry) => SHEET.test(entry) && name.test(entry) && !entry.startsWith('.'));
   const found: FoundFile[] = [];
-  for (const entry of sheets) found.push({ file: join(shown, entry), bytes: await sheetBytes(join(folder, entry)) });
+  for (const entry of sheets) {
+    const file = join(shown, entry);
+    found.push({ file, bytes: await sheetBytes(join(folder, entry), file) });
+  }
   return found;
 }
 
-/** One file of a folder, or null when it is not there. */
+/** One file of a folder by its name in lower case, however it is written there; null when it is not there. */
 export async function readOne(folder: string, shown: string, name: string): Promise<FoundFile | null> {
-  try {
-    return { file: join(shown, name), bytes: await readBytes(join(folder, name)) };
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'ENOENT' || (error as NodeJS.ErrnoException).code === 'ENOTDIR')
-      return null;
-    throw new CommandProblem('faults', `cannot read ${join(shown, name)}: ${(error as Error).message}`, {
-      cause: error,
-    });
-  }
+  const found = (await namesIn(folder, shown)).find((entry) => entry.toLowerCase() === name);
+  if (found === undefined) return null;
+  const file = join(shown, found);
+  return { file, bytes: await bytesOf(join(folder, found), file) };
 }
 
 async function readEarlierWeeks(season: string, week: string, shown: string) {
-  const names = await readdir(season);
-  const weeks = names.filter((name) => /^week/i.test(name) && name < basename(week)).sort();
+  const names = await namesIn(season, join(shown, '..'));
+  const weeks = names.filter((name) => /^week/i.test(name) && name < basename(week));
   const earlierWeeks: FoundFile[] = [];
   const ownFilm = await readSheets(season, join(shown, '..'), /^ours/i);
   for (const name of weeks) {
@@ -95,17 +94,11 @@ async function readEarlierWeeks(season: string, week: string, shown: string) {
 }
 
 /** The sheet's text as bytes; a workbook that cannot be read stays as it is and is refused when it is read as text. */
-async function sheetBytes(path: string): Promise<Uint8Array> {
-  const bytes = await readBytes(path);
+async function sheetBytes(path: string, shown: string): Promise<Uint8Array> {
+  const bytes = await bytesOf(path, shown);
   if (!isWorkbookName(path)) return bytes;
   const reading = await readWorkbook(bytes);
   return reading.kind === 'sheet' ? new TextEncoder().encode(reading.csv) : bytes;
-}
-
-async function readBytes(path: string): Promise<Uint8Array> {
-  const about = await stat(path);
-  if (!about.isFile()) throw new CommandProblem('faults', `${path} is not a file`);
-  return readFile(path);
 }
 
 async function requireFolder(path: string, shown: string): Promise<void> {

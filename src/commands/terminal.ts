@@ -13,13 +13,18 @@ export interface Terminal {
 /** The process's own streams as a {@link Terminal}. */
 export function processTerminal(): Terminal {
   return {
-    out: (text) => void process.stdout.write(text),
-    note: (line) => void process.stderr.write(`${line}\n`),
+    out: (text) => void process.stdout.write(harmless(text)),
+    note: (line) => void process.stderr.write(`${harmless(line)}\n`),
     progress: (line) => {
       if (process.stderr.isTTY) process.stderr.write(`\r\x1b[2K${line}`);
     },
     today: today(),
   };
+}
+
+/** Without control characters other than line ends and tabs: a name out of a file must not steer the terminal. */
+function harmless(text: string): string {
+  return text.replace(/[^\P{Cc}\n\t]/gu, '');
 }
 
 /** The day by the machine's clock, or by SOURCE_DATE_EPOCH where a build must repeat byte for byte. */

@@ -1,47 +1,85 @@
-import { access, constants, mkdir, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { existsSync, renameSync, rmSync } from 'node:fs';
+import { access, constants, mkdir, rm, stat, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { CommandProblem } from './exit-code.ts';
+import { alone } from './write-lock.ts';
 
-/** A file to be written, by its name within the folder. */
+/** A file to be written, by its name within the folder; without a text it is taken away when an earlier run left one. */
 export interface OutputFile {
   readonly name: string;
-  readonly text: string;
+  readonly text: string | null;
 }
+
+/** Signals that end the program, and the exit code a shell gives them (128 and the number of the signal). */
+const SIGNALS = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 } as const;
+
+/** Calls so far: with the process id a name that no other call uses. */
+let calls = 0;
 
 /**
  * Writes all files or none: each goes to a temporary name beside its place first, and only when every one is complete
- * are they renamed. Returns the paths written.
+ * are they put in place, in one stretch that no signal and no other run of ours comes between. Returns the paths written.
  *
  * @throws CommandProblem when the folder cannot be made or written
  */
 export async function writeFiles(folder: string, files: readonly OutputFile[]): Promise<string[]> {
-  const mark = `.writing-${process.pid}`;
-  const placed = files.map((file) => ({
-    ...file,
-    path: join(folder, file.name),
-    waiting: `${join(folder, file.name)}${mark}`,
-  }));
-  const cleanUp = () => Promise.allSettled(placed.map(({ waiting }) => rm(waiting, { force: true })));
-  const stop = () => void cleanUp().finally(() => process.exit(130));
-  process.once('SIGINT', stop);
+  const mark = `${process.pid}-${++calls}`;
+  const placed = files.map((file) => placeOf(folder, file, mark));
+  const cleanUp = () => {
+    for (const { waiting } of placed) if (existsSync(waiting)) rmSync(waiting);
+  };
+  const release = onSignal(cleanUp);
   try {
     await mkdir(folder, { recursive: true });
     await access(folder, constants.W_OK);
-    for (const { path, waiting, text } of placed) {
-      await mkdir(dirname(path), { recursive: true });
-      await writeFile(waiting, text);
-    }
+    for (const file of placed) await writeWaiting(file);
     for (const { path } of placed) await refuseFolder(path);
-    for (const { path, waiting } of placed) await rename(waiting, path);
+    await alone(folder, () => {
+      for (const file of placed) putInPlace(file);
+    });
   } catch (error) {
-    await cleanUp();
+    cleanUp();
     throw new CommandProblem('faults', `cannot write into ${folder}: ${reason(error)}. Nothing was written.`, {
       cause: error,
     });
   } finally {
-    process.removeListener('SIGINT', stop);
+    release();
   }
-  return placed.map(({ path }) => path);
+  return placed.filter(({ text }) => text !== null).map(({ path }) => path);
+}
+
+interface PlacedFile extends OutputFile {
+  readonly path: string;
+  /** Where the text waits until all files are complete. */
+  readonly waiting: string;
+}
+
+function placeOf(folder: string, file: OutputFile, mark: string): PlacedFile {
+  const path = join(folder, file.name);
+  return { ...file, path, waiting: `${path}.writing-${mark}` };
+}
+
+/** Takes the temporary files away before a signal ends the program; the function returned stops listening. */
+function onSignal(cleanUp: () => void): () => void {
+  const listeners = Object.entries(SIGNALS).map(([signal, code]) => {
+    const stop = () => {
+      cleanUp();
+      process.exit(code);
+    };
+    process.once(signal, stop);
+    return () => process.removeListener(signal, stop);
+  });
+  return () => {
+    for (const stopListening of listeners) stopListening();
+  };
+}
+
+async function writeWaiting({ path, waiting, text }: PlacedFile): Promise<void> {
+  if (text === null) return;
+  await mkdir(dirname(path), { recursive: true });
+  // A link or a file that waits there is not ours: it is taken away and never written through.
+  await rm(waiting, { force: true });
+  await writeFile(waiting, text, { flag: 'wx' });
 }
 
 /** A rename onto a folder would fail half way through the files: refuse before the first. */
@@ -50,12 +88,18 @@ async function refuseFolder(path: string): Promise<void> {
   if (there?.isDirectory()) throw Object.assign(new Error(path), { code: 'EISDIR' });
 }
 
+function putInPlace({ path, waiting, text }: PlacedFile): void {
+  if (text === null) rmSync(path, { force: true });
+  else renameSync(waiting, path);
+}
+
 const REASONS: Readonly<Record<string, string>> = {
   EACCES: 'this user may not write there',
   EPERM: 'this user may not write there',
   EROFS: 'the disk is read-only',
   ENOSPC: 'the disk is full',
   EDQUOT: 'the disk quota is used up',
+  EFBIG: 'a file would be larger than this account may write',
   EISDIR: 'a folder has the name of the file',
   EEXIST: 'a file has the name of the folder',
   ENOTDIR: 'a file has the name of the folder',

@@ -1,6 +1,17 @@
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { writeFiles } from '../../src/commands/write-files.ts';
 
@@ -42,5 +53,50 @@ describe('writeFiles', () => {
       ]),
     ).rejects.toThrow(/Nothing was written/);
     expect(readFileSync(join(folder, 'a.txt'), 'utf8')).toBe('before');
+  });
+
+  it('takes away a file of an earlier run that has no text now, and does not name it', async () => {
+    writeFileSync(join(folder, 'old.csv'), 'before');
+    expect(
+      await writeFiles(folder, [
+        { name: 'a.txt', text: 'one' },
+        { name: 'old.csv', text: null },
+      ]),
+    ).toEqual([join(folder, 'a.txt')]);
+    expect(readdirSync(folder)).toEqual(['a.txt']);
+  });
+
+  it('never mixes the files of several calls at once', async () => {
+    const names = ['a', 'b', 'c'];
+    const write = (text: string) =>
+      writeFiles(
+        folder,
+        names.map((name) => ({ name, text })),
+      );
+    await Promise.all(Array.from({ length: 12 }, (_, i) => write(`run ${i} ${'x'.repeat(i * 20_000)}`)));
+    expect(new Set(names.map((name) => readFileSync(join(folder, name), 'utf8'))).size).toBe(1);
+    expect(readdirSync(folder).sort()).toEqual(names);
+  });
+
+  it('waits for the lock of another run, and takes one away that a killed run left', async () => {
+    const lock = join(folder, '.writing');
+    writeFileSync(lock, '');
+    const written = writeFiles(folder, [{ name: 'a.txt', text: 'one' }]);
+    while (!readdirSync(folder).some((name) => name.startsWith('a.txt.writing'))) await setTimeout(5);
+    await setTimeout(60);
+    expect(existsSync(join(folder, 'a.txt'))).toBe(false);
+    const longAgo = new Date(Date.now() - 3_600_000);
+    utimesSync(lock, longAgo, longAgo);
+    await written;
+    expect(readdirSync(folder)).toEqual(['a.txt']);
+  });
+
+  it('writes through no link that waits under the temporary name', async () => {
+    const elsewhere = join(folder, 'elsewhere');
+    writeFileSync(elsewhere, 'theirs');
+    for (let call = 1; call < 40; call++) symlinkSync(elsewhere, join(folder, `a.txt.writing-${process.pid}-${call}`));
+    await writeFiles(folder, [{ name: 'a.txt', text: 'ours' }]);
+    expect(readFileSync(elsewhere, 'utf8')).toBe('theirs');
+    expect(readFileSync(join(folder, 'a.txt'), 'utf8')).toBe('ours');
   });
 });

@@ -1,0 +1,51 @@
+import { readdir, readFile, stat } from 'node:fs/promises';
+import { CommandProblem } from './exit-code.ts';
+
+/**
+ * The bytes of a file. `shown` is its path as the user would name it.
+ *
+ * @throws CommandProblem when it is no file or cannot be read: a sheet that is there is never left out in silence
+ */
+export async function bytesOf(path: string, shown: string): Promise<Uint8Array> {
+  try {
+    const about = await stat(path);
+    if (about.isFile()) return await readFile(path);
+  } catch (error) {
+    throw cannotRead(shown, error);
+  }
+  throw new CommandProblem('faults', `${shown} is not a file`);
+}
+
+/**
+ * The names in a folder in name order; none when it is not there or is a file.
+ *
+ * @throws CommandProblem when it is there and cannot be read
+ */
+export async function namesIn(folder: string, shown: string): Promise<string[]> {
+  try {
+    return (await readdir(folder)).sort();
+  } catch (error) {
+    if (isAbsent(error)) return [];
+    throw cannotRead(shown, error);
+  }
+}
+
+/** Whether the error says that there is nothing of that name. */
+function isAbsent(error: unknown): boolean {
+  const code = (error as NodeJS.ErrnoException | null)?.code ?? '';
+  return code === 'ENOENT' || code === 'ENOTDIR';
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  EACCES: 'this user may not read it',
+  EPERM: 'this user may not read it',
+  ENOENT: 'it leads to a file that is not there',
+  ELOOP: 'it is a link that leads to itself',
+  EISDIR: 'it is a folder',
+  ERR_FS_FILE_TOO_LARGE: 'it is larger than 2 GiB',
+};
+
+function cannotRead(shown: string, error: unknown): CommandProblem {
+  const { code = '', message } = error as NodeJS.ErrnoException;
+  return new CommandProblem('faults', `cannot read ${shown}: ${REASONS[code] ?? message}`, { cause: error });
+}
