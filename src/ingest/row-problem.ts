@@ -58,13 +58,13 @@ export function groupProblems(problems: readonly RowProblem[], cap: number): Gro
  * @example `plays.csv, row 14, column F ("to_go"): "1O" is not a whole number of yards. Did you mean "10"?`
  */
 export function describeProblem(problem: RowProblem): string {
-  return `${placeOf(problem)}: ${sentenceOf(problem)}`;
+  return seen(`${placeOf(problem)}: ${sentenceOf(problem)}`);
 }
 
 /** The problem without its file and row, as the reason a row was rejected. */
 export function describeReason(problem: RowProblem): string {
   const place = columnPlace(problem.columnLetter, problem.header);
-  return `${place === '' ? '' : `${place}: `}${sentenceOf(problem)}`;
+  return seen(`${place === '' ? '' : `${place}: `}${sentenceOf(problem)}`);
 }
 
 /** The group as one line: the first problem, and the rows it stands on when there are several. */
@@ -75,7 +75,7 @@ export function describeGroup(group: ProblemGroup): string {
   const more = count > rows.length ? ` and ${count - rows.length} more` : '';
   const { file, columnLetter, header } = problem;
   const place = [file, `${count} ${unit}s (${rows.join(', ')}${more})`, columnPlace(columnLetter, header)];
-  return `${place.filter(Boolean).join(', ')}: ${sentenceOf(problem)}`;
+  return seen(`${place.filter(Boolean).join(', ')}: ${sentenceOf(problem)}`);
 }
 
 function collectGroups(problems: readonly RowProblem[]): ProblemGroup[] {
@@ -106,12 +106,15 @@ function sentenceOf({ found, rule, suggestion }: RowProblem): string {
   return suggestion === undefined ? closed : `${closed} ${suggestion}`;
 }
 
-/** In quotation marks, cut when long, with characters that cannot be seen written out. */
+/** In quotation marks, cut when long. */
 function quoted(value: string): string {
-  const cut = value.length > FOUND_SHOWN ? `${value.slice(0, FOUND_SHOWN)}...` : value;
-  const seen = cut.replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, (character) => {
+  return `"${value.length > FOUND_SHOWN ? `${value.slice(0, FOUND_SHOWN)}...` : value}"`;
+}
+
+/** With characters that cannot be seen, or would move the cursor, written out; what stands in a file may be anywhere. */
+function seen(line: string): string {
+  return line.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, (character) => {
     const point = character.codePointAt(0) ?? 0;
     return `\\u${point.toString(16).padStart(4, '0')}`;
   });
-  return `"${seen}"`;
 }

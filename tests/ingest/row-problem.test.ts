@@ -68,3 +68,15 @@ describe('groupProblems', () => {
     expect(group && describeGroup(group)).toMatch(/8 rows \(2, 3, 4, 5, 6 and 3 more\), column F/);
   });
 });
+
+it('writes out control characters wherever they stand: in the rule, the header or the name of the file', () => {
+  const text = describeProblem({
+    severity: 'fault',
+    file: 'a\u001b[2Jb.csv',
+    row: 2,
+    header: 'x\ny',
+    found: '',
+    rule: 'is not one of \ttab, \ud800',
+  });
+  expect(text).toBe('a\\u001b[2Jb.csv, row 2, "x\\u000ay": is not one of \\u0009tab, \\ud800.');
+});
