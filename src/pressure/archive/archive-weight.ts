@@ -1,6 +1,12 @@
-import { type Chart, filterSnaps, selectSnaps, textAt } from '../../ingest/chart.ts';
+import { type Chart, filterSnaps, numberAt, selectSnaps } from '../../ingest/chart.ts';
 import type { WeekSettings } from '../../ingest/week-settings.ts';
+import { mean } from '../../stats/quantile.ts';
+import { LEAST_ARCHIVE_GAMES } from '../forecast/archive-note.ts';
+import { archiveWorth } from '../forecast/archive-worth.ts';
 import type { Target } from '../forecast/forecast-result.ts';
+import { TARGET_DEFINITIONS, type TargetDefinition } from '../forecast/target.ts';
+import { TARGET_STRENGTHS } from '../forecast/target-strengths.ts';
+import { NOT_KNOWN } from '../snap/not-known.ts';
 import { offenseGames } from '../snap/offense-game.ts';
 import { styleDistance } from './style-distance.ts';
 
@@ -11,16 +17,21 @@ export interface ArchiveOffense {
   readonly snaps: number;
   /** 0 is the same mix of answers, looks and motion, 1 nothing in common; null when too little was charted. */
   readonly style: number | null;
+  /** Yards a snap, a rough sign of level; null when no gain was charted. */
+  readonly yards: number | null;
 }
 
-/** Whether the archive is large enough to help with a target. */
+/** What the archive is used for: every target it was charted for, weighed by its size. */
 export interface ArchiveUse {
   readonly target: Target;
-  /** Offense-games from which an archive helped on open play data; null where that was not measured. */
-  readonly helpsFrom: number | null;
   /** Offense-games of the archive on which the target was charted at all. */
   readonly games: number;
-  readonly verdict: 'helps' | 'held down' | 'not measured' | 'nothing charted';
+  /** Snaps its rate over all snaps counts for, and the most that a very large archive would. */
+  readonly worth: number;
+  readonly most: number;
+  /** Offense-games under which a small archive trusted in full did harm on open play data; null where it did not. */
+  readonly harmUnder: number | null;
+  readonly verdict: 'used' | 'counts for less' | 'nothing charted';
 }
 
 /** The base rates: whose they are, how alike, and where they help. */
@@ -30,24 +41,11 @@ export interface ArchiveWeight {
   readonly snaps: number;
   /** How far the opponent's own games are from each other in style: the yardstick; null under two games. */
   readonly ownGames: number | null;
+  /** Yards a snap of the opponent; null when no gain was charted. */
+  readonly ownYards: number | null;
   readonly uses: readonly ArchiveUse[];
   readonly level: string;
 }
-
-/**
- * Offense-games (one offense in one game, about 62 snaps) from which an archive beat the opponent's own film alone. For
- * run or pass and for quick release the smallest archive tried, four, already did; below the figure screens and motion
- * got worse. Other targets were not measured.
- *
- * @see PREDICTION 5, measured on open professional play data (nflverse CC BY 4.0, FTN Data via nflverse CC BY-SA 4.0)
- */
-export const HELPS_FROM: Readonly<Partial<Record<Target, number>>> = {
-  answer: 4,
-  run_or_pass: 4,
-  quick_release: 4,
-  motion: 16,
-  screen: 32,
-};
 
 /** What an archive offers against this opponent. The sheets carry no level of play: all are taken as the week's own. */
 export function archiveWeight(chart: Chart, archive: Chart | null, settings: WeekSettings): ArchiveWeight {
@@ -58,8 +56,9 @@ export function archiveWeight(chart: Chart, archive: Chart | null, settings: Wee
     offenseGames: games.length,
     snaps: archive?.size ?? 0,
     ownGames: betweenOwnGames(chart, settings),
-    uses: (Object.keys(COLUMN_OF) as Target[]).map((target) => useOf(archive, games, target)),
-    level: `sheets carry no level of play; every offense is taken as ${settings.level.replace('_', ' ')}`,
+    ownYards: yardsOf(chart),
+    uses: TARGET_DEFINITIONS.map((definition) => useOf(archive, { definition, games, settings })),
+    level: `sheets carry no level of play; every offense is taken as ${settings.level.replace('_', ' ')}; yards a snap is the only sign of it`,
   };
 }
 
@@ -72,8 +71,9 @@ interface OffenseRequest {
 function offenseOf(chart: Chart, archive: Chart | null, { offense, games, settings }: OffenseRequest): ArchiveOffense {
   const own = games.filter((game) => game.offense === offense);
   const rows = own.flatMap((game) => game.rows);
-  const style = archive ? styleDistance(chart, selectSnaps(archive, rows), settings.situations) : null;
-  return { offense, games: own.length, snaps: rows.length, style };
+  const film = archive ? selectSnaps(archive, rows) : null;
+  const style = film ? styleDistance(chart, film, settings.situations) : null;
+  return { offense, games: own.length, snaps: rows.length, style, yards: film ? yardsOf(film) : null };
 }
 
 function nearestFirst(a: ArchiveOffense, b: ArchiveOffense): number {
@@ -92,35 +92,31 @@ function betweenOwnGames(chart: Chart, settings: WeekSettings): number | null {
   return distances.length === 0 ? null : distances.reduce((sum, d) => sum + d, 0) / distances.length;
 }
 
-/** The column without which a target cannot be told. */
-const COLUMN_OF = {
-  answer: 'play_kind',
-  run_or_pass: 'play_kind',
-  screen: 'play_kind',
-  quick_release: 'time_to_throw',
-  motion: 'motion',
-  protectors: 'protectors',
-  slide_to_back: 'slide',
-  slide_to_field: 'slide',
-  slide_to_strength: 'slide',
-  back_job: 'back_action',
-} as const satisfies Record<Target, keyof Chart['columns']>;
-
-function useOf(archive: Chart | null, games: ReturnType<typeof offenseGames>, target: Target): ArchiveUse {
-  const column = COLUMN_OF[target];
-  const charted = archive ? games.filter(({ rows }) => rows.some((row) => isCharted(archive, column, row))).length : 0;
-  const helpsFrom = HELPS_FROM[target] ?? null;
-  return { target, helpsFrom, games: charted, verdict: verdictOf(charted, helpsFrom) };
+/** Mean gain over the snaps on which it was charted. */
+function yardsOf(film: Chart): number | null {
+  const gains = Array.from({ length: film.size }, (_, i) => numberAt(film, 'gain', i) ?? []).flat();
+  return gains.length === 0 ? null : mean(gains);
 }
 
-function isCharted(chart: Chart, column: keyof Chart['columns'], row: number): boolean {
-  const found = chart.columns[column];
-  if (found?.kind === 'number') return !Number.isNaN(found.numbers[row]);
-  return textAt(chart, column, row) !== undefined;
+interface UseRequest {
+  readonly definition: TargetDefinition;
+  readonly games: ReturnType<typeof offenseGames>;
+  readonly settings: WeekSettings;
 }
 
-function verdictOf(games: number, helpsFrom: number | null): ArchiveUse['verdict'] {
+function useOf(archive: Chart | null, { definition, games, settings }: UseRequest): ArchiveUse {
+  const { target } = definition;
+  const codes = archive ? definition.codes(archive, settings.situations) : new Uint8Array();
+  const charted = games.filter(({ rows }) => rows.some((row) => codes[row] !== NOT_KNOWN));
+  const offenses = new Set(charted.map(({ offense }) => offense)).size;
+  const snaps = codes.reduce((sum, code) => sum + (code === NOT_KNOWN ? 0 : 1), 0);
+  const most = TARGET_STRENGTHS[target].plan.archive[0] ?? 0;
+  const worth = offenses === 0 ? 0 : archiveWorth(most, { snaps, offenses });
+  const harmUnder = LEAST_ARCHIVE_GAMES[target] ?? null;
+  return { target, games: charted.length, worth, most, harmUnder, verdict: verdictOf(charted.length, harmUnder) };
+}
+
+function verdictOf(games: number, harmUnder: number | null): ArchiveUse['verdict'] {
   if (games === 0) return 'nothing charted';
-  if (helpsFrom === null) return 'not measured';
-  return games >= helpsFrom ? 'helps' : 'held down';
+  return harmUnder !== null && games < harmUnder ? 'counts for less' : 'used';
 }

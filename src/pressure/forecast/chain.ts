@@ -1,3 +1,4 @@
+import { archiveWorth } from './archive-worth.ts';
 import { type ChainTally, nodeTotal } from './chain-tally.ts';
 import type { ChainTree } from './chain-tree.ts';
 
@@ -133,15 +134,9 @@ function sharesOnSnaps(fit: ChainFit, tally: ChainTally): Float64Array {
   return totals;
 }
 
-/**
- * A strength cut down to what the archive can carry: its cell is known from so many snaps, and its offenses differ
- * among themselves by as much as the strength says that this one differs from them. With it an archive of four games
- * already helped every target measured; without it small archives do harm for screens and motion.
- */
-function trusted(strength = Number.POSITIVE_INFINITY, archive: ArchiveFit, node: number): number {
-  const snaps = Math.max(1, nodeTotal(archive.tally, node));
-  if (strength === Number.POSITIVE_INFINITY) return strength;
-  return 1 / (1 / strength + 1 / snaps + 1 / (archive.offenses * strength));
+/** A strength cut down to what the archive's cell can carry. */
+function trusted(strength = Number.POSITIVE_INFINITY, { tally, offenses }: ArchiveFit, node: number): number {
+  return archiveWorth(strength, { snaps: nodeTotal(tally, node), offenses });
 }
 
 /** Snaps of a node as independent evidence: those of one game are alike (Kish's design effect for clusters). */

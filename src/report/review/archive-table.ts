@@ -1,21 +1,29 @@
 import type { ArchiveWeight } from '../../pressure/archive/archive-weight.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
 import { TARGET_LABELS } from '../words/label.ts';
+import { fixed } from '../words/number-words.ts';
 import { distanceWords } from './review-words.ts';
 
 /** The base rates: whose they are, how many snaps, how alike in style. */
-export function archiveTable({ offenses, ownGames }: ArchiveWeight): TableView {
+export function archiveTable({ offenses, ownGames, ownYards }: ArchiveWeight): TableView {
   const yardstick = ownGames === null ? '' : `; their own games are ${distanceWords(ownGames)} from each other`;
   return {
     id: 'archive',
     caption: `Offenses behind the base rates, the most alike first${yardstick}`,
-    columns: [words('Offense'), numbers('Games'), numbers('Snaps'), numbers('Apart in style')],
-    rows: offenses.map(({ offense, games, snaps, style }) => ({
+    columns: [
+      words('Offense'),
+      numbers('Games'),
+      numbers('Snaps'),
+      numbers('Apart in style'),
+      numbers(`Yards a snap, theirs ${yardsWords(ownYards)}`),
+    ],
+    rows: offenses.map(({ offense, games, snaps, style, yards }) => ({
       name: offense,
       cells: [
         numberCell(String(games), games),
         numberCell(String(snaps), snaps),
         numberCell(distanceWords(style), style ?? 2),
+        numberCell(yardsWords(yards), yards ?? -99),
       ],
     })),
     empty: 'no other offense was charted',
@@ -26,16 +34,26 @@ export function archiveTable({ offenses, ownGames }: ArchiveWeight): TableView {
 export function archiveUseTable({ uses }: ArchiveWeight): TableView {
   return {
     id: 'archive-use',
-    caption: 'What the base rates are used for',
-    columns: [words('Question'), numbers('Offense-games charted'), numbers('Helps from'), words('So')],
-    rows: uses.map(({ target, games, helpsFrom, verdict }) => ({
-      name: TARGET_LABELS[target],
+    caption: 'What the base rates counted for over all snaps',
+    columns: [words('Question'), numbers('Offense-games charted'), numbers('Counted as, of at most'), words('So')],
+    rows: uses.map((use) => ({
+      name: TARGET_LABELS[use.target],
       cells: [
-        numberCell(String(games), games),
-        numberCell(helpsFrom === null ? 'not measured' : String(helpsFrom), helpsFrom ?? -1),
-        textCell(verdict),
+        numberCell(String(use.games), use.games),
+        numberCell(`${Math.round(use.worth)} of ${use.most} snaps`, use.worth / use.most),
+        textCell(useWords(use)),
       ],
     })),
     empty: 'nothing is forecast',
   };
+}
+
+function useWords({ verdict, harmUnder }: ArchiveWeight['uses'][number]): string {
+  return verdict === 'counts for less'
+    ? `counts for less: under ${harmUnder} offense-games an archive trusted in full did harm on open play data`
+    : verdict;
+}
+
+function yardsWords(yards: number | null): string {
+  return yards === null ? 'not charted' : fixed(yards, 1);
 }

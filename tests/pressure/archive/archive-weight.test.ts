@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
 import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
-import { archiveWeight, HELPS_FROM } from '../../../src/pressure/archive/archive-weight.ts';
+import { archiveWeight } from '../../../src/pressure/archive/archive-weight.ts';
 import { styleDistance } from '../../../src/pressure/archive/style-distance.ts';
 
 const settings = weekSettingsSchema.parse({ opponent: 'Nobody' });
@@ -21,30 +21,31 @@ describe('the archive’s weight', () => {
 
   it('names the offenses with games and snaps, the most alike first, the unknown last', () => {
     expect(weight.offenses).toEqual([
-      { offense: 'Near', games: 2, snaps: 40, style: 0.5 },
-      { offense: 'Far', games: 1, snaps: 25, style: 1 },
-      { offense: 'Small', games: 1, snaps: 5, style: null },
+      { offense: 'Near', games: 2, snaps: 40, style: 0.5, yards: null },
+      { offense: 'Far', games: 1, snaps: 25, style: 1, yards: null },
+      { offense: 'Small', games: 1, snaps: 5, style: null, yards: null },
     ]);
     expect(weight).toMatchObject({ offenseGames: 4, snaps: 70, ownGames: 0 });
   });
 
-  it.each([
-    ['screen', 32],
-    ['motion', 16],
-    ['run_or_pass', 4],
-    ['quick_release', 4],
-  ] as const)('%s is helped from %i offense-games on (PREDICTION 5, table by size)', (target, games) => {
-    expect(HELPS_FROM[target]).toBe(games);
+  it('says for each target what it counts for, less under the sizes at which harm was measured, 0 where uncharted', () => {
+    const use = (target: string) => weight.uses.find((entry) => entry.target === target);
+    expect(use('run_or_pass')).toMatchObject({ games: 4, verdict: 'used', harmUnder: null });
+    expect(use('screen')).toMatchObject({ harmUnder: 32, verdict: 'counts for less' });
+    expect(use('motion')).toMatchObject({ games: 0, worth: 0, verdict: 'nothing charted' });
+    for (const { worth, most } of weight.uses) expect(worth).toBeLessThan(most);
+    expect(use('run_or_pass')?.worth).toBeCloseTo(1 / (1 / 1024 + 1 / 70 + 1 / (3 * 1024)), 9);
   });
 
-  it('says for each target whether it helps, and that an uncharted one has nothing', () => {
-    const verdict = (target: string) => weight.uses.find((use) => use.target === target);
-    expect(verdict('run_or_pass')).toMatchObject({ games: 4, verdict: 'helps' });
-    expect(verdict('screen')).toMatchObject({ games: 4, verdict: 'held down' });
-    expect(verdict('motion')).toMatchObject({ games: 0, verdict: 'nothing charted' });
-    const many = Array.from({ length: 3 }, (_, i) => ({ offense: `o${i}`, game: 'g', protectors: 6 }));
-    const charted = archiveWeight(chart, chartFromRecords(many), settings);
-    expect(charted.uses.find((use) => use.target === 'protectors')?.verdict).toBe('not measured');
+  it('sets yards a snap beside the opponent’s, from the snaps whose gain was charted', () => {
+    const gained = (offense: string, gains: readonly number[]): SnapRecord[] =>
+      gains.map((gain) => ({ offense, game: 'g', play_kind: 'run', gain }));
+    const level = archiveWeight(
+      chartFromRecords([...gained('Us next', [2, 4]), { play_kind: 'run' }]),
+      chartFromRecords(gained('Far', [7, 8, 9])),
+      settings,
+    );
+    expect([level.ownYards, level.offenses[0]?.yards]).toEqual([3, 8]);
   });
 
   it('no archive is an answer of its own', () => {
