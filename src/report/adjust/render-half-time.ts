@@ -66,5 +66,5 @@ function warnings({ warnings: list, tonight }: Adjustment): Html {
 function footWords(update: Adjustment, faults: number): string {
   const rows = faults === 0 ? '' : `${counted(faults, 'row was', 'rows were')} not usable and are in no number. `;
   const cut = percent(update.moved.discoveryRate);
-  return `${rows}Moved: beyond what the forecast and the usual game-to-game swing allow, at most ${cut} false alarms expected. The race and the outcomes are Sunday’s. Guidance only; health and contact belong to licensed athletic trainers.`;
+  return `${rows}Moved: beyond what the forecast and the usual game-to-game swing allow, at most ${cut} false alarms expected. Points move with their answers alone: what changed in protection, the back or the release is named above and is not in the points. Guidance only; health and contact belong to licensed athletic trainers.`;
 }
