@@ -2,6 +2,7 @@ import { existsSync, renameSync, rmSync } from 'node:fs';
 import { access, constants, mkdir, rm, stat, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { CommandProblem } from './exit-code.ts';
+import { removeLeftWaiting } from './left-waiting.ts';
 import { alone } from './write-lock.ts';
 
 /** A file to be written, by its name within the folder; without a text it is taken away when an earlier run left one. */
@@ -32,6 +33,7 @@ export async function writeFiles(folder: string, files: readonly OutputFile[]): 
   try {
     await mkdir(folder, { recursive: true });
     await access(folder, constants.W_OK);
+    await removeLeftWaiting(folder);
     for (const file of placed) await writeWaiting(file);
     for (const { path } of placed) await refuseFolder(path);
     await alone(folder, () => {
