@@ -31,9 +31,9 @@ const program = new Command('pressure-plan')
 
 program
   .command('new')
-  .description('make a season folder with commented templates')
-  .argument('<folder>', 'where to make it')
-  .option('--week <number>', 'first week folder to make', '1')
+  .description('make a season folder with commented templates, or its next week')
+  .argument('<folder>', 'where to make it, or the season that gets a further week')
+  .option('--week <number>', 'week folder to make', '1')
   .action(async (folder, options) =>
     finish(await (await import('./commands/new.ts')).newSeason(folder, options, terminal)),
   );

@@ -3,9 +3,12 @@ import { join } from 'node:path';
 import { defenseTemplate, profileTemplate, sheetTemplate, weekTemplate } from '../ingest/templates.ts';
 import { CommandProblem, EXIT } from './exit-code.ts';
 import type { Terminal } from './terminal.ts';
-import { writeFiles } from './write-files.ts';
+import { type OutputFile, writeFiles } from './write-files.ts';
 
-/** Makes a season folder with commented templates; a folder that holds anything is left alone. */
+/**
+ * Makes a season folder with commented templates, or a further week in a season that is there. Nothing is replaced: a
+ * folder that holds anything else, or that week, is left alone.
+ */
 export async function newSeason(
   folder: string,
   options: { readonly week: string },
@@ -13,20 +16,37 @@ export async function newSeason(
 ): Promise<number> {
   const week = weekName(options.week);
   const there = await readdir(folder).catch(() => [] as string[]);
-  if (there.length > 0)
-    throw new CommandProblem('usage', `${folder} is not empty; nothing was made. Name a new folder.`);
-  const written = await writeFiles(folder, [
-    { name: 'defense.yaml', text: defenseTemplate() },
-    { name: 'ours.csv', text: sheetTemplate('own') },
-    { name: join(week, 'week.yaml'), text: weekTemplate() },
-    { name: join(week, 'opponent.csv'), text: sheetTemplate('opponent') },
-    { name: join('examples', 'profile.yaml'), text: profileTemplate() },
-  ]);
+  const written = await writeFiles(folder, there.length === 0 ? seasonFiles(week) : furtherWeek(folder, there, week));
   for (const path of written) terminal.note(`Wrote ${path}`);
   terminal.note(
     `Chart the opponent into ${join(folder, week, 'opponent.csv')}, then: pressure-plan check ${join(folder, week)}`,
   );
   return EXIT.fine;
+}
+
+function seasonFiles(week: string): OutputFile[] {
+  return [
+    { name: 'defense.yaml', text: defenseTemplate() },
+    { name: 'ours.csv', text: sheetTemplate('own') },
+    ...weekFiles(week),
+    { name: join('examples', 'profile.yaml'), text: profileTemplate() },
+  ];
+}
+
+function weekFiles(week: string): OutputFile[] {
+  return [
+    { name: join(week, 'week.yaml'), text: weekTemplate() },
+    { name: join(week, 'opponent.csv'), text: sheetTemplate('opponent') },
+  ];
+}
+
+/** @throws CommandProblem unless the folder is a season that has no such week yet */
+function furtherWeek(folder: string, there: readonly string[], week: string): OutputFile[] {
+  const isSeason = there.includes('defense.yaml') || there.some((name) => /^week-/i.test(name));
+  if (!isSeason) throw new CommandProblem('usage', `${folder} is not empty; nothing was made. Name a new folder.`);
+  if (!there.includes(week)) return weekFiles(week);
+  const place = join(folder, week);
+  throw new CommandProblem('usage', `${place} is there already; nothing was made. Name the next one with --week.`);
 }
 
 function weekName(text: string): string {
