@@ -1,5 +1,6 @@
 import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
 import { LOOK_PRIOR_SNAPS } from './judgement-looks.ts';
+import { namedConcepts } from './named-concept.ts';
 
 /** A timed screen out by then was quick, to a receiver; release times of screens have two humps with a dip here. */
 export const SLOW_SCREEN_SECONDS = 1.8;
@@ -14,14 +15,15 @@ export interface AnswerHabits {
 
 /**
  * How the offense's screens and runs split, pulled to what is typical. A screen is told by its release time, a draw by
- * a concept whose name says so; where neither was charted the typical split stands.
+ * a concept whose name says so; where neither was charted or told apart the typical split stands.
  */
 export function answerHabits(chart: Chart): AnswerHabits {
   const screens = { count: 0, trials: 0 };
   const draws = { count: 0, trials: 0 };
+  const isDraw = namedConcepts(chart, /draw/i);
   for (let i = 0; i < chart.size; i++) {
     tally(screens, slowScreenAt(chart, i));
-    tally(draws, drawAt(chart, i));
+    tally(draws, textAt(chart, 'play_kind', i) === 'run' ? isDraw(i) : undefined);
   }
   return { slowScreens: pulled(screens, TYPICAL.slowScreens), draws: pulled(draws, TYPICAL.draws) };
 }
@@ -43,12 +45,6 @@ function slowScreenAt(chart: Chart, index: number): boolean | undefined {
   if (textAt(chart, 'play_kind', index) !== 'screen') return undefined;
   const seconds = numberAt(chart, 'time_to_throw', index);
   return seconds === undefined ? undefined : seconds >= SLOW_SCREEN_SECONDS;
-}
-
-function drawAt(chart: Chart, index: number): boolean | undefined {
-  if (textAt(chart, 'play_kind', index) !== 'run') return undefined;
-  const concept = textAt(chart, 'concept', index);
-  return concept === undefined ? undefined : /draw/i.test(concept);
 }
 
 function pulled({ count, trials }: Tally, typical: number): number {

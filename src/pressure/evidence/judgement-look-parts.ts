@@ -8,6 +8,7 @@ import { answerCodes } from '../snap/answer.ts';
 import { RECEIVER_LOOKS, receiverCodes } from '../snap/look.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import type { SheetRow } from './judgement-sheet.ts';
+import { namedConcepts } from './named-concept.ts';
 
 /**
  * Which answers a look bears on: `set` all of them, `pass` every pass but the screen, `held` the passes on which the
@@ -174,12 +175,16 @@ function throwCodes(chart: Chart): Uint8Array {
   });
 }
 
-/** The concept column holds the staff's own names, so a crosser is told only by a name that says so. */
+const CROSSER = /mesh|cross|drag|shallow|drive|under/i;
+
+/** The concept column holds the staff's own names, so a crosser on a pass is told only by a name that says so. */
 function crosserCodes(chart: Chart): Uint8Array {
+  const passed = runOrPassCodes(chart);
+  const named = namedConcepts(chart, CROSSER);
   return codesOf(chart, (index) => {
-    const concept = textAt(chart, 'concept', index);
-    if (concept === undefined) return NOT_KNOWN;
-    return /mesh|cross|drag|shallow|drive|under/i.test(concept) ? 0 : 1;
+    const told = passed[index] === 1 ? named(index) : undefined;
+    if (told === undefined) return NOT_KNOWN;
+    return told ? 0 : 1;
   });
 }
 

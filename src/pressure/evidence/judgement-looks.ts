@@ -112,8 +112,11 @@ function plus(counts: Float64Array, shares: ArrayLike<number>, snaps: number): F
 }
 
 function forecastAlphas(part: LookPart, { forecasts }: ForecastChapter, situation: string): Float64Array | null {
-  const found = forecasts.find((entry) => entry.target === part.target && entry.situation === situation);
+  const entryOf = (id: string) => forecasts.find((entry) => entry.target === part.target && entry.situation === id);
+  const found = entryOf(situation);
   if (part.target === undefined || !found || found.classes.length !== part.typical.length) return null;
+  // A forecast without one snap of theirs is other offenses', or nobody's: it must not mark this one.
+  if ((entryOf('all')?.ownSnaps ?? 0) === 0) return null;
   const alphas = Float64Array.from(found.classes, ({ alpha }) => alpha);
   return alphas.some((alpha) => alpha > 0) ? alphas : null;
 }

@@ -44,6 +44,39 @@ describe('looks nobody charted', () => {
   });
 });
 
+describe('crossers', () => {
+  const { part, index } = lookRow('crossers');
+  const passes = (concept: string, count: number) =>
+    Array.from({ length: count }, () => ({ play_kind: 'dropback', concept }));
+
+  it('are counted over passes of a file that names one', () => {
+    const runs = Array.from({ length: 9 }, () => ({ play_kind: 'run', concept: 'power' }));
+    const film = looksOf([...passes('mesh', 3), ...passes('verticals', 5), ...runs]).film[part];
+    expect(Array.from(film ?? [])).toEqual([3, 5]);
+  });
+
+  it('are not charted, rather than none, in a file whose concepts never name one', () => {
+    const looks = looksOf(passes('dropback', 40));
+    expect(Array.from(looks.film[part] ?? [])).toEqual([0, 0]);
+    expect(meanShares(looks.all[part] ?? [])[index]).toBeCloseTo(LOOK_PARTS[part]?.typical[index] ?? 0, 12);
+  });
+});
+
+describe('a forecast without a snap of theirs', () => {
+  it('marks nobody: what is typical stands', () => {
+    const chart = chartFromRecords([{ down: 1, to_go: 10, play_kind: 'dropback' }]);
+    const counted = countedForecast(chart);
+    const forecasts = counted.forecasts.map((entry) =>
+      entry.target === 'protectors'
+        ? { ...entry, ownSnaps: 0, classes: entry.classes.map((one) => ({ ...one, alpha: 0.7 })) }
+        : entry,
+    );
+    const looks = readLooks(chart, { ...counted, forecasts }, CUTS);
+    const { part, index } = lookRow('max_protection');
+    expect(meanShares(looks.all[part] ?? [])[index]).toBeCloseTo(LOOK_PARTS[part]?.typical[index] ?? 0, 12);
+  });
+});
+
 describe('charted looks', () => {
   it('count their snaps on top of eight typical ones', () => {
     const looks = looksOf(Array.from({ length: 12 }, () => ({ down: 1, to_go: 10, receivers: '3x1' })));
@@ -147,6 +180,11 @@ describe('how screens and runs split', () => {
       chartFromRecords(Array.from({ length: 8 }, () => ({ play_kind: 'screen', time_to_throw: seconds })));
     expect(answerHabits(screens(1.3)).slowScreens).toBeCloseTo(0.25, 12);
     expect(answerHabits(screens(2.3)).slowScreens).toBeCloseTo(0.75, 12);
+  });
+
+  it('is typical where a file names no draw at all: nobody told them apart', () => {
+    const runs = Array.from({ length: 30 }, () => ({ play_kind: 'run', concept: 'power' }));
+    expect(answerHabits(chartFromRecords(runs)).draws).toBeCloseTo(0.05, 12);
   });
 
   it('takes a draw from the name of the concept', () => {
