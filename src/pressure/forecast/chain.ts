@@ -12,6 +12,11 @@ export interface ChainStrengths {
   readonly gameToGame: number;
   /** Snaps the rest of the archive is worth as evidence of this offense's long-run share, for intervals only. */
   readonly offenseToOffense: number;
+  /**
+   * Most snaps the cell above is worth as evidence of a cell's long-run share, for intervals only: a mean may be pooled
+   * because four games cannot tell cells apart, and the cells differ all the same. Absent: as many as the strengths say.
+   */
+  readonly cellToCell?: number;
 }
 
 /** What a chain is fitted to. */
@@ -85,7 +90,8 @@ function fitPlain(tree: ChainTree, tally: ChainTally, strengths: ChainStrengths)
     const prior = depth === 0 ? even : sharesAt(fit, tree.parent[node] as number);
     const strength = depth === 0 ? ROOT_PRIOR * tally.classes : (strengths.own[depth - 1] ?? Number.POSITIVE_INFINITY);
     const worth = effectiveSnaps(tally, node, strengths.gameToGame);
-    settle(fit, { node, parent: tree.parent[node] as number, counts, prior, strength, worth, most: strength });
+    const most = depth === 0 ? strength : cellCap(strengths);
+    settle(fit, { node, parent: tree.parent[node] as number, counts, prior, strength, worth, most });
   }
   return fit;
 }
@@ -106,8 +112,12 @@ function fitShifted(data: ChainData, plain: ChainFit, archive: ArchiveFit): Chai
     const prior = shifted(sharesAt(archive.base, node), ratio);
     const strength = trusted(strengths.archive[tree.depth[node] as number], archive, node);
     const counts = scaled(sharesAt(plain, node), nodeTotal(own, node));
-    const worth = effectiveSnaps(own, node, strengths.gameToGame);
-    settle(fit, { node, parent, counts, prior, strength, worth, most: strengths.offenseToOffense });
+    // Where the own film's chain pools the cell with all snaps, the cell's own snaps have no say in its share.
+    // Where the own film's chain pools the cell with all snaps, the cell's own snaps have no say in its share.
+    const say = node === 0 ? 1 : (plain.ownWeight[node] as number);
+    const worth = say * effectiveSnaps(own, node, strengths.gameToGame);
+    const most = node === 0 ? strengths.offenseToOffense : cellCap(strengths);
+    settle(fit, { node, parent, counts, prior, strength, worth, most });
   }
   return fit;
 }
@@ -154,8 +164,12 @@ interface CellEvidence {
   readonly prior: Float64Array;
   readonly strength: number;
   readonly worth: number;
-  /** Most that the prior of the root may be worth. */
+  /** Most that the prior may be worth. */
   readonly most: number;
+}
+
+function cellCap({ cellToCell = Number.POSITIVE_INFINITY }: ChainStrengths): number {
+  return cellToCell;
 }
 
 function settle(fit: ChainFit, cell: CellEvidence): void {
@@ -172,7 +186,8 @@ function settle(fit: ChainFit, cell: CellEvidence): void {
 
 /** What a prior is worth: no more than its strength, and no more than the knowledge of the cell it comes from. */
 function priorWorth(fit: ChainFit, { node, parent, strength, most }: CellEvidence): number {
-  return node === 0 ? Math.min(strength, most) : 1 / (1 / strength + 1 / (fit.concentration[parent] as number));
+  const worth = Math.min(strength, most);
+  return node === 0 ? worth : 1 / (1 / worth + 1 / (fit.concentration[parent] as number));
 }
 
 function emptyFit(tree: ChainTree, classes: number): ChainFit {

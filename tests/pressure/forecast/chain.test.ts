@@ -60,6 +60,20 @@ describe('fitChain without an archive', () => {
     expect(fit.ownWeight[nodeAt(chain.tree, [0])]).toBe(0);
   });
 
+  it('is less sure of a pooled cell than of all snaps, by as much as cells differ', () => {
+    const chain = data([repeat([0, 0, 0], 40).concat(repeat([1, 0, 1], 40))]);
+    const pooled = { ...strengths, own: [Number.POSITIVE_INFINITY, 8] };
+    const worthOf = (cellToCell?: number) => {
+      const fit = fitChain({ ...chain, strengths: cellToCell === undefined ? pooled : { ...pooled, cellToCell } });
+      return [fit.concentration[0]!, fit.concentration[nodeAt(chain.tree, [0])]!];
+    };
+    const [all, cell] = worthOf() as [number, number];
+    expect(cell).toBeCloseTo(all, 12);
+    // Variances add: 1 / worth = 1 / cellToCell + 1 / worth of the cell above.
+    expect(worthOf(20)[1]).toBeCloseTo(1 / (1 / 20 + 1 / all), 12);
+    expect(worthOf(20)[0]).toBe(all);
+  });
+
   it('says every class is as likely as another when nothing was charted', () => {
     const fit = fitChain(data([[]], null, 4));
     expect([...fit.shares]).toEqual([0.25, 0.25, 0.25, 0.25]);
