@@ -35,6 +35,12 @@ const points = (family: keyof typeof OPEN_DIFFERENCES) => {
   return `${value > 0 ? '+' : ''}${value.toFixed(2)} points a snap for the offense, give or take ${error.toFixed(2)}`;
 };
 
+/** Success of a quick throw as charted, before any cell was pulled to the others. */
+const QUICK_SUCCESS = { base: 0.555, three_under: 0.611, seven_plus: 0.449 } as const;
+
+const successWords = (family: keyof typeof QUICK_SUCCESS) =>
+  `${percentWords(QUICK_SUCCESS[family])} of ${Math.round(OPEN_TABLE[family].quick.snaps)}`;
+
 /** Figures not in the table are from the same open data (screens by target route 2019-23; rushers counted by people). */
 const KNOWN: readonly Disagreement[] = [
   {
@@ -56,6 +62,11 @@ const KNOWN: readonly Disagreement[] = [
     families: ['four_under'],
     answers: ['quick', 'screen'],
     words: `The trade's case for four-under is quick game and screens; open data have it the best five (${points('four_under')}), but on ${Math.round(OPEN_TABLE.four_under.quick.snaps)} quick throws and ${Math.round(screens('four_under').snaps)} screens, and not in every era.`,
+  },
+  {
+    families: ['three_under', 'add_on'],
+    answers: ['quick'],
+    words: `The trade has the add-on worst against quick game and three-under only one mark down; in open data a quick throw succeeds on ${successWords('three_under')} against three-under, ${successWords('base')} against four rushers and ${successWords('seven_plus')} against seven, many of those on a short field. So the scores may put three-under behind the add-on against a quick-game team.`,
   },
   {
     families: ['add_on'],

@@ -19,8 +19,14 @@ export function raceReason(
   if (Number.isNaN(home)) return null;
   const points = ANSWERS.reduce((sum, _, a) => sum + (shares[a] ?? 0) * (race[cellIndex(f, a)] ?? 0), 0);
   return sentence(
-    `a rusher is home before the ball is out on ${percentWords(home)} of their dropbacks, ${percentWords(typical)} against an average opponent: ${signedPoints(SNAPS_PER_SCORE * points)}`,
+    `a rusher is home before the ball is out on ${percentWords(home)} of their dropbacks, ${percentWords(typical)} against an average opponent: ${movedWords(SNAPS_PER_SCORE * points)}`,
   );
+}
+
+/** What the race moves a family by, beside the base, which races the same ball. */
+function movedWords(points: number): string {
+  const signed = signedPoints(points);
+  return signed === '0.0' ? 'no more than it moves the base' : signed;
 }
 
 /** Fewest slides seen before a side is advised. */
