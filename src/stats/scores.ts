@@ -90,10 +90,20 @@ export function calibration(forecasts: readonly number[], outcomes: readonly num
 
 /** Whether a cut on the logit parts the outcomes, or all logits are one: then no finite slope fits best. */
 function separated(logits: readonly number[], outcomes: readonly number[]): boolean {
-  const of = (outcome: number) => logits.filter((_, i) => outcomes[i] === outcome);
-  const [no, yes] = [of(0), of(1)];
-  if (no.length === 0 || yes.length === 0) return true;
-  return Math.max(...no) <= Math.min(...yes) || Math.max(...yes) <= Math.min(...no);
+  const no = rangeOf(logits, (i) => outcomes[i] === 0);
+  const yes = rangeOf(logits, (i) => outcomes[i] === 1);
+  return no.high <= yes.low || yes.high <= no.low;
+}
+
+/** Lowest and highest of the chosen numbers; of none, a range that lies below and above everything. */
+function rangeOf(numbers: readonly number[], chosen: (i: number) => boolean) {
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  numbers.forEach((number, i) => {
+    if (!chosen(i)) return;
+    low = Math.min(low, number);
+    high = Math.max(high, number);
+  });
+  return { low, high };
 }
 
 function fitted(logits: readonly number[], outcomes: readonly number[]): Float64Array | null {

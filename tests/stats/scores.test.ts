@@ -96,6 +96,15 @@ describe('calibration', () => {
     expect(got.inTheLarge).toBeCloseTo(0, 7);
   });
 
+  it('takes as many forecasts as several seasons have', () => {
+    const many = Array.from({ length: 200_000 }, (_, i) => i % p.length);
+    const got = calibration(
+      many.map((i) => p[i]!),
+      many.map((i) => y[i]!),
+    );
+    expect(got.slope).toBeCloseTo(1, 6);
+  });
+
   it('of forecasts with doubled logits has slope 1/2: too bold', () => {
     const bold = p.map((x) => x ** 2 / (x ** 2 + (1 - x) ** 2));
     expect(calibration(bold, y).slope).toBeCloseTo(0.5, 7);
