@@ -27,7 +27,7 @@ function thinSentence(fitted: readonly FittedTarget[]): string {
     return [`${THIN_WORDS[target] ?? target} (charted in ${archiveGames} of the ${least} games that takes)`];
   });
   if (thin.length === 0) return '';
-  return `It is thin for ${thin.join(' and for ')}: on open professional play data so small an archive, trusted in full, did harm there. The forecast counts a small archive for less; it sets none aside.`;
+  return `It is thin for ${thin.join(' and for ')}: on open professional play data so small an archive, trusted in full, did harm there. The forecast counts it for as much as its size bears, which did no clear harm, and sets none aside.`;
 }
 
 const THIN_WORDS: Readonly<Partial<Record<Target, string>>> = { screen: 'screens', motion: 'motion' };

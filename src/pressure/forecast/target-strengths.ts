@@ -17,9 +17,10 @@ const pool = Number.POSITIVE_INFINITY;
  * and complete pooling. On the same data the game-to-game term was set so that 95% count intervals of the next game
  * cover 95 to 98%, the offense-to-offense term so that 95% intervals cover the rest of the season 92 to 97%.
  * The cell-to-cell term was set on the same halves so that 95% intervals of a situation's share, with the game-to-game
- * term, cover the rest of the season (30 snaps or more): motion .87 and .88 on the two halves without it, .94 to .95 with it; run or
- * pass with an archive .86 and .92 without it, .91 and .96 with it. Motion's archive root was 1024 until it was seen that 256 forecasts
- * the share of a whole game better on both halves (log loss .6532 and .6370 for .6554 and .6441) and a snap no worse.
+ * term, cover the rest of the season (30 snaps or more): motion .87 and .88 on the two halves without it, .94 and .95
+ * with it; run or pass with an archive .86 and .92 without it, .91 and .96 with it. Motion's archive root was 1024 until
+ * it was seen that 256 forecasts the share of a whole game better on both halves (log loss .6532 and .6370 against .6554
+ * and .6441) and a snap no worse.
  * Strengths of receivers and back spot (the last two of the line), and everything of the protection targets, which no
  * open data chart, are judgement: a staff's habit that changes little with down and distance.
  */

@@ -33,7 +33,7 @@ describe('archiveNote', () => {
     expect(note).toContain('film of 2 other offenses, 12 games in all');
     expect(note).toContain('screens (charted in 12 of the 32 games that takes)');
     expect(note).toContain('motion (charted in 12 of the 16 games that takes)');
-    expect(note).toContain('counts a small archive for less; it sets none aside');
+    expect(note).toContain('counts it for as much as its size bears, which did no clear harm, and sets none aside');
   });
 
   it('warns of screens alone from 16 games on, and of nothing from 32 on', () => {
