@@ -25,7 +25,6 @@ const NAMED = 8;
 
 /** Brings Sunday's plan up to date with the snaps charted tonight; may be run again after every series. */
 export async function adjust(weekFolder: string, options: AdjustOptions, terminal: Terminal): Promise<number> {
-  terminal.note(`Half-time for ${weekFolder}`);
   const live = await readLive(weekFolder, options.live ?? []);
   for (const group of live.named) terminal.note(group);
   const plan = await sundayPlan(weekFolder, terminal);

@@ -31,10 +31,18 @@ function scoreWords({ scores }: Review): string {
   if (scores.length === 0) return 'Nothing that was forecast was charted in the game.';
   const better = scores.filter(({ difference }) => difference < 0).length;
   const clear = scores.filter(
-    ({ difference, standardError }) => Math.abs(difference) > 2 * (standardError ?? Infinity),
+    ({ difference, standardError: error }) => error !== null && Math.abs(difference) > 2 * error,
   );
-  const apart = clear.length === 0 ? 'on none' : `on ${clear.length}`;
-  return `The forecast was closer than their plain film rate on ${better} of ${counted(scores.length, 'question', 'questions')}; ${apart} by more than twice its own error.`;
+  return `The forecast was closer than their plain film rate on ${better} of ${counted(scores.length, 'question', 'questions')}; ${clearWords(clear)}.`;
+}
+
+/** Of the questions on which the difference is beyond its error: how many either way. */
+export function clearWords(clear: readonly { readonly difference: number }[]): string {
+  const closer = clear.filter(({ difference }) => difference < 0).length;
+  const farther = clear.length - closer;
+  return clear.length === 0
+    ? 'nowhere by more than its error allows'
+    : `by more than its error allows closer on ${closer} and farther off on ${farther}`;
 }
 
 /**

@@ -1,9 +1,11 @@
 import type { RangeReview } from '../../pressure/review/range-hits.ts';
 import { LEAST_GAMES, type Season } from '../../pressure/review/season.ts';
+import { studentWidth } from '../../stats/student.ts';
+import { familyLabel } from '../words/label.ts';
 import { counted, fixed, listed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { countWords } from '../words/share-words.ts';
-import { rangeWords } from './review-words.ts';
+import { clearWords, rangeWords } from './review-words.ts';
 
 /** The season in sentences: is the model calibrated on our film, which families paid, is our guess rate falling. */
 export function seasonSentences(season: Season): readonly string[] {
@@ -30,15 +32,14 @@ function gameWords({ games, notReviewed }: Season): string {
 function scoreWords({ targets, games }: Season): string {
   if (targets.length === 0) return 'Nothing that was forecast was charted in the games.';
   const better = targets.filter(({ difference }) => difference < 0).length;
-  const clear = targets.filter(
-    ({ difference, standardError }) => standardError !== null && Math.abs(difference) > 2 * standardError,
-  );
-  const named = clear.length === 0 ? 'none' : String(clear.length);
   const sure =
-    games.length < LEAST_GAMES
-      ? 'too few games for an error'
-      : `${named} by more than twice the error over ${counted(games.length, 'game', 'games')}`;
+    games.length < LEAST_GAMES ? 'too few games for an error' : `over games, ${clearWords(targets.filter(isClear))}`;
   return `The forecast was closer than the plain film rate on ${better} of ${counted(targets.length, 'question', 'questions')}; ${sure}.`;
+}
+
+/** Beyond its error over games, few games allowed for (Student's t, 95%). */
+function isClear({ difference, standardError, games }: Season['targets'][number]): boolean {
+  return standardError !== null && Math.abs(difference) > studentWidth(0.95, games - 1) * standardError;
 }
 
 /** Judged on the central halves: ranges of whole numbers near 95% can hardly miss. */
@@ -74,10 +75,8 @@ function familyWords({ families }: Season): string {
   if (families.length === 0) return 'No call of ours was charted in a reviewed game.';
   const apart = families.filter(({ standing }) => standing !== 'too few' && standing !== 'within the usual spread');
   const few = families.filter(({ standing }) => standing === 'too few').length;
-  const said =
-    apart.length === 0
-      ? 'no kind of pressure stands apart from what was expected of it'
-      : `${counted(apart.length, 'kind of pressure stands', 'kinds of pressure stand')} apart from what was expected (table)`;
+  const named = apart.map(({ name, standing }) => `${familyLabel(name)} stands ${standing}`);
+  const said = named.length === 0 ? 'none stands apart from what was expected of it' : listed(named);
   return `Which kinds paid: ${said}; ${few} of ${families.length} on too few snaps or games to say.`;
 }
 

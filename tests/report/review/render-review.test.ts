@@ -4,7 +4,7 @@ import { type Review, reviewWeek } from '../../../src/pressure/review/review.ts'
 import { seasonOf } from '../../../src/pressure/review/season.ts';
 import { renderReview } from '../../../src/report/review/render-review.ts';
 import { renderSeason } from '../../../src/report/review/render-season.ts';
-import { reviewSentences } from '../../../src/report/review/review-words.ts';
+import { clearWords, reviewSentences } from '../../../src/report/review/review-words.ts';
 import { seasonSentences } from '../../../src/report/review/season-words.ts';
 import { seasonChart } from '../../../src/report/view/season-chart.ts';
 import { inventedPlan } from '../../report/invented-plan.ts';
@@ -75,6 +75,26 @@ describe('the season page', () => {
     const page = await renderSeason(seasonOf([], []), []);
     expect(page).toContain('0 games reviewed');
     expect(page).not.toMatch(/\bNaN\b|\bundefined\b/);
+  });
+});
+
+describe('what is beyond its error', () => {
+  it('is counted either way, never as better alone', () => {
+    expect(clearWords([{ difference: -1 }, { difference: 1 }, { difference: 2 }])).toBe(
+      'by more than its error allows closer on 1 and farther off on 2',
+    );
+    expect(clearWords([])).toBe('nowhere by more than its error allows');
+  });
+
+  it('over three games takes more than four standard errors (Student’s t, 2 degrees of freedom: 4.303, any table)', () => {
+    const season = seasonOf(reviews, []);
+    const [target] = season.targets;
+    if (!target) throw new Error('the invented season forecasts something');
+    const said = (difference: number) =>
+      seasonSentences({ ...season, targets: [{ ...target, difference, standardError: 0.1 }] })[1];
+    expect(said(-0.43)).toContain('nowhere by more');
+    expect(said(-0.431)).toContain('closer on 1 and farther off on 0');
+    expect(said(0.431)).toContain('closer on 0 and farther off on 1');
   });
 });
 
