@@ -8,6 +8,7 @@ import { CHART_COLUMNS, type ColumnName, OWN_FILM_COLUMNS } from '../src/ingest/
 import { createRandom } from '../src/stats/random.ts';
 import { OFFENSES, type OffenseStyle, OUR_SCHOOL } from './demo/offense-style.ts';
 import { playOurCalls } from './demo/own-calls.ts';
+import { secondChart } from './demo/second-chart.ts';
 import { leaveGaps, sheetOf } from './demo/sheet.ts';
 import { simulateGame } from './demo/simulate-game.ts';
 
@@ -94,6 +95,12 @@ function writeWeek(style: OffenseStyle, week: number): void {
   );
   write(`${folder}/game.csv`, sheetOf(leaveGaps(played.theirs, scoutGaps, random), headers));
   write(`${folder}/ours.csv`, sheetOf(played.ours, OWN_FILM_COLUMNS));
+  const again = secondChart(played.theirs, createRandom(`second chart ${folder}`));
+  if (week === 7)
+    write(
+      `${folder}/second-chart.csv`,
+      sheetOf(leaveGaps(again, scoutGaps, createRandom('gaps second chart')), headers),
+    );
 }
 
 function scoutedGames(style: OffenseStyle, weeks: readonly number[], label: string): SnapRecord[] {
