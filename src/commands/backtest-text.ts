@@ -11,7 +11,7 @@ import { tableText } from './table-text.ts';
 export function backtestText(result: BacktestResult, archiveWords: string): string {
   const judged = result.targets.filter(({ snaps }) => snaps > 0);
   const blank = result.targets.filter(({ snaps }) => snaps === 0).map(blankWords);
-  return [headWords(result, archiveWords), ...judged.map(targetText), ...blank].join('\n');
+  return [headWords(result, archiveWords), ...judged.map(targetText), ...blank.map((line) => `${line}\n`)].join('\n');
 }
 
 function headWords(result: BacktestResult, archiveWords: string): string {
