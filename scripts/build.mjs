@@ -1,29 +1,37 @@
-// Bundles the command line into dist/: one entry, split chunks, each command loaded only when it is asked for.
-import { rm } from 'node:fs/promises';
+// Bundles the command line and the library into dist/ (or the folder named): split chunks, each command loaded only when
+// it is asked for, everything it needs inside, and the licences of what is inside beside it.
+import { rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { build } from 'esbuild';
+import { thirdPartyLicences } from './third-party-licences.mjs';
 
-await rm('dist', { recursive: true, force: true });
-await build({
-  entryPoints: ['src/cli.ts'],
-  outdir: 'dist',
+const outdir = process.argv[2] ?? 'dist';
+await rm(outdir, { recursive: true, force: true });
+const program = await build({
+  entryPoints: ['src/cli.ts', 'src/library.ts'],
+  outdir,
   bundle: true,
   splitting: true,
   format: 'esm',
   platform: 'node',
   target: 'node20',
   external: ['canvas'],
+  // Names stay, so that a stack trace in a bug report can be read.
   minifySyntax: true,
+  minifyWhitespace: true,
+  legalComments: 'none',
   chunkNames: 'chunks/[name]-[hash]',
   banner: {
     js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
   },
+  metafile: true,
   logLevel: 'warning',
 });
 
 // The page's own script: small, for browsers, inlined into the report by the program.
 await build({
   entryPoints: { 'page-script': 'src/report/page-script/main.ts' },
-  outdir: 'dist',
+  outdir,
   bundle: true,
   minify: true,
   format: 'iife',
@@ -31,3 +39,5 @@ await build({
   target: 'es2020',
   logLevel: 'warning',
 });
+
+await writeFile(join(outdir, 'THIRD-PARTY-LICENCES.txt'), await thirdPartyLicences(program.metafile));

@@ -3,11 +3,7 @@ import type * as z from 'zod';
 import { decodeText } from './decode-text.ts';
 import type { RowProblem } from './row-problem.ts';
 import { type IssuePath, sayIssues } from './yaml-issue.ts';
-
-/** A YAML file read against its schema: the value, or everything that is wrong with it. */
-export type YamlReading<Value> =
-  | { readonly kind: 'value'; readonly value: Value }
-  | { readonly kind: 'problems'; readonly problems: readonly RowProblem[] };
+import type { YamlReading } from './yaml-reading.ts';
 
 /** A settings file longer than this is none; judgement (the longest call library is some tens of kilobytes). */
 const LONGEST_TEXT = 1_000_000;
