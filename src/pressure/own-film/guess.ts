@@ -1,85 +1,110 @@
-import { quantile } from '../../stats/quantile.ts';
-import { createRandom } from '../../stats/random.ts';
+import { clusteredMean } from '../../stats/clustered-mean.ts';
 import { share } from '../../stats/share.ts';
+import { studentWidth } from '../../stats/student.ts';
+import type { LeftOutShares } from '../forecast/left-out-shares.ts';
+import { NOT_KNOWN } from '../snap/not-known.ts';
+import { planLevels, type SnapCells } from '../snap/snap-cells.ts';
+import { OWN_STRENGTHS, ownLeftOut } from './own-chain.ts';
 import type { GuessRate } from './result.ts';
-import { countWords, type OwnSnap } from './snaps.ts';
+import { codesOf, type OwnSnap, pairedPressures } from './snaps.ts';
 
-/** What a reader may know before he guesses, and the keys he looks under, finest first. */
-const READERS = [
-  { knows: 'nothing', keys: [] },
-  { knows: 'the situation', keys: [(snap: OwnSnap) => snap.situation] },
-  { knows: 'the path', keys: [(snap: OwnSnap) => snap.path] },
-  {
-    knows: 'the path and the situation',
-    keys: [
-      (snap: OwnSnap) => (snap.situation === undefined ? undefined : `${snap.path} ${snap.situation}`),
-      (snap: OwnSnap) => snap.path,
-    ],
-  },
-] as const satisfies readonly { knows: GuessRate['knows']; keys: readonly ((snap: OwnSnap) => string | undefined)[] }[];
+/** What a reader may know before he guesses. */
+const READERS = ['nothing', 'the situation', 'the path', 'the path and the situation'] as const;
 
-/** A reader trusts a key seen this often and goes to the next coarser one otherwise. Judgement. */
-const SEEN_ENOUGH = 3;
-
-/** Resamples of the games for the interval. Judgement: its own error is then far below a percent. */
-const RESAMPLES = 2000;
+/** Fewer games make no interval over games. Judgement: the spread of three numbers says nothing. */
+const FEWEST_GAMES = 4;
 
 /**
- * How often a reader of our film, who has all games but the one he guesses in, names the coverage behind a pressure:
- * always the most frequent one under what he knows. Empty when nothing was charted.
+ * How often a reader of our film, who has all games but the one he guesses in, names the coverage behind a pressure: he
+ * fits to our film the very chain we fit to an opponent's, and names the likeliest class. Empty when nothing was charted
+ * or there is one game only.
+ *
+ * @param cells - situation and moment of every snap, in the order of `snaps`
  */
-export function guessRates(snaps: readonly OwnSnap[], seed: number): GuessRate[] {
-  const told = snaps.filter(({ pressure, path, coverage }) => pressure && path !== undefined && coverage !== undefined);
+export function guessRates(snaps: readonly OwnSnap[], cells: SnapCells): GuessRate[] {
+  const told = pairedPressures(snaps);
   const games = [...new Set(told.map(({ game }) => game))];
   if (games.length < 2) return [];
-  return READERS.map(({ knows, keys }) => {
-    const perGame = games.map((game) => guessesIn(game, told, keys));
-    const right = perGame.reduce((sum, hits) => sum + hits.right, 0);
-    return { knows, share: share(right, told.length), byGame: gameInterval(perGame, `${knows} ${seed}`) };
+  const rows = games.map((game) => told.filter((snap) => snap.game === game).map(({ index }) => index));
+  const coverages = coverageCodes(snaps, told);
+  const guesses = READERS.map((knows) => {
+    const question = { target: coverages, ...knowledge(knows, snaps, cells) };
+    const expected = ownLeftOut(question, rows, snaps.length);
+    return { knows, right: told.map(({ index }) => hit(expected, index, coverages.codes[index] as number)), expected };
   });
+  const clusters = told.map(({ game }) => game);
+  return guesses.map(({ knows, right, expected }) => ({
+    knows,
+    share: share(
+      right.reduce((sum, one) => sum + one, 0),
+      told.length,
+    ),
+    byGame: overGames(right, clusters, [0, 1]),
+    gain: knows === 'nothing' ? null : gainOver(guesses[0]?.right ?? [], right, clusters),
+    doubtBits: meanDoubt(expected, told, coverages.codes),
+  }));
 }
 
-interface GameHits {
-  readonly right: number;
-  readonly snaps: number;
+function coverageCodes(snaps: readonly OwnSnap[], told: readonly OwnSnap[]) {
+  const asked = new Set(told);
+  const { codes, words } = codesOf(
+    snaps.map((snap) => (asked.has(snap) ? snap.coverage : undefined)),
+    NOT_KNOWN,
+  );
+  return { codes: Uint8Array.from(codes), classes: words.length };
 }
 
-function guessesIn(
-  game: string,
-  told: readonly OwnSnap[],
-  keys: readonly ((snap: OwnSnap) => string | undefined)[],
-): GameHits {
-  const known = told.filter((snap) => snap.game !== game);
-  const asked = told.filter((snap) => snap.game === game);
-  const right = asked.filter((snap) => guess(snap, known, keys) === snap.coverage).length;
-  return { right, snaps: asked.length };
-}
-
-function guess(
-  snap: OwnSnap,
-  known: readonly OwnSnap[],
-  keys: readonly ((snap: OwnSnap) => string | undefined)[],
-): string | undefined {
-  for (const key of keys) {
-    const value = key(snap);
-    const like = value === undefined ? [] : known.filter((other) => key(other) === value);
-    if (like.length >= SEEN_ENOUGH) return countWords(like, ({ coverage }) => coverage)[0]?.[0];
+function knowledge(knows: GuessRate['knows'], snaps: readonly OwnSnap[], cells: SnapCells) {
+  const { codes } = codesOf(
+    snaps.map(({ path }) => path),
+    NOT_KNOWN,
+  );
+  const path = Uint8Array.from(codes);
+  const situation = planLevels(cells);
+  switch (knows) {
+    case 'nothing':
+      return { levels: [], strengths: [] };
+    case 'the situation':
+      return { levels: situation, strengths: OWN_STRENGTHS.coverageBySituation };
+    case 'the path':
+      return { levels: [path], strengths: OWN_STRENGTHS.coverageByPath };
+    case 'the path and the situation':
+      return { levels: [path, ...situation], strengths: OWN_STRENGTHS.coverageByPath };
+    default:
+      return knows satisfies never;
   }
-  return countWords(known, ({ coverage }) => coverage)[0]?.[0];
 }
 
-/** Percentile bootstrap over games, 95%; null under four games. @see Efron and Tibshirani 1993, ch. 13 (from memory) */
-function gameInterval(games: readonly GameHits[], seed: string): { low: number; high: number } | null {
-  if (games.length < 4) return null;
-  const random = createRandom(seed);
-  const rates = Float64Array.from({ length: RESAMPLES }, () => {
-    let [right, snaps] = [0, 0];
-    for (let i = 0; i < games.length; i++) {
-      const game = games[random.integer(games.length)];
-      right += game?.right ?? 0;
-      snaps += game?.snaps ?? 0;
-    }
-    return right / snaps;
-  });
-  return { low: quantile(rates, 0.025), high: quantile(rates, 0.975) };
+/** 1 when the likeliest class is the one that came; of equal ones the first seen on film is named. */
+function hit({ classes, shares }: LeftOutShares, row: number, came: number): number {
+  let best = 0;
+  for (let k = 1; k < classes; k++) {
+    if ((shares[row * classes + k] as number) > (shares[row * classes + best] as number) + SAME) best = k;
+  }
+  return best === came ? 1 : 0;
+}
+
+const SAME = 1e-12;
+
+function meanDoubt({ classes, shares }: LeftOutShares, told: readonly OwnSnap[], codes: Uint8Array): number {
+  const total = told.reduce((sum, { index }) => {
+    return sum - Math.log2(Math.max(LEAST, shares[index * classes + (codes[index] as number)] as number));
+  }, 0);
+  return total / told.length;
+}
+
+const LEAST = 1e-15; // log of nothing; the chain's prior keeps every class above it
+
+/** 95% interval of a mean over snaps with the game as the unit; null under four games. */
+function overGames(values: readonly number[], games: readonly string[], [least, most]: readonly [number, number]) {
+  const { mean, standardError, clusters } = clusteredMean(values, games);
+  if (mean === null || standardError === null || clusters < FEWEST_GAMES) return null;
+  const width = studentWidth(0.95, clusters - 1) * standardError;
+  return { low: Math.max(least, mean - width), high: Math.min(most, mean + width) };
+}
+
+function gainOver(blind: readonly number[], right: readonly number[], games: readonly string[]) {
+  const gains = right.map((one, i) => one - (blind[i] as number));
+  const interval = overGames(gains, games, [-1, 1]);
+  return interval && { difference: gains.reduce((sum, one) => sum + one, 0) / gains.length, ...interval };
 }

@@ -1,16 +1,20 @@
 import type { CallLibrary } from '../../ingest/call-library.ts';
-import { type Chart, textAt } from '../../ingest/chart.ts';
+import type { Chart } from '../../ingest/chart.ts';
 import type { WeekSettings } from '../../ingest/week-settings.ts';
 import { share } from '../../stats/share.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
+import { snapCells } from '../snap/snap-cells.ts';
+import { lookChanges } from './check-with-me.ts';
 import { guessRates } from './guess.ts';
-import { pairingsOf } from './pairings.ts';
+import { coverageClues, pairingsOf } from './pairings.ts';
 import { predictabilityOf } from './predictability.ts';
 import { pressureRates } from './pressure-rate.ts';
 import { remedyOf } from './remedy.ts';
 import type { OwnFilmChapter } from './result.ts';
 import { rotationsOf } from './rotation.ts';
 import { pressureRuns } from './runs.ts';
+import { seenBefore } from './seen.ts';
+import { earlyShows } from './shown-early.ts';
 import { type OwnSnap, ownSnaps } from './snaps.ts';
 import { ownTells } from './tells.ts';
 
@@ -23,38 +27,42 @@ export interface OwnFilmInput {
   readonly seed: number;
 }
 
-/** What our own film gives away: coverage given path, how often a reader guesses it, where we send pressure. */
+/**
+ * What our own film gives away: the coverage behind each path, turn, family and side, how often a reader guesses it,
+ * where we send pressure and what it follows, what showing early costs, our tells, and what would mend it.
+ */
 export function ownFilmChapter(input: OwnFilmInput): OwnFilmChapter {
-  const { ownFilm, settings, seed } = input;
-  const snaps = ownSnaps(ownFilm, settings.situations);
-  const pairings = pairingsOf(snaps);
-  const guesses = guessRates(snaps, seed);
+  const { ownFilm, library, settings, seed } = input;
+  const snaps = ownSnaps(ownFilm, settings.situations, library);
+  const cells = snapCells(ownFilm, settings.situations);
+  const seen = seenBefore(ownFilm, settings.situations);
+  const guesses = guessRates(snaps, cells);
+  const { rates, splits } = pressureRates(snaps, seen, seed);
   return {
     snaps: snaps.length,
     games: new Set(snaps.map(({ game }) => game)).size,
-    pairings,
+    pairings: pairingsOf(snaps),
+    clues: coverageClues(snaps, seed),
     predictability: predictabilityOf(snaps, guesses, seed),
     guesses,
-    pressureRates: pressureRates(snaps),
+    pressureRates: rates,
+    pressureSplits: splits,
     runsTest: pressureRuns(snaps),
     rotation: rotationsOf(snaps),
-    shownEarly: yesShare(ownFilm, snaps, 'shown_early'),
-    changedAfterLook: changedAfterLook(ownFilm, snaps),
-    tells: ownTells(snaps),
-    remedy: remedyOf({ ...input, snaps, pairings, guesses }),
+    shownEarly: shareOf(snaps, ({ shownEarly }) => shownEarly),
+    changedAfterLook: shareOf(
+      snaps.filter(({ shownEarly }) => shownEarly),
+      ({ changed }) => changed,
+    ),
+    lookChanges: lookChanges(snaps),
+    earlyShows: earlyShows(snaps, seed),
+    ...ownTells(snaps, cells, seen),
+    remedy: remedyOf({ ...input, snaps, guesses }),
+    onPlan: null,
   };
 }
 
-function yesShare(film: Chart, snaps: readonly OwnSnap[], column: 'shown_early' | 'checked') {
-  const told = snaps.map(({ index }) => textAt(film, column, index)).filter((word) => word !== undefined);
-  return share(told.filter((word) => word === 'yes').length, told.length);
-}
-
-/** Of the snaps on which we showed early and the change was charted: how often they changed the play. */
-function changedAfterLook(film: Chart, snaps: readonly OwnSnap[]) {
-  return yesShare(
-    film,
-    snaps.filter(({ index }) => textAt(film, 'shown_early', index) === 'yes'),
-    'checked',
-  );
+function shareOf(snaps: readonly OwnSnap[], of: (snap: OwnSnap) => boolean | undefined) {
+  const told = snaps.map(of).filter((is) => is !== undefined);
+  return share(told.filter((is) => is).length, told.length);
 }

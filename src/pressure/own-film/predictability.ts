@@ -2,7 +2,7 @@ import type { ContingencyTable } from '../../stats/contingency-table.ts';
 import { mutualInformation, mutualInformationTest } from '../../stats/mutual-information.ts';
 import { goodmanKruskalLambda, theilU } from '../../stats/predictability.ts';
 import type { GuessRate, OwnFilmChapter } from './result.ts';
-import { countWords, type OwnSnap } from './snaps.ts';
+import { codesOf, type OwnSnap, pairedPressures } from './snaps.ts';
 
 /** A log that a shuffle would beat this often or more gives nothing away. Common practice, no source. */
 const SURPRISING = 0.05;
@@ -13,34 +13,57 @@ export function predictabilityOf(
   guesses: readonly GuessRate[],
   seed: number,
 ): OwnFilmChapter['predictability'] {
-  const pressures = snaps.filter(
-    ({ pressure, path, coverage }) => pressure && path !== undefined && coverage !== undefined,
-  );
-  const table = pairingTable(pressures);
-  const u = pressures.length === 0 ? null : theilU(table, 'column-given-row');
-  const test = u === null ? null : mutualInformationTest({ table, seed: `pairings ${seed}` });
+  const pressures = pairedPressures(snaps);
+  const table = pairingTable(pressures, ({ path }) => path);
+  const taken = doubtTaken(table, { seed: `pairings ${seed}` });
   const bits = pressures.length === 0 ? null : (mutualInformation(table, 'bits')?.millerMadow ?? null);
-  const chance = test === null || u === null || test.observed === 0 ? null : (u * test.nullMean) / test.observed;
-  const lambda = pressures.length === 0 ? null : goodmanKruskalLambda(table, 'column-given-row');
-  const found = { theilU: u, lambda, chance, p: test?.p ?? null, informationBits: bits };
-  return { ...found, words: wordsFor(found, pressures.length, guesses) };
+  return { ...taken, informationBits: bits, words: wordsFor(taken, pressures.length, guesses) };
 }
 
-function pairingTable(snaps: readonly OwnSnap[]): ContingencyTable {
-  const coverages = countWords(snaps, ({ coverage }) => coverage).map(([word]) => word);
-  const paths = countWords(snaps, ({ path }) => path).map(([word]) => word);
-  return paths.map((path) =>
-    coverages.map((coverage) => snaps.filter((snap) => snap.path === path && snap.coverage === coverage).length),
-  );
-}
-
-interface Found {
+/** How much the rows of a table say about its columns, and what shuffled logs show. */
+export interface DoubtTaken {
+  /** Share of the doubt about the column that the row takes away; null when there is no doubt. */
   readonly theilU: number | null;
+  /** Share of wrong guesses it takes away. */
+  readonly lambda: number | null;
+  /** Mean of Theil's U over shuffled logs, and the share of them at least as high. */
   readonly chance: number | null;
   readonly p: number | null;
 }
 
-function wordsFor({ theilU: u, chance, p }: Found, snaps: number, guesses: readonly GuessRate[]): string {
+/** Theil's U, lambda and the permutation test of a table. */
+export function doubtTaken(
+  table: ContingencyTable,
+  shuffles: { readonly seed: string; readonly permutations?: number },
+): DoubtTaken {
+  const u = table.length === 0 ? null : theilU(table, 'column-given-row');
+  if (u === null) return { theilU: null, lambda: null, chance: null, p: null };
+  const lambda = goodmanKruskalLambda(table, 'column-given-row');
+  const test = table.length < 2 ? null : mutualInformationTest({ table, ...shuffles });
+  if (test === null || test.observed === 0) return { theilU: u, lambda, chance: null, p: test?.p ?? null };
+  return { theilU: u, lambda, chance: (u * test.nullMean) / test.observed, p: test.p };
+}
+
+/** Coverages counted under each word: a row for every word, a column for every coverage. */
+export function pairingTable(
+  snaps: readonly OwnSnap[],
+  wordOf: (snap: OwnSnap) => string | undefined,
+): ContingencyTable {
+  const rows = codesOf(snaps.map(wordOf), -1);
+  const columns = codesOf(
+    snaps.map(({ coverage }) => coverage),
+    -1,
+  );
+  const table = rows.words.map(() => columns.words.map(() => 0));
+  snaps.forEach((_, i) => {
+    const cells = table[rows.codes[i] as number];
+    const column = columns.codes[i] as number;
+    if (cells && column >= 0) cells[column] = (cells[column] as number) + 1;
+  });
+  return table;
+}
+
+function wordsFor({ theilU: u, chance, p }: DoubtTaken, snaps: number, guesses: readonly GuessRate[]): string {
   if (snaps === 0)
     return 'No pressure of ours was charted with path and coverage, so nothing can be said of our pairings.';
   if (u === null || p === null)
@@ -51,12 +74,12 @@ function wordsFor({ theilU: u, chance, p }: Found, snaps: number, guesses: reado
 
 /** What the reader makes of it, in games he has not seen. */
 function readerWords(guesses: readonly GuessRate[]): string {
-  const [blind, path] = ['nothing', 'the path'].map((knows) => guesses.find((guess) => guess.knows === knows)?.share);
+  const [blind, path] = ['nothing', 'the path'].map((knows) => guesses.find((guess) => guess.knows === knows));
   if (!blind || !path) return ': more than chance';
-  const counts = `${path.count} of ${path.trials}, blind on ${blind.count}`;
-  return path.count > blind.count
-    ? `: who knows the path guesses the coverage on ${counts}`
-    : `, yet who knows the path guesses no better than blind (${counts})`;
+  const counts = `${path.share.count} of ${path.share.trials}, blind on ${blind.share.count}`;
+  if (path.share.count <= blind.share.count) return `, yet who knows the path guesses no better than blind (${counts})`;
+  const sure = path.gain && path.gain.low > 0 ? '' : ', a gain that may be chance from game to game';
+  return `: who knows the path guesses the coverage on ${counts}${sure}`;
 }
 
 function percent(value: number): string {

@@ -1,125 +1,89 @@
 import type { CallLibrary } from '../../ingest/call-library.ts';
 import type { WeekSettings } from '../../ingest/week-settings.ts';
+import { largestRemainder } from '../../stats/apportion.ts';
+import { type PathHabit, readableSnaps } from '../menu/habits.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
-import type { GuessRate, OwnFilmChapter } from './result.ts';
-import { countWords, type OwnSnap } from './snaps.ts';
+import { type FilmPath, favourite, favouriteSnaps, filmPaths } from './film-path.ts';
+import { remedyWords } from './remedy-words.ts';
+import type { GuessRate, Remedy } from './result.ts';
+import { type OwnSnap, pairedPressures } from './snaps.ts';
+import { type SwapCell, swapCells } from './swap-cell.ts';
+import { type SwapPlan, type SwapProblem, swapPlan } from './swap-plan.ts';
 
 /** What the remedy is worked out from. */
 export interface RemedyInput {
   readonly snaps: readonly OwnSnap[];
-  readonly pairings: OwnFilmChapter['pairings'];
   readonly guesses: readonly GuessRate[];
   readonly library: CallLibrary | null;
   readonly settings: WeekSettings;
   readonly scores: ScoreChapter | null;
 }
 
-type Swap = OwnFilmChapter['remedy']['swaps'][number];
-
-/** Paths with fewer snaps on our film are too rare to matter. Judgement. */
-const RARE = 5;
+/** Games looked ahead for the earliest one by which the cap can be met. Judgement: a season has no more left. */
+const MOST_GAMES = 8;
 
 /**
- * The fewest snaps this week on which a path is followed by its other coverage, so that no path stays above the cap on
- * our whole film; `reaches` is the share a reader of the film would then guess from the path, and `costPoints` what
- * the swaps cost by the scores (0 where scores or library are absent).
+ * The fewest snaps on which a path is to be followed by its other coverage, by situation, so that one who guesses each
+ * path's usual coverage is right on no more than the cap of the film an opponent has of us by a given number of games; what that
+ * costs by the scores, and how far each path's usual coverage may go this week for it.
  */
-export function remedyOf(input: RemedyInput): OwnFilmChapter['remedy'] {
-  const cap = input.settings.menu.pairing_cap;
-  const pressures = input.snaps.filter(({ pressure }) => pressure);
-  const games = Math.max(1, new Set(pressures.map(({ game }) => game)).size);
-  const ours = input.pairings.filter(
-    ({ path, snaps }) => snaps >= RARE && pressures.some((snap) => snap.path === path),
-  );
-  const plans = ours.flatMap((pairing) =>
-    planFor(pairing, Math.max(1, Math.round(pairing.snaps / games)), { ...input, cap }),
-  );
-  if (!input.library && plans.length > 0) return withoutLibrary(plans, cap, input.guesses);
-  const swaps = plans.flatMap(({ swap }) => (swap ? [swap] : []));
-  const stuck = plans.filter(({ swap }) => swap === null).map(({ path }) => path);
+export function remedyOf(input: RemedyInput): Remedy {
+  const { pairing_cap: cap, pairing_games: games, ban } = input.settings.menu;
+  const pressures = pairedPressures(input.snaps);
+  const paths = filmPaths(pressures);
+  const readable = paths.filter(({ snaps }) => snaps >= readableSnaps(cap));
+  const source = input.library && { library: input.library, scores: input.scores, ban };
+  const cells = source ? readable.flatMap((path) => swapCells(path, source)) : [];
+  const filmGames = Math.max(1, new Set(pressures.map(({ game }) => game)).size);
+  const problem = { paths, cells, filmGames, cap };
   const guessRate = input.guesses.find(({ knows }) => knows === 'the path')?.share.estimate ?? 0;
-  const reaches = reachedRate(ours, swaps, games);
-  const costPoints = plans.reduce((sum, { cost }) => sum + cost, 0);
-  return { cap, guessRate, swaps, reaches, costPoints, words: wordsFor({ swaps, stuck, cap, reaches, costPoints }) };
-}
-
-/** Paths over the cap are named, but only a library says what else could follow them. */
-function withoutLibrary(
-  plans: readonly PathPlan[],
-  cap: number,
-  guesses: readonly GuessRate[],
-): OwnFilmChapter['remedy'] {
-  const guessRate = guesses.find(({ knows }) => knows === 'the path')?.share.estimate ?? 0;
-  const paths = plans.map(({ path }) => path).join(', ');
-  const words = `Followed by one coverage on more than ${Math.round(100 * cap)}% of their snaps: ${paths}. With defense.yaml the tool names what else to play behind them.`;
-  return { cap, guessRate, swaps: [], reaches: guessRate, costPoints: 0, words };
-}
-
-interface PathPlan {
-  readonly path: string;
-  readonly swap: Swap | null;
-  readonly cost: number;
-}
-
-function planFor(
-  pairing: OwnFilmChapter['pairings'][number],
-  coming: number,
-  input: RemedyInput & { cap: number },
-): PathPlan[] {
-  const [most] = pairing.coverages;
-  if (!most || most.share.count / pairing.snaps <= input.cap) return [];
-  const other = input.library?.calls.find((call) => call.path === pairing.path && call.coverage !== most.coverage);
-  if (!other) return [{ path: pairing.path, swap: null, cost: 0 }];
-  const needed = Math.ceil(most.share.count + coming - input.cap * (pairing.snaps + coming));
-  const snaps = Math.min(coming, Math.max(1, needed));
-  const [situation] = countWords(
-    input.snaps.filter(({ path }) => path === pairing.path),
-    (snap) => snap.situation,
-  );
-  const swap = {
-    situation: situation?.[0] ?? 'all',
-    path: pairing.path,
-    instead: most.coverage,
-    coverage: other.coverage,
-    snaps,
+  const mend = guessRate > cap;
+  const byGames = Array.from({ length: MOST_GAMES }, (_, i) => swapPlan(problem, i + 1));
+  const plan = mend ? swapPlan(problem, games) : untouched(problem, games);
+  const stuck = readable.filter((path) => isOver(path, cap) && !cells.some((cell) => cell.path === path.path));
+  const told = {
+    cap,
+    guessRate,
+    games,
+    swaps: mend ? wholeSwaps(cells, plan) : [],
+    reaches: plan.reaches,
+    costPoints: plan.costPoints,
+    coming: plan.coming,
+    earliest: mend ? (byGames.find(({ needed, done }) => done >= needed - 1e-9)?.games ?? null) : 0,
+    byGames: mend ? byGames.map(({ byCell: _, ...rest }) => rest) : [],
+    tooRare: paths.filter((path) => !readable.includes(path)).map(({ path, snaps }) => ({ path, snaps })),
+    oneCoverage: stuck.map(({ path }) => path),
+    habits: paths.map((path) => habitOf(path, problem, plan)),
   };
-  const usual = input.library?.calls.find((call) => call.path === pairing.path && call.coverage === most.coverage);
-  const lost = pointsOf(input.scores, usual?.name) - pointsOf(input.scores, other.name);
-  return [{ path: pairing.path, swap, cost: (lost / 10) * snaps }];
+  return { ...told, words: remedyWords(told, { library: input.library !== null, readable: readableSnaps(cap) }) };
 }
 
-function pointsOf(scores: ScoreChapter | null, call: string | undefined): number {
-  return scores?.calls.find((score) => score.call === call && score.situation === 'all')?.points.mean ?? 0;
+function untouched(problem: SwapProblem, games: number): SwapPlan {
+  return swapPlan({ ...problem, cap: 1 }, games);
 }
 
-function reachedRate(ours: OwnFilmChapter['pairings'], swaps: readonly Swap[], games: number): number {
-  let [right, all] = [0, 0];
-  for (const { path, snaps, coverages } of ours) {
-    const coming = Math.max(1, Math.round(snaps / games));
-    const swapped = swaps.find((swap) => swap.path === path)?.snaps ?? 0;
-    right += (coverages[0]?.share.count ?? 0) + coming - swapped;
-    all += snaps + coming;
-  }
-  return all === 0 ? 0 : right / all;
+function isOver(path: FilmPath, cap: number): boolean {
+  return favouriteSnaps(path) > cap * path.snaps;
 }
 
-interface Told {
-  readonly swaps: readonly Swap[];
-  readonly stuck: readonly string[];
-  readonly cap: number;
-  readonly reaches: number;
-  readonly costPoints: number;
+/** Whole snaps in place of expected ones, so that their sum is kept. */
+function wholeSwaps(cells: readonly SwapCell[], { byCell, done }: SwapPlan): Remedy['swaps'] {
+  if (byCell.length === 0) return [];
+  const whole = largestRemainder(byCell, Math.round(done));
+  return cells
+    .flatMap(({ situation, path, instead, coverage, cost }, i) => {
+      const snaps = whole[i] ?? 0;
+      return snaps === 0 ? [] : [{ situation, path, instead, coverage, snaps, costPoints: snaps * cost }];
+    })
+    .sort((a, b) => b.snaps - a.snaps);
 }
 
-function wordsFor({ swaps, stuck, cap, reaches, costPoints }: Told): string {
-  const percent = (value: number) => `${Math.round(100 * value)}%`;
-  const lone =
-    stuck.length > 0
-      ? ` ${stuck.join(', ')} ${stuck.length === 1 ? 'has' : 'have'} no second coverage in the library.`
-      : '';
-  if (swaps.length === 0)
-    return `No path with another coverage to offer is followed by one coverage on more than ${percent(cap)} of its snaps.${lone}`;
-  const total = swaps.reduce((sum, { snaps }) => sum + snaps, 0);
-  const paths = swaps.map(({ path, coverage, snaps }) => `${path} with ${coverage} on ${snaps}`).join(', ');
-  return `This week play ${paths} (${total} snaps): a reader who guesses from the path would then be right on ${percent(reaches)} of our film. By the scores it costs ${costPoints.toFixed(1)} points.${lone}`;
+/** How far the path's usual coverage may go on its coming snaps when the plan's swaps are made. */
+function habitOf(path: FilmPath, { cells, cap, filmGames }: SwapProblem, { byCell, games }: SwapPlan): PathHabit {
+  const swapped = byCell.reduce((sum, times, i) => sum + (cells[i]?.path === path.path ? times : 0), 0);
+  if (swapped === 0) return { path: path.path, snaps: path.snaps, limits: [] };
+  const ratio = games / filmGames;
+  const most = (favouriteSnaps(path) * ratio - swapped) / (path.snaps * ratio);
+  const limit = { coverage: favourite(path), most: Math.max(1 - cap, most) };
+  return { path: path.path, snaps: path.snaps, limits: [limit] };
 }

@@ -1,3 +1,4 @@
+import { benjaminiHochberg } from '../../stats/adjust.ts';
 import { runsTest } from '../../stats/runs.ts';
 import type { OwnFilmChapter } from './result.ts';
 import { countWords, type OwnSnap } from './snaps.ts';
@@ -7,11 +8,12 @@ const SHORTEST = 6;
 
 /**
  * Whether pressures alternate more or less than chance within a situation. Games are never joined: each game with a long
- * enough sequence is tested, and the smallest p is multiplied by the number of games tested (Bonferroni).
+ * enough sequence is tested, and the smallest p is multiplied by the number of games tested (Bonferroni); `adjusted` is
+ * corrected over the situations too (Benjamini-Hochberg).
  */
 export function pressureRuns(snaps: readonly OwnSnap[]): OwnFilmChapter['runsTest'] {
   const told = snaps.filter(({ pressure, situation }) => pressure !== undefined && situation !== undefined);
-  return countWords(told, ({ situation }) => situation).flatMap(([situation]) => {
+  const tests = countWords(told, ({ situation }) => situation).flatMap(([situation]) => {
     const games = countWords(told, ({ game }) => game).map(([game]) =>
       told.filter((snap) => snap.game === game && snap.situation === situation),
     );
@@ -21,4 +23,7 @@ export function pressureRuns(snaps: readonly OwnSnap[]): OwnFilmChapter['runsTes
     const p = found.length === 0 ? null : Math.min(1, Math.min(...found) * found.length);
     return [{ situation, p, snaps: long.reduce((sum, game) => sum + game.length, 0) }];
   });
+  const tested = tests.filter(({ p }) => p !== null);
+  const adjusted = benjaminiHochberg(tested.map(({ p }) => p ?? 1));
+  return tests.map((test) => ({ ...test, adjusted: adjusted[tested.indexOf(test)] ?? null }));
 }

@@ -1,68 +1,133 @@
 import { benjaminiHochberg } from '../../stats/adjust.ts';
-import { binomialTwoSided } from '../../stats/binomial.ts';
 import { share } from '../../stats/share.ts';
-import type { OwnFilmChapter } from './result.ts';
-import { countWords, type OwnSnap } from './snaps.ts';
+import { tellCells } from '../forecast/tell-cell.ts';
+import type { TellFeature } from '../forecast/tell-feature.ts';
+import { type TellGround, type TellTest, testCell } from '../forecast/tell-test.ts';
+import { DISCOVERY_RATE, EXCESS_KEPT } from '../forecast/tells.ts';
+import { NOT_KNOWN } from '../snap/not-known.ts';
+import type { SnapCells } from '../snap/snap-cells.ts';
+import { holds, type SnapSet, setSize, sharedCount, snapSet } from '../snap/snap-set.ts';
+import { OWN_STRENGTHS, ownLeftOut, ownLineLevels } from './own-chain.ts';
+import type { OwnFilmChapter, OwnTell } from './result.ts';
+import { codesOf, type OwnSnap } from './snaps.ts';
 
-/** What an opponent sees before the snap. */
-const SEEN = [
-  ['zone', (snap: OwnSnap) => snap.zone],
-  ['hash', (snap: OwnSnap) => snap.hash],
-  ['receivers', (snap: OwnSnap) => snap.receivers],
-  ['personnel', (snap: OwnSnap) => snap.personnel],
-  ['back', (snap: OwnSnap) => snap.backSpot],
-] as const;
+/** What a search for our own tells found, and how many it looked at. */
+export type OwnTellSearch = Pick<OwnFilmChapter, 'tells' | 'tellsLooked'>;
 
-/** Cells with fewer snaps are not looked at; decided without looking at the outcome. As for the opponent's tells. */
-const FEWEST = 8;
-
-/** Share of false tells allowed among those shown. Common practice, no source. */
-const DISCOVERY_RATE = 0.1;
+/** Most tells shown; more could not be mended in a week. Judgement, as for theirs. */
+const MOST_TELLS = 12;
 
 /**
- * Looks that draw more or fewer pressures from us than our own rates by situation expect, corrected over all looked at
- * (Benjamini-Hochberg). What the situation alone explains is not a tell.
+ * Our tells as an opponent would find them, by the search we use on him: every conjunction of up to three things seen
+ * before the snap with at least eight charted snaps, tested for pressure or not and for the coverage against what the
+ * same chain expects there from the other games, corrected over everything looked at (Benjamini-Hochberg).
  */
-export function ownTells(snaps: readonly OwnSnap[]): OwnFilmChapter['tells'] {
-  const told = snaps.filter(({ pressure, situation }) => pressure !== undefined && situation !== undefined);
-  const rate = situationRates(told);
-  const looked = SEEN.flatMap(([name, wordOf]) =>
-    countWords(told, wordOf)
-      .filter(([, trials]) => trials >= FEWEST)
-      .map(([value]) =>
-        cellOf(
-          `${name} ${value.replaceAll('_', ' ')}`,
-          told.filter((snap) => wordOf(snap) === value),
-          rate,
-        ),
-      ),
+export function ownTells(snaps: readonly OwnSnap[], cells: SnapCells, seen: readonly TellFeature[]): OwnTellSearch {
+  const games = [...new Set(snaps.map(({ game }) => game))];
+  if (games.length < 2) return { tells: [], tellsLooked: 0 };
+  const rows = games.map((game) => snaps.filter((snap) => snap.game === game).map(({ index }) => index));
+  const searches = questions(snaps).map((question) => searchQuestion(question, { rows, cells, seen }));
+  const looked = searches.reduce((sum, search) => sum + search.looked, 0);
+  const found = searches.flatMap((search) => search.found);
+  // Tests with a p of 1 come last whatever their number, so only how many they are counts.
+  const adjusted = benjaminiHochberg(
+    found.map(({ test }) => test.p),
+    looked,
   );
-  const adjusted = benjaminiHochberg(looked.map(({ p }) => p));
-  return looked
-    .map(({ description, follows, share }, i) => ({ description, follows, share, adjusted: adjusted[i] ?? 1 }))
-    .filter((tell) => tell.adjusted <= DISCOVERY_RATE)
-    .sort((a, b) => a.adjusted - b.adjusted);
+  const passed = found
+    .map((candidate, i) => ({ ...candidate, adjusted: adjusted[i] as number }))
+    .filter((candidate) => candidate.adjusted <= DISCOVERY_RATE)
+    .sort((a, b) => a.test.p - b.test.p);
+  const shown = apart(passed).slice(0, MOST_TELLS);
+  return { tellsLooked: looked, tells: shown.map((tell) => described(tell, { games, rows })) };
 }
 
-function situationRates(told: readonly OwnSnap[]): ReadonlyMap<string | undefined, number> {
-  const all = told.filter(({ pressure }) => pressure).length;
-  const base = (all + 0.5) / (told.length + 1);
-  return new Map(
-    countWords(told, ({ situation }) => situation).map(([situation, trials]) => {
-      const sent = told.filter((snap) => snap.situation === situation && snap.pressure).length;
-      return [situation, (sent + 2 * base) / (trials + 2)];
-    }),
-  );
+interface Ground {
+  readonly rows: readonly (readonly number[])[];
+  readonly cells: SnapCells;
+  readonly seen: readonly TellFeature[];
 }
 
-function cellOf(description: string, cell: readonly OwnSnap[], rate: ReadonlyMap<string | undefined, number>) {
-  const sent = cell.filter(({ pressure }) => pressure).length;
-  const expected = cell.reduce((sum, snap) => sum + (rate.get(snap.situation) ?? 0.5), 0) / cell.length;
-  const more = sent / cell.length >= expected;
+/** Every test of one question, and those of them that are anything at all. */
+function searchQuestion({ asks, words, strengths }: Question, { rows, cells, seen }: Ground) {
+  const { codes, words: classes } = codesOf(words, NOT_KNOWN);
+  const target = { codes: Uint8Array.from(codes), classes: classes.length };
+  const expected = ownLeftOut({ target, levels: ownLineLevels(cells), strengths }, rows, cells.size);
+  const ground = { codes: target.codes, expected };
+  const charted = snapSet(cells.size, (i) => target.codes[i] !== NOT_KNOWN);
+  const found: Omit<Passed, 'adjusted'>[] = [];
+  let looked = 0;
+  for (const { words: seenWords, snaps } of tellCells(seen, charted, cells.size)) {
+    for (const test of testCell(ground, snaps)) {
+      looked++;
+      if (test.p < 1) found.push({ asks, words: seenWords, snaps, classes, test, ground });
+    }
+  }
+  return { looked, found };
+}
+
+type Question = ReturnType<typeof questions>[number];
+
+function questions(snaps: readonly OwnSnap[]) {
+  const pressure = snaps.map((snap) => (snap.pressure === undefined ? undefined : PRESSURE[Number(snap.pressure)]));
+  const coverage = snaps.map((snap) => snap.coverage);
+  return [
+    { asks: 'pressure', words: pressure, strengths: OWN_STRENGTHS.pressure },
+    { asks: 'coverage', words: coverage, strengths: OWN_STRENGTHS.coverage },
+  ] as const;
+}
+
+const PRESSURE = ['four-man base', 'pressure'] as const;
+
+interface Passed {
+  readonly asks: OwnTell['asks'];
+  readonly words: readonly string[];
+  readonly snaps: SnapSet;
+  readonly classes: readonly string[];
+  readonly test: TellTest;
+  readonly ground: TellGround;
+  readonly adjusted: number;
+}
+
+/** The tells in order of p without those that share more than half of their snaps with one before them. */
+function apart(passed: readonly Passed[]): Passed[] {
+  const kept: Passed[] = [];
+  for (const tell of passed) {
+    const repeats = kept.some((other) => {
+      const smaller = Math.min(setSize(tell.snaps), setSize(other.snaps));
+      return other.asks === tell.asks && sharedCount(tell.snaps, other.snaps) > smaller / 2;
+    });
+    if (!repeats) kept.push(tell);
+  }
+  return kept;
+}
+
+interface Games {
+  readonly games: readonly string[];
+  readonly rows: readonly (readonly number[])[];
+}
+
+function described({ asks, words, classes, snaps, test, ground, adjusted }: Passed, { games, rows }: Games): OwnTell {
+  const { k, count, trials, expected } = test;
+  const byGame = games.flatMap((game, g) => {
+    const inGame = (rows[g] ?? []).filter((row) => holds(snaps, row));
+    const due = inGame.reduce((sum, row) => sum + expectedAt(ground, row, k), 0);
+    const hits = inGame.filter((row) => ground.codes[row] === k).length;
+    return inGame.length === 0 ? [] : [{ game, count: hits, trials: inGame.length, due }];
+  });
   return {
-    description,
-    follows: more ? 'pressure' : 'four-man base',
-    share: share(more ? sent : cell.length - sent, cell.length),
-    p: binomialTwoSided(sent, cell.length, expected),
+    asks,
+    description: words.join(', '),
+    follows: classes[k] ?? '',
+    share: share(count, trials),
+    expected,
+    planWith: expected + EXCESS_KEPT * (count / trials - expected),
+    adjusted,
+    games: byGame.map(({ due: _, ...game }) => game),
+    oneGameOnly: byGame.filter((game) => game.count > game.due).length === 1,
   };
+}
+
+function expectedAt({ expected }: TellGround, row: number, k: number): number {
+  return expected.shares[row * expected.classes + k] as number;
 }

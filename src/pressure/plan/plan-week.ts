@@ -4,6 +4,7 @@ import type { WeekSettings } from '../../ingest/week-settings.ts';
 import { forecastWeek } from '../forecast/forecast.ts';
 import { planMenu } from '../menu/menu.ts';
 import { ownFilmChapter } from '../own-film/own-film.ts';
+import { readerOnPlan } from '../own-film/reader-on-plan.ts';
 import { protectionChapter } from '../protection/protection-chapter.ts';
 import { scoreChapter } from '../score/score-chapter.ts';
 import { shortVersion } from './short-version.ts';
@@ -25,7 +26,7 @@ export interface WeekInput {
 }
 
 /**
- * Works out one week: forecast, protection and race, family scores, menu, our own film, and the short version. Pure:
+ * Works out one week: forecast, protection and race, family scores, our own film, menu, and the short version. Pure:
  * the same input gives the same plan.
  */
 export function planWeek(input: WeekInput): WeekPlan {
@@ -38,10 +39,12 @@ export function planWeek(input: WeekInput): WeekPlan {
   const protection = protectionChapter({ chart, archive, library, settings, forecast, seed });
   stage('Scoring the families');
   const { chapter: scores, draws } = scoreChapter({ chart, ownFilm, library, settings, forecast, protection, seed });
-  stage('Choosing the menu');
-  const menu = library ? planMenu({ library, settings, scores, draws, soundness: protection.soundness }) : null;
   stage('Reading our own film');
   const ours = ownFilm ? ownFilmChapter({ ownFilm, library, settings, scores, seed }) : null;
+  stage('Choosing the menu');
+  const { soundness } = protection;
+  const habits = ours?.remedy.habits;
+  const menu = library ? planMenu({ library, settings, scores, draws, soundness, habits }) : null;
   const plan: WeekPlan = {
     schema: 'pressure-plan.week/1',
     version: input.version,
@@ -56,7 +59,7 @@ export function planWeek(input: WeekInput): WeekPlan {
     protection,
     scores,
     menu,
-    ownFilm: ours,
+    ownFilm: ours && { ...ours, onPlan: menu?.kind === 'menu' ? readerOnPlan(ours, menu) : null },
     shortVersion: [],
   };
   return { ...plan, shortVersion: shortVersion(plan) };

@@ -99,8 +99,14 @@ describe('ownFilmChapter', () => {
       { game: 'g', down: 1, to_go: 10 },
     ]);
     expect(pressureRates).toEqual([
-      { by: 'down', value: '1st down', share: expect.objectContaining({ count: 1, trials: 1 }) },
-      { by: 'situation', value: 'first_ten', share: expect.objectContaining({ count: 1, trials: 1 }) },
+      { by: 'down', value: '1st down', share: expect.objectContaining({ count: 1, trials: 1 }), expected: null },
+      {
+        by: 'distance',
+        value: '7 to 10 to go',
+        share: expect.objectContaining({ count: 1, trials: 1 }),
+        expected: null,
+      },
+      { by: 'situation', value: 'first_ten', share: expect.objectContaining({ count: 1, trials: 1 }), expected: null },
     ]);
     expect(shownEarly).toMatchObject({ trials: 0, estimate: null });
     expect(predictability.theilU).toBeNull();

@@ -1,0 +1,52 @@
+import { newcombeDifference } from '../../stats/difference.ts';
+import { share } from '../../stats/share.ts';
+import type { LookChanges } from './result.ts';
+import type { OwnSnap } from './snaps.ts';
+
+/** What counts as theirs: the chains of a snap that gained what it had to, or broke long. */
+const THEIRS: readonly (OwnSnap['outcome'] | undefined)[] = ['gain', 'explosive'];
+
+/**
+ * What it costs to show early against an offense that changes its play: how the snaps ended that they changed after our
+ * look, against those they left, with the interval of the difference (Newcombe). Snaps whose change or end was not
+ * charted are counted apart.
+ */
+export function lookChanges(snaps: readonly OwnSnap[]): LookChanges {
+  const shown = snaps.filter(({ shownEarly }) => shownEarly);
+  const told = shown.filter(({ changed }) => changed !== undefined);
+  const [changed, left] = [true, false].map((is) => {
+    const ended = told.filter((snap) => snap.changed === is && snap.outcome !== undefined);
+    const count = (kinds: typeof THEIRS) => ended.filter(({ outcome }) => kinds.includes(outcome)).length;
+    return { success: share(count(THEIRS), ended.length), explosive: share(count(['explosive']), ended.length) };
+  }) as [LookChanges['changed'], LookChanges['left']];
+  const difference = newcombeDifference({
+    x1: changed.success.count,
+    n1: changed.success.trials,
+    x2: left.success.count,
+    n2: left.success.trials,
+  });
+  return {
+    shown: shown.length,
+    notCharted: shown.length - told.length,
+    changed,
+    left,
+    difference,
+    words: wordsFor(shown.length, { changed, left }, difference),
+  };
+}
+
+type Ends = Pick<LookChanges, 'changed' | 'left'>;
+
+function wordsFor(shown: number, { changed, left }: Ends, difference: LookChanges['difference']): string {
+  if (shown === 0) return 'No snap was charted on which we showed early, so nothing can be said of what it costs.';
+  const { success } = changed;
+  if (success.trials === 0) {
+    return `We showed early on ${shown} snaps; none was charted as changed after it with its result, so what it costs is not known.`;
+  }
+  const counts = `When they changed the play after our look they succeeded on ${success.count} of ${success.trials}, when they left it on ${left.success.count} of ${left.success.trials}`;
+  if (left.success.trials === 0) return `${counts}: there is nothing to compare with.`;
+  if (difference.low > 0) return `${counts}: showing early costs us there.`;
+  return difference.high < 0
+    ? `${counts}: their change did not help them.`
+    : `${counts}: no more than chance can make.`;
+}
