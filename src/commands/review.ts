@@ -1,7 +1,7 @@
 import { basename, join, resolve } from 'node:path';
 import { LEAST_GRADED } from '../pressure/review/grade.ts';
 import { type Review, reviewWeek } from '../pressure/review/review.ts';
-import { seasonOf } from '../pressure/review/season.ts';
+import { type Season, seasonOf } from '../pressure/review/season.ts';
 import { reviewSentences } from '../report/review/review-words.ts';
 import { seasonSentences } from '../report/review/season-words.ts';
 import { earlierReviews } from './earlier-reviews.ts';
@@ -45,11 +45,8 @@ export async function review(weekFolder: string, options: ReviewOptions, termina
     { name: 'review.json', text: `${JSON.stringify(made, null, 1)}\n` },
     { name: 'season.html', text: await renderSeason(season, reviews) },
   ]);
-  terminal.out(
-    options.json
-      ? `${JSON.stringify({ review: made, season }, null, 2)}\n`
-      : [reviewText(made), 'Season so far:', ...seasonSentences(season).map(bullet), ''].join('\n'),
-  );
+  const result = { review: made, season };
+  terminal.out(options.json ? `${JSON.stringify(result, null, 2)}\n` : resultText(made, season));
   for (const path of written) terminal.note(`Wrote ${path}`);
   return exitCode(played);
 }
@@ -61,8 +58,13 @@ function exitCode({ faults }: GameReading): number {
 /** Calls named on the terminal; the page has all of them. */
 const CALLS_NAMED = 12;
 
-function reviewText(made: Review): string {
-  const { opponent, week, grades } = made;
+function resultText(made: Review, season: Season): string {
+  const head = `${made.opponent}, ${made.week}:`;
+  const lines = [head, ...reviewSentences(made).map(bullet), 'Season so far:', ...seasonSentences(season).map(bullet)];
+  return `${[...lines, callText(made)].join('\n')}\n`;
+}
+
+function callText({ grades }: Review): string {
   const calls = (grades?.calls ?? []).slice(0, CALLS_NAMED);
   const rows = calls.map(({ name, snaps, held, saved, expected, standing }) => [
     name,
@@ -72,8 +74,7 @@ function reviewText(made: Review): string {
     snaps < LEAST_GRADED ? '' : expected.toFixed(1),
     standing,
   ]);
-  const table = rows.length === 0 ? '' : tableText(['call', 'snaps', 'held', 'saved per ten', 'expected', 'so'], rows);
-  return [`${opponent}, ${week}:`, ...reviewSentences(made).map(bullet), table].join('\n');
+  return rows.length === 0 ? '' : tableText(['call', 'snaps', 'held', 'saved per ten', 'expected', 'so'], rows);
 }
 
 function bullet(line: string): string {
