@@ -15,17 +15,28 @@ export interface PredictionFile {
   readonly write: () => Promise<string[]>;
 }
 
-/** Columns of the file; the shares are those of the chains, with the archive where there is one. */
-export const PREDICTION_COLUMNS = [
-  'offense',
-  'game',
-  'file',
-  'row',
-  'target',
-  'before_the_look',
-  'with_the_look',
-  'happened',
-] as const;
+/** A column of forecasts, and the methods that may fill it: the first that could forecast the game does. */
+interface ShareColumn {
+  readonly header: string;
+  readonly methods: readonly string[];
+}
+
+/** The chains, with the archive where there is one. */
+const CHAIN_COLUMNS: readonly ShareColumn[] = [
+  { header: 'before_the_look', methods: ['chain_plan_archive', 'chain_plan_own'] },
+  { header: 'with_the_look', methods: ['chain_line_archive', 'chain_line_own'] },
+];
+const ADDITIVE_COLUMNS: readonly ShareColumn[] = [
+  { header: 'additive_before_the_look', methods: ['additive_plan'] },
+  { header: 'additive_with_the_look', methods: ['additive_line'] },
+];
+
+/** What the file is written from. */
+export interface PredictionSource {
+  readonly chart: Chart;
+  /** Whether the additive model was asked for. */
+  readonly additive?: boolean | undefined;
+}
 
 /**
  * One line for every snap and target of the games forecast: the shares of both chains by class, and the class that came,
@@ -33,11 +44,13 @@ export const PREDICTION_COLUMNS = [
  *
  * @throws CommandProblem when its folder is not there, before anything is worked out
  */
-export async function predictionFile(path: string, chart: Chart): Promise<PredictionFile> {
+export async function predictionFile(path: string, { chart, additive }: PredictionSource): Promise<PredictionFile> {
   await requirePlace(path);
-  const pieces = [toCsv([PREDICTION_COLUMNS])];
+  const columns = additive ? [...CHAIN_COLUMNS, ...ADDITIVE_COLUMNS] : CHAIN_COLUMNS;
+  const headers = columns.map(({ header }) => header);
+  const pieces = [toCsv([['offense', 'game', 'file', 'row', 'target', ...headers, 'happened']])];
   return {
-    add: (game) => void pieces.push(toCsv(gameRows(game, chart))),
+    add: (game) => void pieces.push(toCsv(gameRows(game, chart, columns))),
     write: () => writeFiles(dirname(path), [{ name: basename(path), text: pieces.join('') }]),
   };
 }
@@ -50,9 +63,9 @@ async function requirePlace(path: string): Promise<void> {
   if (there?.isDirectory()) throw new CommandProblem('usage', `${path} is a folder; name the file of the predictions`);
 }
 
-function gameRows({ definition, game, forecasts, charted }: ReplayedGame, chart: Chart): CsvCell[][] {
-  const plan = forecasts.get('chain_plan_archive') ?? forecasts.get('chain_plan_own');
-  const line = forecasts.get('chain_line_archive') ?? forecasts.get('chain_line_own');
+function gameRows(replayed: ReplayedGame, chart: Chart, columns: readonly ShareColumn[]): CsvCell[][] {
+  const { definition, game, forecasts, charted } = replayed;
+  const told = columns.map(({ methods }) => methods.flatMap((id) => forecasts.get(id) ?? [])[0]);
   return game.rows.map((row) => {
     const came = charted.codes[row] ?? NOT_KNOWN;
     return [
@@ -61,8 +74,7 @@ function gameRows({ definition, game, forecasts, charted }: ReplayedGame, chart:
       chart.sources[chart.sourceOf[row] ?? 0],
       chart.rowOf[row],
       definition.target,
-      shareWords(plan, row, definition.classes),
-      shareWords(line, row, definition.classes),
+      ...told.map((predict) => shareWords(predict, row, definition.classes)),
       came === NOT_KNOWN ? undefined : definition.classes[came],
     ];
   });

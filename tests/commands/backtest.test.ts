@@ -99,6 +99,15 @@ describe('backtest', () => {
     expect(means.reduce((sum, mean) => sum + mean, 0) / 5).toBeCloseTo(method.logLoss, 5);
   });
 
+  it('judges the additive model too when asked to, and writes what it said', async () => {
+    const { out } = await run([two], { additive: true, predictions: at('additive.csv'), sample: '2' });
+    expect(out).toMatch(/^the additive model with the look {2,}\d\.\d{4} /m);
+    const [header] = readFileSync(at('additive.csv'), 'utf8').split('\r\n');
+    expect(header).toBe(
+      'offense,game,file,row,target,before_the_look,with_the_look,additive_before_the_look,additive_with_the_look,happened',
+    );
+  });
+
   it('writes no cell that a spreadsheet would run', async () => {
     await run([two], { predictions: at('safe.csv') });
     const { data } = Papa.parse<string[]>(readFileSync(at('safe.csv'), 'utf8'), { skipEmptyLines: true });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { chartFromRecords, type SnapRecord } from '../../../../src/ingest/chart.ts';
 import { weekSettingsSchema } from '../../../../src/ingest/week-settings.ts';
+import { additiveMethods } from '../../../../src/pressure/forecast/backtest/additive-methods.ts';
 import { backtest, type ReplayedGame } from '../../../../src/pressure/forecast/backtest/backtest.ts';
 import { backtestFilm } from '../../../../src/pressure/forecast/backtest/backtest-film.ts';
 import type { WindowRule } from '../../../../src/pressure/forecast/backtest/backtest-window.ts';
@@ -22,8 +23,8 @@ const four: readonly InventedOffense[] = [
 const filmOf = (records: readonly SnapRecord[], seasons?: readonly number[]) =>
   backtestFilm(chartFromRecords(records), cuts, seasons);
 
-/** Every share every method forecasts of every game, in one list. */
-function forecastsOf(records: readonly SnapRecord[], game: string): string[] {
+/** Every share every method forecasts of a game, in one list. */
+function forecastsOf(records: readonly SnapRecord[], game: string, methods = FORECAST_METHODS): string[] {
   const told: string[] = [];
   const onGame = (replayed: ReplayedGame) => {
     if (replayed.game.game !== game) return;
@@ -33,7 +34,7 @@ function forecastsOf(records: readonly SnapRecord[], game: string): string[] {
     }
   };
   const offenses = new Set([game.replace(/ week .*/, '')]);
-  backtest({ film: filmOf(records), rule: { ...rule, offenses }, onGame });
+  backtest({ film: filmOf(records), rule: { ...rule, offenses }, methods, onGame });
   return told;
 }
 
@@ -75,6 +76,19 @@ describe('backtest', () => {
         }),
         { numRuns: 5 },
       );
+    }
+  });
+
+  it('leaves the game out of the additive model too', () => {
+    const records = inventedFilm(four);
+    const wrong = { play_kind: 'deep_shot', motion: 'across', protectors: 7, slide: 'left', back_action: 'blocks' };
+    for (const game of ['Cedar Falls week 6', 'Birch Hill week 2']) {
+      const before = forecastsOf(records, game, additiveMethods());
+      const changed = records.map((record) => (record['game'] === game ? { ...record, ...wrong } : record));
+      const after = forecastsOf(changed, game, additiveMethods());
+      expect(before).toHaveLength(2 * TARGETS.length);
+      expect(after.length).toBeGreaterThan(TARGETS.length);
+      expect(before).toEqual(expect.arrayContaining(after));
     }
   });
 
