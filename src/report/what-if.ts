@@ -19,8 +19,16 @@ export interface WhatIfSituation {
   readonly shares: readonly number[];
   /** values[family][answer] */
   readonly values: readonly (readonly number[])[];
-  /** Share of their passes on which the back gets out; null where it was not known. */
-  readonly backOut: number | null;
+  /** What the back's release changes; null where his job was not charted. */
+  readonly back: WhatIfBack | null;
+}
+
+/** The back's release: how often he gets out, and what to add to `values` were he always in or always out. */
+export interface WhatIfBack {
+  readonly out: number;
+  /** whenIn[family][answer] */
+  readonly whenIn: readonly (readonly number[])[];
+  readonly whenOut: readonly (readonly number[])[];
 }
 
 /** What the reader supposes; shares 0 to 1. Trust 1 follows the forecast, 0 supposes their best answer every time. */
@@ -43,7 +51,7 @@ export interface SupposedScore {
 
 /**
  * The families ranked anew under a supposition, best first. A family's points are the sum over answers of share times
- * value, so that with the forecast's own shares and full trust the plan's ranking comes back.
+ * value, so that with the forecast's own shares, the back as forecast and full trust the plan's ranking comes back.
  */
 export function supposeScores(
   model: WhatIfModel,
@@ -52,7 +60,7 @@ export function supposeScores(
 ): readonly SupposedScore[] {
   const shares = supposedShares(model.answers, situation.shares, supposed);
   const scores = model.families.map(({ id, label, free }, i) => {
-    const values = situation.values[i] ?? [];
+    const values = valuesWithBack(situation, i, supposed.backOut);
     const expected = shares.reduce((sum, share, k) => sum + share * (values[k] ?? 0), 0);
     const points = supposed.trust * expected + (1 - supposed.trust) * worstValue(values);
     return { family: id, label, points, free: freeShare(free, supposed.backOut) };
@@ -63,7 +71,7 @@ export function supposeScores(
 /** The supposition that changes nothing. */
 export function asForecast(model: WhatIfModel, situation: WhatIfSituation): Supposition {
   const shareOf = (answer: string) => situation.shares[model.answers.indexOf(answer)] ?? 0;
-  return { screen: shareOf('screen'), quick: shareOf('quick'), backOut: situation.backOut, trust: 1 };
+  return { screen: shareOf('screen'), quick: shareOf('quick'), backOut: situation.back?.out ?? null, trust: 1 };
 }
 
 /**
@@ -84,6 +92,19 @@ export function supposedShares(
   const others = shares.reduce((sum, share, i) => sum + (isOther(i) ? share : 0), 0);
   const left = 1 - (screen + quick) / over;
   return shares.map((share, i) => fixed.get(answers[i] ?? '') ?? (others > 0 ? (share / others) * left : 0));
+}
+
+/**
+ * A family's values with the back out as often as supposed: as forecast where he is out as often as forecast, and from
+ * there in a straight line to the values with him always in and always out, which were worked out in full.
+ */
+function valuesWithBack({ values, back }: WhatIfSituation, family: number, backOut: number | null): readonly number[] {
+  const own = values[family] ?? [];
+  if (back === null || backOut === null || backOut === back.out) return own;
+  const more = backOut > back.out;
+  const far = more ? (backOut - back.out) / (1 - back.out) : (back.out - backOut) / back.out;
+  const change = (more ? back.whenOut : back.whenIn)[family] ?? [];
+  return own.map((value, answer) => value + far * (change[answer] ?? 0));
 }
 
 function worstValue(values: readonly number[]): number {

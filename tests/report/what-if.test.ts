@@ -7,6 +7,9 @@ import { inventedPlan } from './invented-plan.ts';
 const plan = inventedPlan();
 const model = whatIfModel(plan) as WhatIfModel;
 
+/** By hand: where the back is always in the first answer is worth 0.4 more, where he is always out 0.6 less. */
+const BACK = { out: 0.4, whenIn: [[0.4, 0, 0]], whenOut: [[-0.6, 0, 0]] };
+
 describe('supposeScores', () => {
   it('gives the plan back when nothing is supposed, in every situation', () => {
     for (const situation of model.situations) {
@@ -28,7 +31,7 @@ describe('supposeScores', () => {
     const hand: WhatIfModel = {
       answers: ['run', 'screen', 'quick'],
       families: [{ id: 'hot', label: 'Hot', free: { backIn: 0.5, backOut: 0.2 } }],
-      situations: [{ id: 'all', label: 'All', shares: [0.5, 0.2, 0.3], values: [[1, -2, 0.5]], backOut: 0.4 }],
+      situations: [{ id: 'all', label: 'All', shares: [0.5, 0.2, 0.3], values: [[1, -2, 0.5]], back: BACK }],
     };
     const [situation] = hand.situations;
     if (!situation) throw new Error('a situation was written above');
@@ -38,6 +41,35 @@ describe('supposeScores', () => {
     expect(supposeScores(hand, situation, supposed)[0]?.free).toBeCloseTo(0.38, 9);
     expect(supposeScores(hand, situation, { ...supposed, trust: 0 })[0]?.points).toBe(-2);
     expect(supposeScores(hand, situation, { ...supposed, trust: 0.5 })[0]?.points).toBeCloseTo(-0.875, 9);
+  });
+});
+
+describe('the back in supposeScores', () => {
+  const situation = { id: 'all', label: 'All', shares: [0.5, 0.2, 0.3], values: [[1, -2, 0.5]], back: BACK };
+  const hand: WhatIfModel = {
+    answers: ['run', 'screen', 'quick'],
+    families: [{ id: 'hot', label: 'Hot', free: null }],
+    situations: [situation],
+  };
+  const pointsAt = (backOut: number) =>
+    supposeScores(hand, situation, { ...asForecast(hand, situation), backOut })[0]?.points;
+
+  it('moves the points in a straight line to both ends and leaves them where he is as forecast', () => {
+    // By hand: 0.25 as forecast; in for good 0.25 + 0.5 x 0.4; out for good 0.25 - 0.5 x 0.6; halfway between 0.4 and 1.
+    expect(pointsAt(0.4)).toBeCloseTo(0.25, 9);
+    expect(pointsAt(0)).toBeCloseTo(0.45, 9);
+    expect(pointsAt(1)).toBeCloseTo(-0.05, 9);
+    expect(pointsAt(0.7)).toBeCloseTo(0.1, 9);
+  });
+
+  it('re-ranks the invented plan: the add-on rises with the back in and falls with him out', () => {
+    const [first] = model.situations;
+    if (first === undefined) throw new Error('the invented plan has situations');
+    const addOn = (backOut: number) =>
+      supposeScores(model, first, { ...asForecast(model, first), backOut }).find(({ family }) => family === 'add_on')
+        ?.points ?? Number.NaN;
+    expect(addOn(0)).toBeGreaterThan(addOn(0.4));
+    expect(addOn(0.4)).toBeGreaterThan(addOn(1));
   });
 });
 

@@ -30,6 +30,8 @@ export interface RaceEdge extends SituationEdge {
   readonly timed: Float64Array;
   /** Empty where their protection was not charted by situation. */
   readonly situations: ReadonlyMap<string, SituationEdge>;
+  /** The race were the back always in, and were he always out; as over all passes where that cannot be told apart. */
+  readonly back: Readonly<Record<'in' | 'out', SituationEdge>>;
   /** Whether a four-man call was raced; without one the base is taken as typical. */
   readonly baseRaced: boolean;
 }
@@ -56,6 +58,7 @@ export function raceEdge(library: CallLibrary | null, protection: ProtectionChap
     typical,
     timed: figure((line) => line.timedThrows).map((throws) => (Number.isNaN(throws) ? 0 : throws)),
     situations: new Map(situationsOf(protection).map((id) => [id, edgeOf((line) => homeIn(line, id))])),
+    back: { in: edgeOf((line) => line.byBack?.in ?? line.home), out: edgeOf((line) => line.byBack?.out ?? line.home) },
     baseRaced: all.home.slice(0, ANSWERS.length).some((chance) => !Number.isNaN(chance)),
   };
 }

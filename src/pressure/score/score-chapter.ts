@@ -1,6 +1,7 @@
 import { FAMILIES, type Family } from '../../ingest/vocabulary.ts';
 import type { WeekSettings } from '../../ingest/week-settings.ts';
 import { disagreements } from '../evidence/open-data-disagreement.ts';
+import { backReleases } from './back-release.ts';
 import { callScores } from './call-score.ts';
 import { chartingValues } from './charting/charting-value.ts';
 import { familyScores } from './family/family-score.ts';
@@ -31,6 +32,7 @@ export function scoreChapter(input: ScoreInput): ScoredChapter {
     situations: week.situations.map(({ id, label, expectedSnaps }) => ({ id, label, expectedSnaps })),
     families: [week.all, ...week.situations].flatMap((situation) => familyScores(situation, judged)),
     calls,
+    backRelease: backReleases(week, model),
     charting: chartingValues(input.chart, week, model),
     disagreements: disagreements({ families, shares: week.all.shares }),
     notes: scoreNotes(input, week, model),

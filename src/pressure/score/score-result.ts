@@ -73,12 +73,28 @@ export interface ChartingValue {
   readonly words: string;
 }
 
+/**
+ * What the back's release does to the families in a situation: what to add to the points against each answer, per ten
+ * snaps, were he always in or always out.
+ */
+export interface BackRelease {
+  /** Situation id, or `all`. */
+  readonly situation: string;
+  /** Share of passes on which he is planned to get out, 0 to 1. */
+  readonly out: number;
+  /** By family and answer of the vocabularies. */
+  readonly whenIn: readonly (readonly number[])[];
+  readonly whenOut: readonly (readonly number[])[];
+}
+
 /** Chapter of the report that ranks the families. */
 export interface ScoreChapter {
   readonly situations: readonly { readonly id: string; readonly label: string; readonly expectedSnaps: number }[];
   readonly families: readonly FamilyScore[];
   readonly calls: readonly CallScore[];
   readonly charting: readonly ChartingValue[];
+  /** Empty where the back's job was not charted. */
+  readonly backRelease: readonly BackRelease[];
   /** Where the open data and the trade disagree, in words. */
   readonly disagreements: readonly string[];
   /** What the scores could not be made from, in words: answers not charted, no four-man film of ours, runs. */

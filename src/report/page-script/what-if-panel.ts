@@ -68,7 +68,7 @@ function panel(model: WhatIfModel, situation: WhatIfSituation): readonly Node[] 
 }
 
 const EXPLAINED =
-  'Move a share to what you think they will do. The other answers keep their proportions. Trust below 100% mixes in their best answer against each family. The back moves the last column only.';
+  'Move a share to what you think they will do. The other answers keep their proportions. Trust below 100% mixes in their best answer against each family. The back moves the race and the trade’s marks for him.';
 
 function caption(): HTMLElement {
   return element('caption', {}, ['The families under what you suppose']);

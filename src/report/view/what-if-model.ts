@@ -2,7 +2,7 @@ import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { CallProtection } from '../../pressure/protection/protection-result.ts';
 import type { FamilyScore } from '../../pressure/score/score-result.ts';
-import type { WhatIfFamily, WhatIfModel, WhatIfSituation } from '../what-if.ts';
+import type { WhatIfBack, WhatIfFamily, WhatIfModel, WhatIfSituation } from '../what-if.ts';
 import { familyLabel } from '../words/label.ts';
 import { ALL_SITUATIONS, planSituations } from '../words/situation-label.ts';
 
@@ -33,7 +33,7 @@ function situationOf(
     const score = here.find((entry) => entry.family === family);
     return ANSWERS.map((answer) => rounded(score === undefined ? 0 : valueAgainst(score, answer)));
   });
-  return [{ id, label, shares, values, backOut: backOutShare(plan) }];
+  return [{ id, label, shares, values, back: backOf(plan, families, id) }];
 }
 
 function shareOf(score: FamilyScore, answer: string): number {
@@ -46,10 +46,12 @@ function valueAgainst(score: FamilyScore, answer: string): number {
   return part === undefined || part.share === 0 ? 0 : part.points / part.share;
 }
 
-function backOutShare({ protection }: WeekPlan): number | null {
-  const { pictures } = protection.mix;
-  if (pictures.length === 0) return null;
-  return rounded(pictures.reduce((sum, { picture, share }) => sum + (picture.back === 'in' ? 0 : share), 0));
+function backOf({ scores }: WeekPlan, families: readonly string[], situation: string): WhatIfBack | null {
+  const found = scores.backRelease.find((entry) => entry.situation === situation);
+  if (found === undefined || found.out <= 0 || found.out >= 1) return null;
+  const own = (changes: readonly (readonly number[])[]) =>
+    families.map((family) => (changes[(FAMILIES as readonly string[]).indexOf(family)] ?? []).map(rounded));
+  return { out: rounded(found.out), whenIn: own(found.whenIn), whenOut: own(found.whenOut) };
 }
 
 /** How often somebody is free in the calls of a family, with the back in and with the back out. */
