@@ -19,6 +19,8 @@ export interface ChainTally {
 export interface TargetCodes {
   readonly codes: Uint8Array;
   readonly classes: number;
+  /** How many snaps each stands for; absent where each is one. */
+  readonly weights?: Float64Array;
 }
 
 /**
@@ -33,8 +35,9 @@ export function tallyGame(tree: ChainTree, target: TargetCodes, rows: ArrayLike<
     const code = target.codes[row] as number;
     if (code === NOT_KNOWN) continue;
     const node = tree.nodeOf[row] as number;
-    add(tally.counts, node * target.classes + code, 1);
-    add(tally.ending, node, 1);
+    const snaps = target.weights?.[row] ?? 1;
+    add(tally.counts, node * target.classes + code, snaps);
+    add(tally.ending, node, snaps);
   }
   return gatherUp(tree, tally);
 }

@@ -20,6 +20,8 @@ export interface ForecastFilm {
   /** Games of other offenses; their rows count on from `ownSize`. */
   readonly archiveGames: readonly OffenseGame[];
   readonly trees: Readonly<Record<ChainKind, ChainTree>>;
+  /** How many snaps each row stands for; null where every row is one snap. */
+  readonly snapWeights: Float64Array | null;
   /** The class codes of a target on all snaps. */
   readonly codesOf: (definition: TargetDefinition) => TargetCodes;
 }
@@ -38,12 +40,18 @@ export function forecastFilm(chart: Chart, archive: Chart | null, cuts: Situatio
     ownSize: chart.size,
     ownGames: offenseGames(chart),
     archiveGames: archive === null ? [] : offenseGames(archive).map((game) => moved(game, chart.size)),
-    trees: { plan: chainTree(planLevels(cells), cells.size), line: chainTree(lineLevels(cells), cells.size) },
+    trees: forecastTrees(cells),
+    snapWeights: null,
     codesOf: ({ classes, codes }) => ({
       classes: classes.length,
       codes: archive === null ? codes(chart, cuts) : joinCodes(codes(chart, cuts), codes(archive, cuts)),
     }),
   };
+}
+
+/** The cells of both chains. */
+export function forecastTrees(cells: SnapCells): ForecastFilm['trees'] {
+  return { plan: chainTree(planLevels(cells), cells.size), line: chainTree(lineLevels(cells), cells.size) };
 }
 
 /** One chain of one target, fitted, with the tallies it was fitted to. */

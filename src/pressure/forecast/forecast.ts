@@ -4,6 +4,8 @@ import { SITUATIONS } from '../snap/situation.ts';
 import { archiveNote } from './archive-note.ts';
 import { backtestVerdict } from './backtest/backtest-verdict.ts';
 import { nodeAt } from './chain-tree.ts';
+import { type CountRow, countedSnaps } from './counts/count-row.ts';
+import { withCounts } from './counts/counted-film.ts';
 import { type ForecastCell, forecastCell } from './forecast-cell.ts';
 import { type FittedTarget, type ForecastFilm, fitTarget, forecastFilm } from './forecast-film.ts';
 import type { Forecast, ForecastChapter } from './forecast-result.ts';
@@ -17,6 +19,8 @@ export interface ForecastInput {
   readonly chart: Chart;
   /** Snaps of other offenses, or null when there are none. */
   readonly archive: Chart | null;
+  /** Tallies of other offenses that join the archive; absent when there are none. */
+  readonly counts?: readonly CountRow[];
   readonly settings: WeekSettings;
   readonly seed: number;
 }
@@ -25,17 +29,17 @@ export interface ForecastInput {
  * What they will do: every target over all snaps and in each situation, the tells, how the forecast did on their own
  * film, and the archive's part in it.
  */
-export function forecastWeek({ chart, archive, settings }: ForecastInput): ForecastChapter {
-  const film = forecastFilm(chart, archive, settings.situations);
+export function forecastWeek({ chart, archive, counts = [], settings }: ForecastInput): ForecastChapter {
+  const film = withCounts(forecastFilm(chart, archive, settings.situations), counts);
   const fitted = TARGET_DEFINITIONS.map((definition) => fitTarget(film, definition, 'plan'));
   return {
     forecasts: fitted.flatMap((target) => targetForecasts(target, situationCells(film, fitted, settings.snaps))),
     tells: findTells(film, chart, settings.situations),
     backtest: backtestVerdict({ film, chart, cuts: settings.situations, fitted }),
     archive: {
-      used: archive !== null,
+      used: archive !== null || counts.length > 0,
       games: film.archiveGames.length,
-      snaps: archive?.size ?? 0,
+      snaps: (archive?.size ?? 0) + countedSnaps(counts),
       note: archiveNote(film, fitted),
     },
   };

@@ -13,8 +13,8 @@ const ARCHIVE_WORTH = 60;
  * @returns numbers that sum to `snaps`, or all 0 when no situation was charted
  */
 export function nextSnaps(film: ForecastFilm, snaps: number): Float64Array {
-  const own = situationCounts(film.cells.situation.subarray(0, film.ownSize));
-  const archive = situationCounts(film.cells.situation.subarray(film.ownSize));
+  const own = situationCounts(film, 0, film.ownSize);
+  const archive = situationCounts(film, film.ownSize, film.cells.size);
   const archiveTotal = archive.reduce((sum, count) => sum + count, 0);
   const mix = own.map((count, i) => {
     return count + (archiveTotal === 0 ? 0 : (ARCHIVE_WORTH * (archive[i] as number)) / archiveTotal);
@@ -23,10 +23,11 @@ export function nextSnaps(film: ForecastFilm, snaps: number): Float64Array {
   return mix.map((count) => (total === 0 ? 0 : (snaps * count) / total));
 }
 
-function situationCounts(codes: Uint8Array): Float64Array {
+function situationCounts({ cells, snapWeights }: ForecastFilm, from: number, to: number): Float64Array {
   const counts = new Float64Array(SITUATIONS.length);
-  for (const code of codes) {
-    if (code !== NOT_KNOWN) counts[code] = (counts[code] as number) + 1;
+  for (let row = from; row < to; row++) {
+    const code = cells.situation[row] as number;
+    if (code !== NOT_KNOWN) counts[code] = (counts[code] as number) + (snapWeights?.[row] ?? 1);
   }
   return counts;
 }
