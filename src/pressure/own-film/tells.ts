@@ -9,7 +9,7 @@ import type { SnapCells } from '../snap/snap-cells.ts';
 import { holds, type SnapSet, setSize, sharedCount, snapSet } from '../snap/snap-set.ts';
 import { OWN_STRENGTHS, ownLeftOut, ownLineLevels } from './own-chain.ts';
 import type { OwnFilmChapter, OwnTell } from './result.ts';
-import { codesOf, type OwnSnap } from './snaps.ts';
+import { codesOf, countWords, type OwnSnap } from './snaps.ts';
 
 /** What a search for our own tells found, and how many it looked at. */
 export type OwnTellSearch = Pick<OwnFilmChapter, 'tells' | 'tellsLooked'>;
@@ -59,6 +59,7 @@ function searchQuestion({ asks, words, strengths }: Question, { rows, cells, see
   let looked = 0;
   for (const { words: seenWords, snaps } of tellCells(seen, charted, cells.size)) {
     for (const test of testCell(ground, snaps)) {
+      if (classes[test.k] === RARE_COVERAGE) continue;
       looked++;
       if (test.p < 1) found.push({ asks, words: seenWords, snaps, classes, test, ground });
     }
@@ -70,12 +71,25 @@ type Question = ReturnType<typeof questions>[number];
 
 function questions(snaps: readonly OwnSnap[]) {
   const pressure = snaps.map((snap) => (snap.pressure === undefined ? undefined : PRESSURE[Number(snap.pressure)]));
-  const coverage = snaps.map((snap) => snap.coverage);
+  const usual = new Set(
+    countWords(snaps, (snap) => snap.coverage)
+      .filter(([, times]) => times >= LEAST_COVERAGE)
+      .map(([word]) => word),
+  );
+  const coverage = snaps.map((snap) =>
+    snap.coverage === undefined || usual.has(snap.coverage) ? snap.coverage : RARE_COVERAGE,
+  );
   return [
     { asks: 'pressure', words: pressure, strengths: OWN_STRENGTHS.pressure },
     { asks: 'coverage', words: coverage, strengths: OWN_STRENGTHS.coverage },
   ] as const;
 }
+
+/** Coverages with fewer snaps are one class: the share expected of so rare a thing is too rough to test against. */
+const LEAST_COVERAGE = 20;
+
+/** What a rare coverage is called; a habit of it would tell nobody what to expect, so none is looked for. */
+const RARE_COVERAGE = 'a coverage seldom played';
 
 const PRESSURE = ['four-man base', 'pressure'] as const;
 
