@@ -5,13 +5,15 @@ import type {
   PairedDifference,
   TargetScore,
 } from '../pressure/forecast/backtest/backtest-result.ts';
+import type { TellRecord } from '../pressure/forecast/backtest/tell-record.ts';
 import { tableText } from './table-text.ts';
 
 /** A backtest as text: what was done, then one table of methods and one of intervals for every target. */
 export function backtestText(result: BacktestResult, archiveWords: string): string {
   const judged = result.targets.filter(({ snaps }) => snaps > 0);
   const blank = result.targets.filter(({ snaps }) => snaps === 0).map(blankWords);
-  return [headWords(result, archiveWords), ...judged.map(targetText), ...blank.map((line) => `${line}\n`)].join('\n');
+  const lines = [...blank, ...(result.tells ? [tellWords(result.tells)] : [])];
+  return [headWords(result, archiveWords), ...judged.map(targetText), ...lines.map((line) => `${line}\n`)].join('\n');
 }
 
 function headWords(result: BacktestResult, archiveWords: string): string {
@@ -111,6 +113,23 @@ function coverageCells({ label, intervals, covered, due, width }: CountCoverage)
 
 function blankWords({ label, notCharted }: TargetScore): string {
   return `${label}: not charted on any of ${counted(notCharted, 'snap')}`;
+}
+
+function tellWords(record: TellRecord): string {
+  const { games, withTells, tells, neverSeen, judged, held, snaps } = record;
+  const found = `Tells: found before ${withTells} of ${counted(games, 'game')}, ${tells} in all; ${neverSeen} of them could not be seen in it.`;
+  if (record.came === null) return found;
+  const shares = `On the ${counted(snaps, 'snap')} on which they could: said ${share(record.said)}, to plan with ${share(record.planWith)}, expected ${share(record.expectedThen)}; ${share(record.came)} came where ${share(record.expected)} were expected.`;
+  return [
+    found,
+    `Of ${judged} seen three times or more ${held} stayed on their side of what was expected.`,
+    shares,
+    `Of the excess as said ${share(record.keptOfSaid)} came again, of the excess to plan with ${share(record.keptOfPlan)}.`,
+  ].join('\n');
+}
+
+function share(part: number | null): string {
+  return part === null ? 'none' : percent(part);
 }
 
 function counted(count: number, noun: string): string {

@@ -21,6 +21,7 @@ export interface BacktestOptions {
   readonly seed?: string;
   readonly predictions?: string;
   readonly additive?: boolean;
+  readonly tells?: boolean;
   readonly json?: boolean;
 }
 
@@ -48,7 +49,8 @@ export async function backtest(
       : await predictionFile(options.predictions, { chart: charts.chart, additive: options.additive });
   const bar = progressBar('Forecasting past games', terminal);
   const methods = [...FORECAST_METHODS, ...(options.additive ? additiveMethods() : [])];
-  const result = judge({ film, rule, sample, methods, onProgress: bar.step, onGame: file?.add });
+  const tells = options.tells ? 'replay' : undefined;
+  const result = judge({ film, rule, sample, methods, tells, onProgress: bar.step, onGame: file?.add });
   bar.end();
   for (const path of (await file?.write()) ?? []) terminal.note(`Wrote ${path}`);
   terminal.out(

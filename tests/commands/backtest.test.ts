@@ -108,6 +108,11 @@ describe('backtest', () => {
     );
   });
 
+  it('says what became of the tells when asked to', async () => {
+    expect((await run([two])).out).not.toContain('Tells:');
+    expect((await run([two], { tells: true, sample: '2' })).out).toMatch(/^Tells: found before \d of 2 games, /m);
+  });
+
   it('writes no cell that a spreadsheet would run', async () => {
     await run([two], { predictions: at('safe.csv') });
     const { data } = Papa.parse<string[]>(readFileSync(at('safe.csv'), 'utf8'), { skipEmptyLines: true });

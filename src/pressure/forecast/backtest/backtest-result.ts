@@ -1,6 +1,7 @@
 import type { ReliabilityBin } from '../../../stats/reliability.ts';
 import type { ChainKind } from '../forecast-film.ts';
 import type { Target } from '../forecast-result.ts';
+import type { TellRecord } from './tell-record.ts';
 
 /** What one way to forecast scored on the games it had not seen. Losses are means over games of the mean of a snap. */
 export interface MethodScore {
@@ -89,4 +90,6 @@ export interface BacktestResult {
   /** Games forecast with other offenses' film behind them. */
   readonly withArchive: number;
   readonly targets: readonly TargetScore[];
+  /** What became of the tells; null when they were not asked for. */
+  readonly tells: TellRecord | null;
 }

@@ -10,6 +10,8 @@ import { type CountCheck, countChecks, coverageOf } from './count-coverage.ts';
 import type { ForecastMethod, Predict } from './forecast-method.ts';
 import { FORECAST_METHODS } from './forecast-methods.ts';
 import { type MethodRecord, methodScore, recordGame, type ScoredSnaps } from './method-record.ts';
+import { tellRecord } from './tell-record.ts';
+import { replayTells } from './tell-replay.ts';
 import { type WindowFilm, windowFilm } from './window-film.ts';
 
 /** What is judged, and how. */
@@ -22,6 +24,8 @@ export interface BacktestInput {
   readonly targets?: readonly TargetDefinition[] | undefined;
   /** Judge only so many games, drawn at random. */
   readonly sample?: { readonly games: number; readonly seed: number } | undefined;
+  /** Whether to look for tells before every game as well, and for what became of them: about as long as all the rest. */
+  readonly tells?: 'replay' | undefined;
   /** Told how many of how many steps are done. */
   readonly onProgress?: ((done: number, total: number) => void) | undefined;
   /** Given every game of every target as it is forecast. */
@@ -45,7 +49,8 @@ export interface ReplayedGame {
 export function backtest(input: BacktestInput): BacktestResult {
   const { film, rule, targets = TARGET_DEFINITIONS } = input;
   const windows = sampled(backtestWindows(film.games, rule), input.sample);
-  const progress = stepper(windows.length * targets.length, input.onProgress);
+  const parts = targets.length + (input.tells === undefined ? 0 : 1);
+  const progress = stepper(windows.length * parts, input.onProgress);
   const judged = byOffense(film.games).filter(([first]) => first && (rule.offenses?.has(first.offense) ?? true));
   return {
     offenses: new Set(windows.map(({ test }) => test.offense)).size,
@@ -56,6 +61,7 @@ export function backtest(input: BacktestInput): BacktestResult {
     singleGames: judged.filter((games) => games.length === 1).length,
     withArchive: windows.filter(({ archive }) => archive.length > 0).length,
     targets: targets.map((definition) => judgeTarget({ ...input, windows, definition, progress })),
+    tells: input.tells === undefined ? null : tellRecord(replayTells(film, windows, progress), windows.length),
   };
 }
 
