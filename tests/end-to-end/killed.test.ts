@@ -63,6 +63,6 @@ describe('a run that is killed outright', () => {
       expect(inOut()).toEqual(expect.arrayContaining([...pages]));
       expect(read(SHEETS)).toEqual(sheets);
     },
-    60_000,
+    240_000,
   );
 });
