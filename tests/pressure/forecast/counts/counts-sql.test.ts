@@ -1,0 +1,72 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { type Chart, joinCharts, numberAt, textAt } from '../../../../src/ingest/chart.ts';
+import { CHART_COLUMNS } from '../../../../src/ingest/columns.ts';
+import { readSheet } from '../../../../src/ingest/read-sheet.ts';
+import { weekSettingsSchema } from '../../../../src/ingest/week-settings.ts';
+import { countChart } from '../../../../src/pressure/forecast/counts/count-chart.ts';
+import { COUNT_CLASSES, type CountRow, GAMES } from '../../../../src/pressure/forecast/counts/count-row.ts';
+import { countsSql } from '../../../../src/pressure/forecast/counts/counts-sql.ts';
+
+const cuts = weekSettingsSchema.parse({ opponent: 'Harrow Creek' }).situations;
+const ARCHIVE = 'data/demo/season/archive';
+
+/** A general-purpose database engine; a benchmark's development dependency that may be left out of an installation. */
+const engine = await import('@duckdb/node-api').catch(() => null);
+
+function archive(): Chart {
+  const files = readdirSync(ARCHIVE).filter((name) => name.endsWith('.csv'));
+  return joinCharts(
+    files.map((file) => readSheet({ file, bytes: readFileSync(`${ARCHIVE}/${file}`) }, { kind: 'opponent' }).chart),
+  );
+}
+
+const literal = (value: string | number | undefined) =>
+  typeof value === 'string' ? `'${value.replaceAll("'", "''")}'` : String(value ?? 'NULL');
+
+function snapValues(chart: Chart, i: number): string {
+  const cells = CHART_COLUMNS.map(({ name, kind }) => literal((kind === 'number' ? numberAt : textAt)(chart, name, i)));
+  return `(${[...cells, literal(chart.sources[chart.sourceOf[i] ?? 0])].join(', ')})`;
+}
+
+async function talliesBySql(chart: Chart): Promise<CountRow[]> {
+  const database = await (await engine!.DuckDBInstance.create(':memory:')).connect();
+  const columns = CHART_COLUMNS.map(({ name, kind }) => `"${name}" ${kind === 'number' ? 'DOUBLE' : 'VARCHAR'}`);
+  await database.run(`CREATE TABLE snaps (${columns.join(', ')}, source VARCHAR)`);
+  const snaps = Array.from({ length: chart.size }, (_, i) => snapValues(chart, i));
+  for (let i = 0; i < snaps.length; i += 500) {
+    await database.run(`INSERT INTO snaps VALUES ${snaps.slice(i, i + 500).join(', ')}`);
+  }
+  const rows = (await database.runAndReadAll(countsSql(cuts))).getRowsJS();
+  database.closeSync();
+  return rows.map(([offense, situation, state, target, name, count]) => ({
+    offense: String(offense),
+    situation: String(situation ?? ''),
+    state: String(state ?? ''),
+    target: String(target),
+    class: String(name),
+    count: Number(count),
+  }));
+}
+
+const inOrder = (rows: readonly CountRow[]) => rows.map((row) => JSON.stringify(Object.entries(row).sort())).sort();
+
+describe('the SQL of the tallies', () => {
+  it('speaks of every target a file of tallies may hold', () => {
+    const sql = countsSql(cuts);
+    for (const target of COUNT_CLASSES.keys()) expect(sql).toContain(`'${target}'`);
+  });
+
+  it('cuts down and distance where the staff does', () => {
+    expect(countsSql({ ...cuts, third: { short: 2, medium: 7 } })).toContain(
+      "WHEN to_go <= 2 THEN 'third_short' WHEN to_go <= 7 THEN 'third_medium'",
+    );
+  });
+
+  it.skipIf(engine === null)('makes the same tallies of the demo archive on another engine (DuckDB)', async () => {
+    const chart = archive();
+    const counted = countChart(chart, cuts);
+    expect(counted.filter(({ target }) => target !== GAMES).length).toBeGreaterThan(500);
+    expect(inOrder(await talliesBySql(chart))).toEqual(inOrder(counted));
+  });
+});
