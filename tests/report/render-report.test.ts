@@ -87,6 +87,7 @@ describe('a plan with parts missing', () => {
     for (const id of ['forecast-overall', 'answers-by-situation', 'race', 'race-curves', 'families-overall']) {
       const figure = figures.find((match) => match[1] === id)?.[2] ?? '';
       expect(figure).toContain('nothing is drawn');
+      expect(figure).not.toContain('<figcaption');
       expect(figure).not.toContain('<svg');
     }
   });

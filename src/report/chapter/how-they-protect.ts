@@ -58,9 +58,9 @@ function soundnessBlocks(faults: readonly SoundnessFault[]): readonly Block[] {
 function soundnessTable(id: 'soundness-table' | 'declared-table', faults: readonly SoundnessFault[]): TableView {
   return {
     id,
-    caption: id === 'soundness-table' ? 'What our calls leave open: fix it or declare it' : 'What was declared',
+    caption: id === 'soundness-table' ? 'Left open and not declared: fix it or declare it' : 'Declared in defense.yaml',
     columns: [words('Call'), words('Rule'), words('What is open')],
     rows: faults.map((fault) => ({ name: fault.call, cells: [textCell(fault.rule), textCell(fault.words)] })),
-    empty: 'nothing undeclared: every call keeps its rules, or there is no call library',
+    empty: 'nothing; every call keeps its rules or says what it gives up, or no call library was given',
   };
 }

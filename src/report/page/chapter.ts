@@ -35,10 +35,10 @@ function figureMarkup(chart: ChartView, svg: string): Html {
   const drawing =
     chart.spec === null
       ? html`<p class="none">${chart.empty}</p>`
-      : html`<div class="scroll drawing" tabindex="0" role="region" aria-label="Chart: ${chart.title}">${trusted(svg)}</div>`;
+      : html`<div class="scroll drawing" tabindex="0" role="region" aria-label="Chart: ${chart.title}">${trusted(svg)}</div>
+<figcaption>${chart.caption}</figcaption>`;
   return html`<figure id="${chart.id}"><h3 class="finding">${chart.title}</h3>
 ${drawing}
-<figcaption>${chart.caption}</figcaption>
 ${foldedMarkup('The numbers as a table', tableMarkup(chart.table))}</figure>\n`;
 }
 

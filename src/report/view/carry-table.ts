@@ -45,11 +45,14 @@ export function calledMostOn(plan: WeekPlan, call: MenuCall): string {
   const snapsOf = new Map(planSituations(plan).map((situation) => [situation.id, situation.expectedSnaps]));
   const uses = call.mix
     .map(({ situation, share }) => ({ situation, share, calls: share * (snapsOf.get(situation) ?? 0) }))
-    .filter((use) => use.share >= 0.05)
+    .filter((use) => use.calls > 0)
     .sort((a, b) => b.calls - a.calls)
     .slice(0, 3);
   if (uses.length === 0) return 'held back';
-  return uses.map((use) => `${situationLabel(plan, use.situation)} (${percent(use.share)})`).join(', ');
+  return uses
+    .filter((use, place) => place === 0 || use.share >= 0.05)
+    .map((use) => `${situationLabel(plan, use.situation)} (${percent(use.share)})`)
+    .join(', ');
 }
 
 function sureOf(plan: WeekPlan, call: MenuCall): string {

@@ -14,7 +14,7 @@ import { numberCell, numbers, type TableView, textCell, words } from './table-vi
 export function raceCurveChart(plan: WeekPlan): ChartView {
   const { release, race } = plan.protection;
   const best = raceAgainst(race, 'dropback').find((line) => isCarried(plan)(line.call));
-  const curves = best === undefined ? [] : heldCurves(release);
+  const curves = best === undefined ? [] : heldCurves(release, best.firstArrival);
   return {
     id: 'race-curves',
     title: curveTitle(best),
@@ -41,7 +41,7 @@ function raceOf(best: RaceLine, curves: readonly HeldCurve[]): Race {
 const LAST_SECOND = 6;
 const STEP = 0.1;
 
-function heldCurves(release: readonly ReleaseCurve[]): readonly HeldCurve[] {
+function heldCurves(release: readonly ReleaseCurve[], arrival: number): readonly HeldCurve[] {
   const drawn = [
     { answer: 'dropback', dash: 'solid' },
     { answer: 'quick', dash: 'dashed' },
@@ -50,13 +50,15 @@ function heldCurves(release: readonly ReleaseCurve[]): readonly HeldCurve[] {
     const curve = release.find((entry) => entry.answer === answer);
     if (curve === undefined) return [];
     const label = `${answerLabel(answer).toLowerCase()}: half out by ${fixed(curve.median, 1)} s`;
-    return [{ id: answer, label, dash, median: curve.median, points: heldPoints(curve) }];
+    return [{ id: answer, label, dash, median: curve.median, points: heldPoints(curve, arrival) }];
   });
 }
 
-function heldPoints({ mu, sigma }: ReleaseCurve) {
-  return Array.from({ length: Math.round(LAST_SECOND / STEP) + 1 }, (_, i) => {
-    const seconds = Math.round(i * STEP * 10) / 10;
+/** Every tenth of a second, and the moment of the arrival itself, so that the tint begins at the rule. */
+function heldPoints({ mu, sigma }: ReleaseCurve, arrival: number) {
+  const tenths = Array.from({ length: Math.round(LAST_SECOND / STEP) + 1 }, (_, i) => Math.round(i * STEP * 10) / 10);
+  const moments = tenths.includes(arrival) ? tenths : [...tenths, arrival].sort((a, b) => a - b);
+  return moments.map((seconds) => {
     const held = seconds === 0 ? 1 : 1 - normalCdf((Math.log(seconds) - mu) / sigma);
     return { seconds, held: Math.round(held * 1e4) / 1e4 };
   });

@@ -21,7 +21,7 @@ export function signed(value: number): string {
 }
 
 /**
- * A noun with its count; from ten thousand on with commas.
+ * A noun with its count; commas between thousands.
  *
  * @example counted(1, 'snap', 'snaps') // "1 snap"
  * @example counted(12390, 'habit', 'habits') // "12,390 habits"
@@ -30,10 +30,9 @@ export function counted(count: number, one: string, many: string): string {
   return `${grouped(count)} ${count === 1 ? one : many}`;
 }
 
-/** A whole number as read aloud: commas between thousands from ten thousand on. */
+/** A whole number as read aloud: commas between thousands. */
 function grouped(count: number): string {
-  const text = String(count);
-  return Math.abs(count) < 10_000 ? text : text.replace(/\B(?=(\d{3})+$)/g, ',');
+  return String(count).replace(/\B(?=(\d{3})+$)/g, ',');
 }
 
 /**
