@@ -142,6 +142,16 @@ program
   });
 
 program
+  .command('counts')
+  .description('write tallies of all scouted film as CSV, for others to use as base rates without the film')
+  .argument('<week>', 'folder of the week')
+  .option('--sql', 'print the SQL that makes the same tallies from a table of snaps on any engine')
+  .action(async (week, options) => {
+    terminal.note(`Counting the film of ${week}`);
+    finish(await (await import('./commands/counts.ts')).counts(week, options, terminal));
+  });
+
+program
   .command('demo')
   .description('copy the invented demo season and write its report')
   .option('-o, --output <folder>', 'where to put the season', 'pressure-plan-demo')

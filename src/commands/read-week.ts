@@ -8,11 +8,13 @@ import { describeGroup, describeProblem, groupProblems, type RowProblem } from '
 import { checkAcross } from '../ingest/snap-checks.ts';
 import { type WeekSettings, weekSettingsSchema } from '../ingest/week-settings.ts';
 import { readYaml } from '../ingest/yaml-file.ts';
+import type { CountRow } from '../pressure/forecast/counts/count-row.ts';
 import { completeOwnFilm, joinOwnFilm } from '../pressure/plan/complete-own-film.ts';
 import { filmChapter } from '../pressure/plan/film-chapter.ts';
 import { offenseOf, withOffense } from '../pressure/plan/name-offense.ts';
 import type { FilmChapter } from '../pressure/plan/week-plan.ts';
 import { CommandProblem } from './exit-code.ts';
+import { readCountFiles } from './read-counts.ts';
 import type { RejectedInFile } from './rejects.ts';
 import type { FoundFile, SeasonFolder } from './season-folder.ts';
 
@@ -20,6 +22,8 @@ import type { FoundFile, SeasonFolder } from './season-folder.ts';
 export interface WeekInputs {
   readonly chart: Chart;
   readonly archive: Chart | null;
+  /** Tallies of other offenses. */
+  readonly counts: readonly CountRow[];
   readonly ownFilm: Chart | null;
   readonly library: CallLibrary | null;
   readonly settings: WeekSettings;
@@ -55,13 +59,19 @@ export function readWeek(folder: SeasonFolder): WeekInputs {
   if (chart.size === 0) throw new CommandProblem('faults', noSnaps(settings.opponent, problems));
   const rejected = readings.flatMap(({ file, reading }) => reading.rejected.map((row) => ({ file, row })));
   const archive = archiveOf(sheets.archive, settings.opponent);
+  const counts = readCountFiles(folder.counts, settings.opponent);
   const own = ownFilmOf(sheets.ours, library);
   const film = filmChapter(chart, {
     faults: rejected.length,
     warnings: problems.filter(({ severity }) => severity === 'warning').length,
     problems: [...problemLines(problems), ...own.problems],
     invented: settings.invented,
-    has: { archive: !!archive, ownFilm: !!own.chart, library: !!library, weekFile: !!folder.weekFile },
+    has: {
+      archive: !!archive || counts.length > 0,
+      ownFilm: !!own.chart,
+      library: !!library,
+      weekFile: !!folder.weekFile,
+    },
   });
   const told = {
     problems,
@@ -70,7 +80,7 @@ export function readWeek(folder: SeasonFolder): WeekInputs {
     faults: rejected.length,
     fileFaults: countFileFaults(problems),
   };
-  return { chart, archive, ownFilm: own.chart, library, settings, film, opponent: settings.opponent, ...told };
+  return { chart, archive, counts, ownFilm: own.chart, library, settings, film, opponent: settings.opponent, ...told };
 }
 
 function countFileFaults(problems: readonly RowProblem[]): number {

@@ -21,6 +21,8 @@ export interface SeasonFolder {
   readonly ownProfileFile: FoundFile | null;
   readonly opponent: readonly FoundFile[];
   readonly archive: readonly FoundFile[];
+  /** Tallies of other offenses, in the archive's folder: files with `counts` in their names. */
+  readonly counts: readonly FoundFile[];
   /** Scouted games and played games of the season's earlier weeks: base rates too. */
   readonly earlierWeeks: readonly FoundFile[];
   readonly ownFilm: readonly FoundFile[];
@@ -54,7 +56,8 @@ export async function readSeasonFolder(weekFolder: string): Promise<SeasonFolder
       (await readOne(season, join(weekFolder, '..'), 'profile.yaml')),
     ownProfileFile: await readOne(season, join(weekFolder, '..'), 'ours-profile.yaml'),
     archiveProfileFile: await readOne(join(season, 'archive'), join(weekFolder, '..', 'archive'), 'profile.yaml'),
-    archive: await readSheets(join(season, 'archive'), join(weekFolder, '..', 'archive'), /./),
+    archive: await readSheets(join(season, 'archive'), join(weekFolder, '..', 'archive'), /^(?!.*counts)/i),
+    counts: await readSheets(join(season, 'archive'), join(weekFolder, '..', 'archive'), /counts/i),
     ...(await readEarlierWeeks(season, week, weekFolder)),
   };
 }

@@ -1,5 +1,6 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
+import { countedSnaps } from '../pressure/forecast/counts/count-row.ts';
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import type { WeekInputs } from './read-week.ts';
 import { VERSION } from './version.ts';
@@ -23,7 +24,7 @@ export function planFits(plan: WeekPlan, week: WeekInputs): boolean {
     same(settings, week.settings) &&
     same(plan.library, week.library) &&
     same(plan.film, week.film) &&
-    plan.forecast.archive.snaps === (week.archive?.size ?? 0)
+    plan.forecast.archive.snaps === (week.archive?.size ?? 0) + countedSnaps(week.counts)
   );
 }
 

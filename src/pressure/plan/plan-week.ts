@@ -1,6 +1,7 @@
 import type { CallLibrary } from '../../ingest/call-library.ts';
 import type { Chart } from '../../ingest/chart.ts';
 import type { WeekSettings } from '../../ingest/week-settings.ts';
+import type { CountRow } from '../forecast/counts/count-row.ts';
 import { forecastWeek } from '../forecast/forecast.ts';
 import { planMenu } from '../menu/menu.ts';
 import { ownFilmChapter } from '../own-film/own-film.ts';
@@ -14,6 +15,8 @@ import type { FilmChapter, WeekPlan } from './week-plan.ts';
 export interface WeekInput {
   readonly chart: Chart;
   readonly archive: Chart | null;
+  /** Tallies of other offenses that join the archive's film in the forecast. */
+  readonly counts?: readonly CountRow[];
   readonly ownFilm: Chart | null;
   readonly library: CallLibrary | null;
   readonly settings: WeekSettings;
@@ -34,7 +37,7 @@ export function planWeek(input: WeekInput): WeekPlan {
   const seed = settings.seed;
   const stage = input.onStage ?? (() => undefined);
   stage('Forecasting their answers');
-  const forecast = forecastWeek({ chart, archive, settings, seed });
+  const forecast = forecastWeek({ chart, archive, counts: input.counts ?? [], settings, seed });
   stage('Matching protections and racing the ball');
   const protection = protectionChapter({ chart, archive, library, settings, forecast, seed });
   stage('Scoring the families');
