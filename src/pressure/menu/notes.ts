@@ -17,7 +17,7 @@ export function menuNotes({ offer, problem }: CompiledMenu, choice: MenuChoice |
   const unpaired = pathsUnpaired(problem, choice);
   if (unpaired.length > 0) {
     notes.push(
-      `${unpaired.join(', ')}: called so seldom that four games of it give nothing away, so the pairing cap does not count ${unpaired.length === 1 ? 'it' : 'them'}.`,
+      `Called so seldom that four games of it give nothing away, and so beyond the pairing cap: ${unpaired.join(', ')}.`,
     );
   }
   if (problem.limits.trust === 1)

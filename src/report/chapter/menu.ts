@@ -3,8 +3,9 @@ import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { html } from '../page/html.ts';
 import type { Block, Chapter } from '../view/block.ts';
 import { callCards } from '../view/call-cards.ts';
-import { leftOutTable, menuPairingTable, mixTable, priceTable } from '../view/menu-table.ts';
-import { signed } from '../words/number-words.ts';
+import { leftOutTable, menuPairingTable, mixTable, priceTable, worstTable } from '../view/menu-table.ts';
+import { listed, signed } from '../words/number-words.ts';
+import { percent } from '../words/percent.ts';
 
 type Menu = Extract<MenuResult, { kind: 'menu' }>;
 
@@ -16,10 +17,14 @@ export function menuChapter(plan: WeekPlan): Chapter {
 function menuBlocks(plan: WeekPlan): readonly Block[] {
   if (plan.menu === null)
     return [{ kind: 'prose', html: html`<p>${plan.library === null ? NO_LIBRARY : NO_MENU}</p>\n` }];
-  if (plan.menu.kind === 'infeasible') return [{ kind: 'prose', html: html`<p>${CLASH}</p>\n` }];
+  if (plan.menu.kind === 'infeasible') return [{ kind: 'prose', html: html`<p>${clashSentence(plan.menu)}</p>\n` }];
   return [
-    { kind: 'prose', html: html`<p>${menuSentence(plan.menu)}</p>\n` },
+    {
+      kind: 'prose',
+      html: html`<p>${menuSentence(plan.menu)}</p>\n<p>${measureSentence(plan, plan.menu)}</p>\n${noteParagraphs(plan.menu)}`,
+    },
     { kind: 'table', table: mixTable(plan, plan.menu) },
+    { kind: 'folded', summary: 'What the mix is worth if the forecast is wrong', table: worstTable(plan.menu) },
     ...cardBlocks(plan, plan.menu),
     { kind: 'table', table: priceTable(plan.menu) },
     { kind: 'table', table: leftOutTable(plan.menu) },
@@ -40,10 +45,51 @@ const NO_LIBRARY =
   'No call library was given, so no menu was made. With defense.yaml the tool picks the calls to carry and their mix.';
 const NO_MENU =
   'No menu was chosen. The families and calls are ranked by score; how many to carry and how to mix them is yours to decide.';
-const CLASH = 'No menu keeps all the limits of this week; the short version lists those that clash.';
+function clashSentence({ clashing, notes = [] }: Extract<MenuResult, { kind: 'infeasible' }>): string {
+  return `No menu keeps all the limits of this week. These cannot hold together: ${clashing.join('; ')}. One of them has to give. ${notes.join(' ')}`.trimEnd();
+}
 
 function menuSentence(menu: Menu): string {
-  const worth = `${menu.calls.length} calls for ${menu.reps} of ${menu.repsAllowed} practice repetitions, worth ${signed(menu.value)} points a game against always playing the base by the forecast, and ${signed(menu.worstValue)} if they answer it as well as they can.`;
-  const next = `The second-best menu is worth ${signed(menu.nextBest.value)}: ${menu.nextBest.difference}.`;
-  return `${worth} ${next} It risks about ${menu.explosives.toFixed(1)} explosive plays a game.`;
+  const worth = `${menu.calls.length} calls for ${menu.reps} of ${menu.repsAllowed} practice repetitions, worth ${signed(menu.value)} points a game against always playing the base if the forecast holds, and ${signed(menu.worstValue)} if they find the answer that hurts most in every situation.`;
+  return `${worth} It risks about ${menu.explosives.toFixed(1)} explosive plays a game.`;
+}
+
+/** How menus are compared, how near the next one comes, and how far the choice is proved. */
+function measureSentence(plan: WeekPlan, menu: Menu): string {
+  const { trust } = plan.settings.menu;
+  const measure = `Menus are compared by ${percent(trust)} of what they are worth by the forecast and ${percent(1 - trust)} of what they are worth against their best answer${menu.planValue === undefined ? '' : `: ${signed(menu.planValue)} here`}.`;
+  const next = `The second-best menu: ${menu.nextBest.difference}.`;
+  return [measure, next, proofSentence(menu), drawSentence(menu)].filter((sentence) => sentence !== '').join(' ');
+}
+
+function proofSentence({ proof }: Menu): string {
+  if (proof === undefined) return '';
+  return proof.finished ? 'No other menu within the limits is worth more; that is proved.' : '';
+}
+
+/** A place in nine of ten draws is sure; one in fewer than two of three is a toss-up. Judgement. */
+const [SURE, TOSS_UP] = [0.9, 2 / 3];
+
+function drawSentence({ calls, draws }: Menu): string {
+  if (draws === undefined || draws.count === 0) return '';
+  const named = (fits: (share: number) => boolean) =>
+    calls.filter(({ inDraws }) => fits(inDraws)).map(({ call }) => call);
+  const [sure, open] = [named((share) => share >= SURE), named((share) => share < TOSS_UP)];
+  return [
+    `Chosen anew for ${draws.count} draws of what the scores may really be:`,
+    sure.length === 0
+      ? 'no call is sure of its place'
+      : `${listed(sure)} ${sure.length === 1 ? 'keeps its' : 'keep their'} place in nine of ten`,
+    open.length === 0
+      ? ''
+      : `; ${listed(open)} ${open.length === 1 ? 'is' : 'are'} carried in fewer than two of three, so another call would do as well`,
+  ]
+    .join(' ')
+    .replace(' ;', ';')
+    .trimEnd()
+    .concat('.');
+}
+
+function noteParagraphs({ notes = [] }: Menu) {
+  return html`${notes.map((note) => html`<p>${note}</p>\n`)}`;
 }

@@ -13,7 +13,7 @@ export function tellsToBreak(plan: WeekPlan): readonly string[] {
     .filter(({ path }) => carried === null || carried.has(path))
     .map(
       (swap) =>
-        `${situationLabel(plan, swap.situation)}, ${swap.path}: ${swap.coverage} instead of ${swap.instead}, ${counted(swap.snaps, 'snap', 'snaps')}.`,
+        `${situationLabel(plan, swap.situation)}, ${swap.path}: ${swap.coverage} instead of ${swap.instead}, ${counted(swap.snaps, 'snap', 'snaps')} in ${counted(film.remedy.games, 'game', 'games')}.`,
     );
   const tells = film.tells.map((tell) => `${tell.description}: ${tell.follows} on ${countWords(tell.share)}.`);
   const lines = [...swaps, ...tells];

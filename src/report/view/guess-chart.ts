@@ -1,7 +1,8 @@
-import type { OwnFilmChapter } from '../../pressure/own-film/result.ts';
+import type { GuessRate, OwnFilmChapter } from '../../pressure/own-film/result.ts';
 import type { IntervalAxis } from '../chart/interval-row.ts';
 import { intervalSpec } from '../chart/interval-spec.ts';
 import { shareRow } from '../chart/share-row.ts';
+import { fixed } from '../words/number-words.ts';
 import { percent, percentRange } from '../words/percent.ts';
 import type { ChartView } from './block.ts';
 import { numbers, shareCell, type TableView, textCell, words } from './table-view.ts';
@@ -39,16 +40,28 @@ function guessTable(film: OwnFilmChapter): TableView {
   return {
     id: 'guess-rates-table',
     caption: 'How often the coverage is guessed right',
-    columns: [words('He knows'), numbers('Right'), words('Over games')],
+    columns: [words('He knows'), numbers('Right'), words('From game to game'), words('More than blind')],
     rows: film.guesses.map((guess) => ({
       name: guess.knows,
       cells: [
         shareCell(guess.share),
-        textCell(guess.byGame === null ? 'under four games' : `${percentRange(guess.byGame.low, guess.byGame.high)}`),
+        textCell(guess.byGame === null ? 'under four games' : percentRange(guess.byGame.low, guess.byGame.high)),
+        textCell(gainWords(guess)),
       ],
     })),
     empty: 'nothing could be guessed',
   };
+}
+
+function gainWords({ knows, gain }: GuessRate): string {
+  if (knows === 'nothing') return '';
+  if (gain === null) return 'under four games';
+  const [low, high] = [gain.low, gain.high].map((value) => `${fixed(100 * value, 0)}`);
+  return `${signedPoints(gain.difference)} points in a hundred (${low} to ${high})`;
+}
+
+function signedPoints(difference: number): string {
+  return difference > 0 ? `+${fixed(100 * difference, 0)}` : fixed(100 * difference, 0);
 }
 
 /** The share guessed right by one who knows nothing, for the chance rule of the charts. */

@@ -1,5 +1,6 @@
-import type { MenuCall, MenuResult } from '../../pressure/menu/result.ts';
+import type { MenuCall, MenuPairing, MenuResult } from '../../pressure/menu/result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import { answerLabel } from '../words/label.ts';
 import { signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { numberCell, numbers, type Row, type TableView, textCell, thinMark, words } from './table-view.ts';
@@ -78,12 +79,51 @@ export function menuPairingTable(menu: Menu): TableView {
   return {
     id: 'menu-pairing-table',
     caption: 'What a reader of our film would see behind each path, if the mix is kept',
-    columns: [words('Path'), words('Coverage'), numbers('Share of the path')],
+    columns: [
+      words('Path'),
+      words('Coverage'),
+      numbers('Share of the path'),
+      numbers('Calls of the path'),
+      words('Limit'),
+    ],
     rows: menu.pairings.map((pairing) => ({
       name: pairing.path,
-      cells: [textCell(pairing.coverage), numberCell(percent(pairing.share), pairing.share)],
+      cells: [
+        textCell(pairing.coverage),
+        numberCell(percent(pairing.share), pairing.share),
+        pairing.calls === undefined ? textCell('') : numberCell(pairing.calls.toFixed(1), pairing.calls),
+        textCell(limitWords(pairing)),
+      ],
     })),
     empty: 'no path is called',
+  };
+}
+
+function limitWords({ most, uncounted = 0 }: MenuPairing): string {
+  if (most === undefined || most >= 1) return 'none';
+  if (uncounted === 0) return `at most ${percent(most)}`;
+  const calls = Number.isInteger(uncounted) ? String(uncounted) : uncounted.toFixed(1);
+  return `at most ${percent(most)} beyond the first ${calls} a game`;
+}
+
+/** Their answer that hurts the mix most in each situation. */
+export function worstTable(menu: Menu): TableView {
+  return {
+    id: 'worst-table',
+    caption: 'If the forecast is wrong: the answer that hurts the mix most',
+    columns: [words('Situation'), words('Their answer'), numbers('Points per ten snaps against the base')],
+    rows: menu.situations.flatMap(({ id, label, worst }) =>
+      worst === undefined
+        ? []
+        : [
+            {
+              name: label,
+              situation: id,
+              cells: [textCell(answerLabel(worst.answer)), numberCell(signed(worst.points), worst.points)],
+            },
+          ],
+    ),
+    empty: 'not worked out',
   };
 }
 

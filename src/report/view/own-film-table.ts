@@ -1,17 +1,26 @@
 import type { OwnFilmChapter } from '../../pressure/own-film/result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
-import { plainWords } from '../words/label.ts';
-import { fixed } from '../words/number-words.ts';
+import { familyLabel, plainWords } from '../words/label.ts';
+import { counted, signed } from '../words/number-words.ts';
+import { percent } from '../words/percent.ts';
 import { isThin } from '../words/share-words.ts';
 import { situationLabel } from '../words/situation-label.ts';
+import { chanceWords, pCell } from './chance-cell.ts';
 import { numberCell, numbers, shareCell, type TableView, textCell, thinMark, words } from './table-view.ts';
 
 /** The fewest snaps of another pairing that bring the guess rate under the cap. */
 export function swapTable(plan: WeekPlan, film: OwnFilmChapter): TableView {
   return {
     id: 'swap-table',
-    caption: 'Snaps to play in another pairing',
-    columns: [words('Situation'), words('Path'), words('Instead of'), words('Play behind it'), numbers('Snaps')],
+    caption: `Snaps to play in another pairing, over the next ${counted(film.remedy.games, 'game', 'games')}`,
+    columns: [
+      words('Situation'),
+      words('Path'),
+      words('Instead of'),
+      words('Play behind it'),
+      numbers('Snaps'),
+      numbers('Points'),
+    ],
     rows: film.remedy.swaps.map((swap) => ({
       name: situationLabel(plan, swap.situation),
       situation: swap.situation,
@@ -20,6 +29,7 @@ export function swapTable(plan: WeekPlan, film: OwnFilmChapter): TableView {
         textCell(swap.instead),
         textCell(swap.coverage),
         numberCell(String(swap.snaps), swap.snaps),
+        numberCell(signed(-(swap.costPoints ?? 0)), -(swap.costPoints ?? 0)),
       ],
     })),
     empty: 'no change is needed',
@@ -30,29 +40,29 @@ export function swapTable(plan: WeekPlan, film: OwnFilmChapter): TableView {
 export function ownTellTable(film: OwnFilmChapter): TableView {
   return {
     id: 'own-tells-table',
-    caption: 'Our tells to break',
-    columns: [words('When they see'), words('We then play'), numbers('On our film'), numbers('Corrected p')],
+    caption: `Our tells to break, of ${counted(film.tellsLooked, 'habit', 'habits')} looked at`,
+    columns: [
+      words('When they see'),
+      words('We then play'),
+      numbers('On our film'),
+      numbers('Expected of us there'),
+      numbers('He would plan with'),
+      numbers('Corrected p'),
+      words('Games'),
+    ],
     rows: film.tells.map((tell) => ({
       name: tell.description,
       ...thinMark(isThin(tell.share)),
-      cells: [textCell(tell.follows), shareCell(tell.share), numberCell(fixed(tell.adjusted, 3), tell.adjusted)],
+      cells: [
+        textCell(tell.follows),
+        shareCell(tell.share),
+        numberCell(percent(tell.expected), tell.expected),
+        numberCell(percent(tell.planWith), tell.planWith),
+        pCell(tell.adjusted),
+        textCell(tell.oneGameOnly ? 'one game only' : counted(tell.games.length, 'game', 'games')),
+      ],
     })),
     empty: 'none of our habits stood out',
-  };
-}
-
-/** How often we send five or more, by whatever splits were charted. */
-export function pressureRateTable(film: OwnFilmChapter): TableView {
-  return {
-    id: 'pressure-rate-table',
-    caption: 'How often we send pressure',
-    columns: [words('By'), words('Value'), numbers('Pressures')],
-    rows: film.pressureRates.map((rate) => ({
-      name: plainWords(rate.by),
-      ...thinMark(isThin(rate.share)),
-      cells: [textCell(rate.value), shareCell(rate.share)],
-    })),
-    empty: 'not charted',
   };
 }
 
@@ -76,18 +86,19 @@ export function runsTable(plan: WeekPlan, film: OwnFilmChapter): TableView {
   return {
     id: 'runs-table',
     caption: 'Do our pressures come in a pattern?',
-    columns: [words('Situation'), numbers('Snaps'), numbers('p of the runs test'), words('Reading')],
+    columns: [words('Situation'), numbers('Snaps'), numbers('Corrected p'), words('Reading')],
     rows: film.runsTest.map((test) => ({
       name: situationLabel(plan, test.situation),
       situation: test.situation,
-      cells: [numberCell(String(test.snaps), test.snaps), pCell(test.p), textCell(readingOf(test.p))],
+      cells: [numberCell(String(test.snaps), test.snaps), pCell(test.adjusted), textCell(chanceWords(test.adjusted))],
     })),
     empty: 'too few snaps to tell',
   };
 }
 
-/** How often we showed early, and how often they then changed the play. */
+/** How often we showed early, what they did after it, and how those snaps ended. */
 export function earlyShowTable(film: OwnFilmChapter): TableView {
+  const { changed, left } = film.lookChanges;
   return {
     id: 'early-show-table',
     caption: 'Showing early',
@@ -95,17 +106,28 @@ export function earlyShowTable(film: OwnFilmChapter): TableView {
     rows: [
       { name: 'We showed the look before the snap', cells: [shareCell(film.shownEarly)] },
       { name: 'They changed the play after it', cells: [shareCell(film.changedAfterLook)] },
+      { name: 'They succeeded when they changed it', cells: [shareCell(changed.success)] },
+      { name: 'They succeeded when they left it', cells: [shareCell(left.success)] },
+      { name: 'A big play when they changed it', cells: [shareCell(changed.explosive)] },
+      { name: 'A big play when they left it', cells: [shareCell(left.explosive)] },
     ],
     empty: 'not charted',
   };
 }
 
-function pCell(p: number | null) {
-  return p === null ? numberCell('too few', 2) : numberCell(fixed(p, 2), p);
-}
-
-// The 5% level is the usual convention of the runs test, not a threshold of ours.
-function readingOf(p: number | null): string {
-  if (p === null) return 'cannot be told';
-  return p < 0.05 ? 'more regular than chance would be' : 'no pattern seen';
+/** How often each path and kind is shown early, and whether they differ by more than chance. */
+export function earlyByTable(film: OwnFilmChapter): TableView {
+  return {
+    id: 'early-by-table',
+    caption: 'Which of our calls we show early',
+    columns: [words('Path or kind'), numbers('Shown early'), words('Differ among themselves')],
+    rows: film.earlyShows.flatMap(({ by, adjusted, values }) =>
+      values.map(({ value, share }) => ({
+        name: by === 'family' ? familyLabel(value) : value,
+        ...thinMark(isThin(share)),
+        cells: [shareCell(share), textCell(chanceWords(adjusted))],
+      })),
+    ),
+    empty: 'not charted',
+  };
 }

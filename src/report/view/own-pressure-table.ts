@@ -1,0 +1,71 @@
+import type { OwnFilmChapter, PressureRate } from '../../pressure/own-film/result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import { plainWords } from '../words/label.ts';
+import { percent } from '../words/percent.ts';
+import { isThin } from '../words/share-words.ts';
+import { situationLabel } from '../words/situation-label.ts';
+import { chanceWords, pCell } from './chance-cell.ts';
+import { numberCell, numbers, shareCell, type TableView, textCell, thinMark, words } from './table-view.ts';
+
+/** What our pressure rate goes with, each tested against chance. */
+export function pressureSplitTable(film: OwnFilmChapter): TableView {
+  return {
+    id: 'pressure-split-table',
+    caption: 'What an opponent can read our pressures from',
+    columns: [
+      words('Seen before the snap'),
+      numbers('Snaps'),
+      words('Tested against'),
+      numbers('Corrected p'),
+      words('Reading'),
+    ],
+    rows: film.pressureSplits.map((split) => ({
+      name: splitLabel(split.by),
+      cells: [
+        numberCell(String(split.snaps), split.snaps),
+        textCell(split.against),
+        pCell(split.adjusted),
+        textCell(split.adjusted === null ? 'one value only' : chanceWords(split.adjusted)),
+      ],
+    })),
+    empty: 'not charted',
+  };
+}
+
+/** How often we send five or more, by whatever splits were charted. */
+export function pressureRateTable(plan: WeekPlan, film: OwnFilmChapter): TableView {
+  return {
+    id: 'pressure-rate-table',
+    caption: 'How often we send pressure',
+    columns: [words('By'), words('Value'), numbers('Pressures'), numbers('The situation alone would give')],
+    rows: film.pressureRates.map((rate) => ({
+      name: splitLabel(rate.by),
+      ...thinMark(isThin(rate.share)),
+      cells: [textCell(valueLabel(plan, rate)), shareCell(rate.share), expectedCell(rate)],
+    })),
+    empty: 'not charted',
+  };
+}
+
+const LABELS: Readonly<Record<string, string>> = {
+  look: 'Backfield look',
+  zone: 'Field zone',
+  score: 'The score, theirs first',
+  'after a big play': 'After a big play of theirs',
+  back_spot: 'Where the back stands',
+  state: 'Clock and score together',
+  series: 'First snap of a series',
+  'shown early': 'Whether we show early',
+};
+
+function splitLabel(by: string): string {
+  return LABELS[by] ?? plainWords(by);
+}
+
+function valueLabel(plan: WeekPlan, { by, value }: PressureRate): string {
+  return by === 'situation' ? situationLabel(plan, value) : value;
+}
+
+function expectedCell({ expected }: PressureRate) {
+  return expected === null ? textCell('') : numberCell(percent(expected), expected);
+}
