@@ -1,8 +1,7 @@
-import type { Target } from '../../pressure/forecast/forecast-result.ts';
 import { SITUATIONS } from '../../pressure/snap/situation.ts';
 import type { Adjustment, PathWarning } from '../../pressure/tonight/adjust.ts';
 import type { MovedHabit } from '../../pressure/tonight/moved.ts';
-import { className } from '../words/label.ts';
+import { habitName } from '../words/habit-name.ts';
 import { listed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 
@@ -12,22 +11,10 @@ import { percent } from '../words/percent.ts';
  * @example "Screen, 3rd and long: 6 of 8, expected 24%"
  */
 export function habitWords({ target, situation, name, tonight, expected }: MovedHabit): string {
-  const what = QUESTIONS[target] ?? className(target, name);
   const where = SITUATIONS.find(({ id }) => id === situation)?.label;
   const place = where ? `, ${where}` : '';
-  return `${what}${place}: ${tonight.count} of ${tonight.trials}, expected ${percent(expected)}`;
+  return `${habitName(target, name)}${place}: ${tonight.count} of ${tonight.trials}, expected ${percent(expected)}`;
 }
-
-/** A target of two classes is said by its first; the others by the class itself. */
-const QUESTIONS: Readonly<Partial<Record<Target, string>>> = {
-  run_or_pass: 'Any run',
-  screen: 'Screen, when they pass',
-  quick_release: 'Ball out within 2.5 seconds',
-  motion: 'Motion or shift',
-  slide_to_back: 'Slide to the back',
-  slide_to_field: 'Slide to the wide side',
-  slide_to_strength: 'Slide to the strength',
-};
 
 /** A path they have seen too often with one coverage, and what breaks it. */
 export function warningWords({ path, coverage, count, trials, instead }: PathWarning): string {

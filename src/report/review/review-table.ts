@@ -13,6 +13,7 @@ import {
   thinMark,
   words,
 } from '../view/table-view.ts';
+import { habitName } from '../words/habit-name.ts';
 import { className, familyLabel, plainWords, TARGET_LABELS } from '../words/label.ts';
 import { fixed, signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
@@ -73,7 +74,7 @@ export function countTable(counts: readonly CountCheck[]): TableView {
       numbers('Central half'),
     ],
     rows: order.map((check) => ({
-      name: className(check.target, check.name),
+      name: habitName(check.target, check.name),
       cells: [
         textCell(situationWords(check.situation)),
         numberCell(`${check.came} of ${check.snaps}`, check.came / check.snaps),
