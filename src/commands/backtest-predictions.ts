@@ -10,6 +10,7 @@ import { writeFiles } from './write-files.ts';
 
 /** What a backtest forecast, snap by snap, on its way to a file. */
 export interface PredictionFile {
+  /** Takes down one game of one target. */
   readonly add: (game: ReplayedGame) => void;
   /** Writes all or nothing; returns the paths written. */
   readonly write: () => Promise<string[]>;

@@ -2,6 +2,7 @@ import type { Terminal } from './terminal.ts';
 
 /** A progress line that somebody who watches sees once the work has taken a while. */
 export interface ProgressBar {
+  /** Shows how many of how many parts are done. */
   readonly step: (done: number, total: number) => void;
   /** Wipes the line. */
   readonly end: () => void;
