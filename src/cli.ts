@@ -49,6 +49,25 @@ program
   });
 
 program
+  .command('adopt')
+  .description('draft a profile for a sheet with other headers, from its values, and ask what they do not tell')
+  .argument('<sheet>', 'a .csv, .tsv or .xlsx sheet; - for text on standard input')
+  .option('--kind <kind>', 'opponent or own; by default own for a file named ours…')
+  .option(
+    '--answer <key=value>',
+    'answer a question; may be given again',
+    (text, before: string[]) => [...before, text],
+    [],
+  )
+  .option('--answers <file>', 'a YAML file of answers, key: value')
+  .option('-o, --output <place>', 'the profile to write, or its folder, instead of profile.yaml beside the sheet')
+  .addOption(json)
+  .action(async (sheet, options) => {
+    terminal.note(`Adopting ${sheet}`);
+    finish(await (await import('./commands/adopt.ts')).adopt(sheet, options, terminal));
+  });
+
+program
   .command('dictionary')
   .description('what every column means and may hold')
   .addOption(json)

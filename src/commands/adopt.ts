@@ -1,0 +1,176 @@
+import { readFile, stat } from 'node:fs/promises';
+import { basename, dirname, extname, join } from 'node:path';
+import { answersSchema } from '../ingest/adopt/answers-file.ts';
+import { draftProfile, type ProfileDraft } from '../ingest/adopt/draft-profile.ts';
+import type { DraftRequest } from '../ingest/adopt/draft-state.ts';
+import { findTable } from '../ingest/adopt/found-table.ts';
+import { profileText } from '../ingest/adopt/profile-text.ts';
+import { answerKey } from '../ingest/adopt/question.ts';
+import { decodeText } from '../ingest/decode-text.ts';
+import { profileSchema } from '../ingest/profile.ts';
+import { readSheet } from '../ingest/read-sheet.ts';
+import { isWorkbookName, readWorkbook } from '../ingest/read-workbook.ts';
+import { describeProblem } from '../ingest/row-problem.ts';
+import { readYaml } from '../ingest/yaml-file.ts';
+import { type AdoptedSheet, adoptJson, adoptText } from './adopt-text.ts';
+import { type Ask, somebodyThere, terminalAsker } from './ask-questions.ts';
+import { CommandProblem, EXIT } from './exit-code.ts';
+import type { Terminal } from './terminal.ts';
+import { type OutputFile, writeFiles } from './write-files.ts';
+
+/** Flags of the adopt command. */
+export interface AdoptOptions {
+  readonly kind?: string;
+  readonly answer?: readonly string[];
+  readonly answers?: string;
+  readonly output?: string;
+  readonly json?: boolean;
+}
+
+/** Pasted text comes without a name. */
+const PASTED = '-';
+
+/**
+ * Drafts a profile for a foreign sheet from its values, asks what it could not tell, and writes the profile. The sheet
+ * is never changed, and a profile that is there already stays.
+ */
+export async function adopt(sheet: string, options: AdoptOptions, terminal: Terminal): Promise<number> {
+  const kind = kindOf(sheet, options.kind);
+  const place = placeOf(sheet, kind, options.output);
+  await refuseExisting(join(place.folder, place.profile));
+  if (place.copy !== undefined) await refuseExisting(join(place.folder, place.copy));
+  const text = await sheetText(sheet);
+  const table = findTable(text);
+  if (table.rows.length === 0) throw new CommandProblem('faults', `no snaps were found in ${shown(sheet)}`);
+  const gameName = sheet === PASTED ? 'pasted sheet' : basename(sheet, extname(sheet));
+  const request: DraftRequest = { table, kind, gameName, answers: await givenAnswers(options) };
+  const draft = await answeredDraft(request, terminal);
+  const profile = profileText(draft, shown(sheet));
+  const adopted: AdoptedSheet = {
+    sheet: shown(sheet),
+    table,
+    draft,
+    reading: readBack({ sheet, text, kind, profile }),
+  };
+  const copy: OutputFile[] = place.copy === undefined ? [] : [{ name: place.copy, text }];
+  const written = await writeFiles(place.folder, [{ name: place.profile, text: profile }, ...copy]);
+  terminal.out(options.json ? adoptJson(adopted) : adoptText(adopted));
+  for (const path of written) terminal.note(`Wrote ${path}`);
+  return adopted.reading.chart.size === 0 ? EXIT.faults : EXIT.fine;
+}
+
+type AdoptKind = 'opponent' | 'own';
+
+function kindOf(sheet: string, given: string | undefined): AdoptKind {
+  if (given === undefined) return /^ours/i.test(basename(sheet)) ? 'own' : 'opponent';
+  if (given === 'opponent' || given === 'own') return given;
+  throw new CommandProblem('usage', `--kind takes opponent or own, got "${given}"`);
+}
+
+interface OutputPlace {
+  readonly folder: string;
+  readonly profile: string;
+  /** The name under which pasted text is kept. */
+  readonly copy: string | undefined;
+}
+
+function placeOf(sheet: string, kind: AdoptKind, output: string | undefined): OutputPlace {
+  const name = kind === 'own' ? 'ours-profile.yaml' : 'profile.yaml';
+  const copy = sheet === PASTED ? `${kind === 'own' ? 'ours' : 'opponent'}-pasted.csv` : undefined;
+  if (output === undefined) {
+    if (copy === undefined) return { folder: dirname(sheet), profile: name, copy };
+    throw new CommandProblem('usage', 'pasted text needs a place: name a folder with --output, such as season/week-03');
+  }
+  if (/\.ya?ml$/i.test(output)) return { folder: dirname(output), profile: basename(output), copy };
+  return { folder: output, profile: name, copy };
+}
+
+async function refuseExisting(path: string): Promise<void> {
+  if ((await stat(path).catch(() => null)) === null) return;
+  const message = `${path} is there already and stays as it is. Name another file with --output, or move it away first.`;
+  throw new CommandProblem('usage', message);
+}
+
+async function sheetText(sheet: string): Promise<string> {
+  const bytes = sheet === PASTED ? await standardInput() : await readBytes(sheet);
+  if (isWorkbookName(sheet)) {
+    const reading = await readWorkbook(bytes);
+    if (reading.kind === 'sheet') return reading.csv;
+    throw new CommandProblem('faults', `${sheet} ${reading.reason}`);
+  }
+  const decoded = decodeText(bytes);
+  if (decoded.kind === 'text') return decoded.text;
+  throw new CommandProblem('faults', `${shown(sheet)} ${decoded.reason}`);
+}
+
+async function readBytes(path: string): Promise<Uint8Array> {
+  return readFile(path).catch((error: Error) => {
+    throw new CommandProblem('usage', `cannot read ${path}: ${error.message}`, { cause: error });
+  });
+}
+
+async function standardInput(): Promise<Uint8Array> {
+  const pieces: Buffer[] = [];
+  for await (const piece of process.stdin) pieces.push(Buffer.from(piece));
+  return Buffer.concat(pieces);
+}
+
+async function givenAnswers({ answers, answer = [] }: AdoptOptions): Promise<ReadonlyMap<string, string>> {
+  const filed = answers === undefined ? {} : await readAnswers(answers);
+  const typed = answer.map((text): [string, string] => {
+    const at = text.lastIndexOf('=');
+    if (at > 0) return [text.slice(0, at), text.slice(at + 1)];
+    throw new CommandProblem('usage', `--answer takes key=value, got "${text}"`);
+  });
+  return new Map([...Object.entries(filed), ...typed].map(([key, value]) => [answerKey(key), value]));
+}
+
+async function readAnswers(path: string): Promise<Record<string, string>> {
+  const reading = readYaml(await readBytes(path), answersSchema, path);
+  if (reading.kind === 'value') return reading.value;
+  throw new CommandProblem('usage', reading.problems.map(describeProblem).join('\n'));
+}
+
+/** The draft, with what somebody at the terminal answered. */
+async function answeredDraft(request: DraftRequest, terminal: Terminal): Promise<ProfileDraft> {
+  const draft = draftProfile(request);
+  if (draft.strayAnswers.length > 0) {
+    terminal.note(`Answers to nothing that this sheet asks: ${draft.strayAnswers.join(', ')}`);
+  }
+  if (draft.questions.length === 0 || !somebodyThere()) return draft;
+  const { ask, close } = terminalAsker(terminal);
+  terminal.note(`${draft.questions.length} questions; an empty line takes the guess.`);
+  try {
+    return await askAll(request, draft, ask);
+  } finally {
+    close();
+  }
+}
+
+/** Asks one question after the other; every answer may settle others and bring new ones. */
+async function askAll(request: DraftRequest, first: ProfileDraft, ask: Ask): Promise<ProfileDraft> {
+  const answers = new Map(request.answers);
+  const passed = new Set<string>();
+  let draft = first;
+  for (;;) {
+    const question = draft.questions.find(({ key }) => !passed.has(key));
+    if (question === undefined) return draft;
+    passed.add(question.key);
+    const answer = await ask(question);
+    if (answer === undefined) continue;
+    answers.set(answerKey(question.key), answer);
+    draft = draftProfile({ ...request, answers });
+  }
+}
+
+/** The sheet read through the profile as it stands in its file. */
+function readBack({ sheet, text, kind, profile }: { sheet: string; text: string; kind: AdoptKind; profile: string }) {
+  const reading = readYaml(profile, profileSchema, 'profile.yaml');
+  if (reading.kind === 'problems') throw new Error(reading.problems.map(describeProblem).join('\n'));
+  const bytes = new TextEncoder().encode(text);
+  return readSheet({ file: shown(sheet), bytes }, { kind, profile: reading.value });
+}
+
+function shown(sheet: string): string {
+  return sheet === PASTED ? 'the pasted text' : sheet;
+}

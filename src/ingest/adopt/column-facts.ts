@@ -1,0 +1,88 @@
+import { isDate, readPair } from '../read-pair.ts';
+import type { FoundTable } from './found-table.ts';
+
+/** Which of two numbers in one cell a column stands for. */
+export type PairPart = 'first_of_pair' | 'second_of_pair';
+
+/**
+ * One column of a foreign sheet as its values show it. A cell that holds two numbers gives two such columns, one for
+ * each `part`. `counts` has every text and how often it stands there; `numbers` is NaN where a cell is no number.
+ * Shares are of the filled cells.
+ */
+export interface ColumnFacts {
+  readonly index: number;
+  readonly header: string;
+  readonly part: PairPart | undefined;
+  readonly cells: readonly string[];
+  readonly filled: number;
+  readonly counts: ReadonlyMap<string, number>;
+  readonly numbers: Float64Array;
+  readonly numberShare: number;
+  readonly wholeShare: number;
+  readonly dateShare: number;
+}
+
+/** Rows looked at to tell the columns apart; judgement: enough to be sure, quick on any sheet. */
+const ROWS = 3000;
+
+/** Of the filled cells, this many hold a pair before a column is taken for one; judgement. */
+const MOSTLY = 0.9;
+
+/** The facts of every column of a table, pairs as two. */
+export function columnFacts(table: FoundTable): ColumnFacts[] {
+  const rows = table.rows.slice(0, ROWS);
+  return table.headers.flatMap((header, index) => {
+    const cells = rows.map((row) => row.cells[index] ?? '');
+    const plain = factsOf({ index, header, part: undefined, cells });
+    return plain.filled > 0 && isPair(plain) ? [plain, ...pairParts(plain)] : [plain];
+  });
+}
+
+/** The share of the filled cells whose text passes a test. */
+export function shareWhere({ counts, filled }: ColumnFacts, test: (text: string) => boolean): number {
+  if (filled === 0) return 0;
+  let passing = 0;
+  for (const [text, count] of counts) if (test(text)) passing += count;
+  return passing / filled;
+}
+
+/** Whether nearly all filled cells are numbers within bounds. */
+export function isInside({ numbers, filled }: ColumnFacts, least: number, most: number): boolean {
+  let inside = 0;
+  for (const value of numbers) if (value >= least && value <= most) inside++;
+  return filled > 0 && inside >= 0.97 * filled;
+}
+
+/** A number as coaches write one: 10, -3, 2.6, 2,6, 3rd, Q2. NaN for anything else. */
+export function looseNumber(text: string): number {
+  const plain = text.replace('\u2212', '-');
+  const [, figure] = plain.match(/^q?([+-]?\d+(?:[.,]\d+)?)(?:st|nd|rd|th)?$/i) ?? [];
+  return figure === undefined ? Number.NaN : Number(figure.replace(',', '.'));
+}
+
+function factsOf(base: Pick<ColumnFacts, 'index' | 'header' | 'part' | 'cells'>): ColumnFacts {
+  const counts = new Map<string, number>();
+  for (const cell of base.cells) if (cell !== '') counts.set(cell, (counts.get(cell) ?? 0) + 1);
+  const known = new Map([...counts.keys()].map((text) => [text, looseNumber(text)]));
+  const numbers = Float64Array.from(base.cells, (cell) => known.get(cell) ?? Number.NaN);
+  const filled = base.cells.length - base.cells.filter((cell) => cell === '').length;
+  const facts = { ...base, counts, filled, numbers, numberShare: 0, wholeShare: 0, dateShare: 0 };
+  return {
+    ...facts,
+    numberShare: shareWhere(facts, (text) => !Number.isNaN(known.get(text))),
+    wholeShare: shareWhere(facts, (text) => Number.isInteger(known.get(text))),
+    dateShare: shareWhere(facts, isDate),
+  };
+}
+
+function isPair(facts: ColumnFacts): boolean {
+  return shareWhere(facts, (text) => readPair(text) !== undefined) >= MOSTLY;
+}
+
+function pairParts(plain: ColumnFacts): ColumnFacts[] {
+  const { index, header, cells } = plain;
+  return (['first_of_pair', 'second_of_pair'] as const).map((part) => {
+    const side = part === 'first_of_pair' ? 'first' : 'second';
+    return factsOf({ index, header, part, cells: cells.map((cell) => readPair(cell)?.[side] ?? '') });
+  });
+}

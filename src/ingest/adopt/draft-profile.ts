@@ -1,0 +1,126 @@
+import { columnLetter } from '../column-letter.ts';
+import { CHART_COLUMNS, type ColumnName } from '../columns.ts';
+import { headerKey } from '../sheet-dialect.ts';
+import { chooseColumns } from './choose-columns.ts';
+import { columnAnswers, headerAnswer } from './column-answers.ts';
+import type { ColumnDraft } from './column-draft.ts';
+import { columnFacts } from './column-facts.ts';
+import { draftSources } from './draft-sources.ts';
+import type { DraftRequest, DraftState } from './draft-state.ts';
+import type { FoundTable } from './found-table.ts';
+import { openQuestions } from './open-questions.ts';
+import type { ProfileInput } from './profile-input.ts';
+import { type Answers, answerKey, type Question } from './question.ts';
+import { sheetContext } from './sheet-context.ts';
+
+/** A column of ours in the draft: where it comes from, how sure that is (0 to 1), and why. */
+export interface DraftedColumn {
+  readonly column: ColumnName;
+  readonly header: string;
+  readonly confidence: number;
+  readonly why: string;
+}
+
+/** A profile drafted from the values of a sheet, and what remains to be asked. */
+export interface ProfileDraft {
+  readonly profile: ProfileInput;
+  readonly columns: readonly DraftedColumn[];
+  /** Headers of his that feed nothing. */
+  readonly unread: readonly string[];
+  readonly questions: readonly Question[];
+  /** Keys of answers that answer nothing. */
+  readonly strayAnswers: readonly string[];
+}
+
+/** Drafts a profile for a foreign sheet from its values; answers go before every guess. */
+export function draftProfile(request: DraftRequest): ProfileDraft {
+  const columns = columnFacts(request.table);
+  const context = sheetContext(columns, request.kind);
+  const choices = chooseColumns(context, columnAnswers(columns, request.answers));
+  const state: DraftState = {
+    request,
+    context,
+    choices,
+    nameOf: ({ index }) => headerName(request.table, index),
+    countsOf: counter(request.table),
+  };
+  const drafts = draftSources(state);
+  const questions = [...openQuestions(state, drafts), ...drafts.flatMap((draft) => draft.questions)];
+  return {
+    profile: profileOf(request.table, drafts),
+    columns: drafts.map(({ column, header, confidence, why }) => ({ column, header, confidence, why })),
+    unread: unreadHeaders(request.table, drafts),
+    questions: unanswered(questions, request.answers),
+    strayAnswers: strayAnswers(state),
+  };
+}
+
+/** A header that is blank or stands twice is named by its letter. */
+function headerName({ headers }: FoundTable, index: number): string {
+  const keys = headers.map(headerKey);
+  const key = keys[index] ?? '';
+  const single = key !== '' && keys.indexOf(key) === keys.lastIndexOf(key);
+  return single ? (headers[index] ?? '') : `column ${columnLetter(index)}`;
+}
+
+function counter({ rows }: FoundTable): DraftState['countsOf'] {
+  return ({ index, part, counts }) => {
+    if (part !== undefined) return counts;
+    const all = new Map<string, number>();
+    for (const { cells } of rows) {
+      const text = cells[index] ?? '';
+      if (text !== '') all.set(text, (all.get(text) ?? 0) + 1);
+    }
+    return all;
+  };
+}
+
+function profileOf(table: FoundTable, drafts: readonly ColumnDraft[]): ProfileInput {
+  const { headerRow, sideBySide } = table;
+  const nothing = [...new Set(drafts.flatMap((draft) => draft.nothing))].sort();
+  const drops = [
+    ...drafts.flatMap(({ header, noSnaps }) => (noSnaps.length > 0 ? [{ header, is: [...noSnaps] }] : [])),
+    ...totalConditions(table),
+  ];
+  const columns = Object.fromEntries(drafts.map(({ column, source }) => [column, source]));
+  const layout = sideBySide && { ...sideBySide, width: String(sideBySide.width), snaps: String(sideBySide.snaps) };
+  return {
+    ...(headerRow === 0 ? { headers: 'none' as const } : {}),
+    ...(layout ? { side_by_side: layout } : {}),
+    ...(nothing.length > 0 ? { not_charted: nothing } : {}),
+    ...(drops.length > 0 ? { drop_when: drops } : {}),
+    columns: columns as ProfileInput['columns'],
+  };
+}
+
+/** Rows of sums are known by the word they begin with. */
+function totalConditions(table: FoundTable): { readonly header: string; readonly is: string[] }[] {
+  const labels = new Map<number, Set<string>>();
+  for (const { cells, why } of table.aside) {
+    const index = cells.findIndex((cell) => cell.trim() !== '');
+    if (why !== 'total' || index >= table.headers.length) continue;
+    labels.set(index, (labels.get(index) ?? new Set()).add(cells[index]?.trim() ?? ''));
+  }
+  return [...labels].map(([index, texts]) => ({ header: headerName(table, index), is: [...texts].sort() }));
+}
+
+function unreadHeaders({ headers }: FoundTable, drafts: readonly ColumnDraft[]): string[] {
+  const read = new Set(drafts.flatMap(({ reads }) => reads.map(({ index }) => index)));
+  return headers.filter((header, i) => header !== '' && !read.has(i));
+}
+
+function unanswered(questions: readonly Question[], answers: Answers): Question[] {
+  return questions.filter(({ key }) => !answers.has(answerKey(key)));
+}
+
+/** Answers under a key that no column, code or question of this sheet has, or that name nothing of ours. */
+function strayAnswers({ context, choices, countsOf, request }: DraftState): string[] {
+  const { answers } = request;
+  const headers = context.columns.filter(({ header }) => headerAnswer(header, answers) !== undefined);
+  const codes = choices.chosen.flatMap(({ column, facts }) =>
+    [...countsOf(facts).keys()].map((code) => `${column}/${code}`),
+  );
+  const finds = CHART_COLUMNS.map(({ name }) => `find/${name}`);
+  const known = new Set([...headers.map(({ header }) => header), ...codes, ...finds, 'all/game'].map(answerKey));
+  return [...answers.keys()].filter((key) => !known.has(key));
+}

@@ -1,0 +1,136 @@
+import type { ColumnName } from '../columns.ts';
+import { definitionOf, NOT_CHARTED } from '../profile.ts';
+import { plainWord, readCell } from '../read-cell.ts';
+import { type ColumnFacts, looseNumber } from './column-facts.ts';
+import { type FlagMeaning, flagMeaning, flagOf } from './flag-meanings.ts';
+import { type Answers, answerOf, NOT_READ, type Question } from './question.ts';
+import { guessWord, isNoSnapWord } from './value-words.ts';
+
+/** His codes in our words, what had to be asked, and codes whose rows are no snaps. */
+export interface DraftWords {
+  readonly words: Readonly<Record<string, string>>;
+  readonly questions: readonly Question[];
+  readonly noSnaps: readonly string[];
+}
+
+/** Codes asked about in one column, the most frequent ones; judgement: as many as a coach answers in a minute. */
+const MOST_ASKED = 12;
+
+/** A guess less sure than this is asked about; judgement. */
+const SURE_CODE = 0.8;
+
+/** What people write for "not charted"; see read-cell.ts. `x` is left out, for it may be a yes. */
+const NOTHING = ['-', '--', '?', 'n/a', 'na', '#n/a', 'nan', 'null', 'unknown', '.'];
+
+/** The codes of one column in our words. `counts` has every code of the sheet and how often it stands there. */
+export function draftWords(column: ColumnName, facts: ColumnFacts, { counts, answers }: CodeContext): DraftWords {
+  const byCount = [...counts].sort((left, right) => right[1] - left[1] || (left[0] < right[0] ? -1 : 1));
+  const drafts = byCount.map(([code, count]) => ({ code, count, draft: draftCode(column, code, { facts, answers }) }));
+  const words = drafts.flatMap(({ code, draft }): [string, string][] => {
+    const word = wordOf(column, draft);
+    return word === undefined || word === plainWord(code) ? [] : [[code, word]];
+  });
+  const questions = drafts.flatMap(({ code, count, draft }) =>
+    draft.kind === 'asked' ? [codeQuestion(column, code, { count, guess: draft.guess })] : [],
+  );
+  const noSnaps = drafts.filter(({ draft }) => draft.kind === 'no-snap').map(({ code }) => code);
+  return { words: Object.fromEntries(words), questions: questions.slice(0, MOST_ASKED), noSnaps };
+}
+
+/** What is written until somebody answers: the guess, else not charted. Every snap needs its kind, so it stays open. */
+function wordOf(column: ColumnName, draft: CodeDraft): string | undefined {
+  if (draft.kind === 'word') return draft.word;
+  if (draft.kind !== 'asked') return undefined;
+  return draft.guess ?? (column === 'play_kind' ? undefined : NOT_CHARTED);
+}
+
+/** All codes of a column of the sheet with their counts, and what was answered. */
+export interface CodeContext {
+  readonly counts: ReadonlyMap<string, number>;
+  readonly answers: Answers;
+}
+
+/** Texts of a column that say nothing. */
+export function nothingWords(column: ColumnName, counts: ReadonlyMap<string, number>): string[] {
+  const definition = definitionOf(column);
+  return [...counts.keys()].filter(
+    (text) =>
+      NOTHING.includes(text.toLowerCase()) &&
+      (readCell(definition, text).kind === 'fault' || definition.cell.form === 'text'),
+  );
+}
+
+/** What a column of numbers or of a fixed shape writes in another way: 3rd is 3, Q2 is 2, 1 is personnel 01. */
+export function draftFigures(
+  column: ColumnName,
+  counts: ReadonlyMap<string, number>,
+): Readonly<Record<string, string>> {
+  const definition = definitionOf(column);
+  const words: Record<string, string> = {};
+  for (const text of counts.keys()) {
+    if (readCell(definition, text).kind !== 'fault') continue;
+    const meant = meantFigure(column, text);
+    if (meant !== undefined && readCell(definition, meant).kind === 'value') words[text] = meant;
+  }
+  return words;
+}
+
+function meantFigure(column: ColumnName, text: string): string | undefined {
+  if (column === 'personnel') return /^[0-5]$/.test(text) ? `0${text}` : text.match(/^([0-5]{2})\b/)?.[1];
+  if (column === 'quarter' && /^(?:ot|overtime)$/i.test(text)) return '5';
+  const value = looseNumber(text);
+  return Number.isInteger(value) ? String(value) : undefined;
+}
+
+type CodeDraft =
+  | { readonly kind: 'word'; readonly word: string }
+  | { readonly kind: 'asked'; readonly guess: string | undefined }
+  | { readonly kind: 'no-snap' | 'nothing' };
+
+function draftCode(column: ColumnName, code: string, context: { facts: ColumnFacts; answers: Answers }): CodeDraft {
+  const answer = answerOf(context.answers, codeKey(column, code));
+  if (answer !== undefined) return answeredCode(column, answer);
+  if (NOTHING.includes(code.toLowerCase())) return { kind: 'nothing' };
+  if (column === 'play_kind' && isNoSnapWord(code)) return { kind: 'no-snap' };
+  const meaning = flagMeaning(context.facts, column);
+  return meaning ? flagDraft(meaning, code) : guessedCode(column, code);
+}
+
+function flagDraft({ yes, no, open }: FlagMeaning, code: string): CodeDraft {
+  if (flagOf(code) !== 'yes') return { kind: 'word', word: no };
+  return open ? { kind: 'asked', guess: yes } : { kind: 'word', word: yes };
+}
+
+function guessedCode(column: ColumnName, code: string): CodeDraft {
+  const guess = guessWord(column, code);
+  if (guess === undefined || guess.sure < SURE_CODE) return { kind: 'asked', guess: guess?.word };
+  return { kind: 'word', word: guess.word };
+}
+
+function answeredCode(column: ColumnName, answer: string): CodeDraft {
+  const word = plainWord(answer);
+  if (word === 'no_snap') return { kind: 'no-snap' };
+  if (word === plainWord(NOT_READ) || word === plainWord(NOT_CHARTED)) return { kind: 'word', word: NOT_CHARTED };
+  const known = guessWord(column, answer)?.word;
+  return known === undefined ? { kind: 'asked', guess: undefined } : { kind: 'word', word: known };
+}
+
+function codeKey(column: ColumnName, code: string): string {
+  return `${column}/${code}`;
+}
+
+function codeQuestion(
+  column: ColumnName,
+  code: string,
+  { count, guess }: { count: number; guess: string | undefined },
+): Question {
+  const { cell, meaning } = definitionOf(column);
+  const words = cell.form === 'word' ? cell.words : [];
+  const rows = count === 1 ? '1 row' : `${count} rows`;
+  return {
+    key: codeKey(column, code),
+    text: `In ${column} (${meaning}), what does "${code}" mean? It stands in ${rows}.`,
+    choices: [...words, NOT_CHARTED, ...(column === 'play_kind' ? ['no snap'] : [])],
+    guess,
+  };
+}

@@ -1,0 +1,35 @@
+import type { ColumnName } from '../columns.ts';
+import type { SheetKind } from '../sheet-kind.ts';
+import type { Transform } from '../translate-cell.ts';
+import type { ColumnFacts } from './column-facts.ts';
+import type { Chain } from './snap-chain.ts';
+
+/**
+ * What the values of a column say for its being one of ours: `score` 0 (cannot be) to 1 (can be nothing else), why in
+ * plain words, and how its cells are to be read. `open` says that a choice about the reading is a guess.
+ */
+export interface Evidence {
+  readonly score: number;
+  readonly why: string;
+  readonly as?: Transform;
+  readonly sides?: Readonly<Record<string, 'own' | 'opp'>>;
+  readonly open?: string;
+}
+
+/** What is known of a sheet as a whole while its columns are looked at one by one. */
+export interface SheetContext {
+  readonly kind: SheetKind;
+  readonly columns: readonly ColumnFacts[];
+  readonly chain: Chain | undefined;
+  readonly quarter: ColumnFacts | undefined;
+  /** Rows on which a game begins, as far as the quarters tell. */
+  readonly gameStarts: ReadonlySet<number>;
+  /** For each row 1 for a pass, 0 for a run, 2 where it cannot be told; undefined when no column says both. */
+  readonly passes: Uint8Array | undefined;
+}
+
+/** What the values of one column say for its being a given column of ours; undefined when it cannot be. */
+export type Detector = (facts: ColumnFacts, context: SheetContext) => Evidence | undefined;
+
+/** Detectors by the column of ours they look for. */
+export type Detectors = Readonly<Partial<Record<ColumnName, Detector>>>;

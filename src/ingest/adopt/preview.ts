@@ -1,0 +1,32 @@
+import { type Chart, numberAt, textAt } from '../chart.ts';
+import { CHART_COLUMNS, type ColumnName } from '../columns.ts';
+import { writeClock } from '../read-clock.ts';
+import { writeFieldPosition } from '../read-field-position.ts';
+
+/** Snaps shown to the coach, one a column, with our columns down the side. */
+export interface SnapPreview {
+  readonly header: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** Longer texts are cut, so that ten snaps stand beside one another. */
+const CELL_WIDTH = 12;
+
+/** The first snaps of a chart as they were understood, by the row of the sheet they stand in. */
+export function previewSnaps(chart: Chart, count: number): SnapPreview {
+  const snaps = Array.from({ length: Math.min(count, chart.size) }, (_, i) => i);
+  const columns = CHART_COLUMNS.filter(({ name }) => chart.columns[name] !== undefined);
+  const rows = columns.map(({ name }) => [name, ...snaps.map((i) => cut(cellText(chart, name, i)))]);
+  return { header: ['', ...snaps.map((i) => `row ${chart.rowOf[i] ?? 0}`)], rows };
+}
+
+function cellText(chart: Chart, name: ColumnName, index: number): string {
+  const value = numberAt(chart, name, index);
+  if (value === undefined) return textAt(chart, name, index) ?? '';
+  if (name === 'ball_on') return writeFieldPosition(value);
+  return name === 'clock' ? writeClock(value) : String(value);
+}
+
+function cut(text: string): string {
+  return text.length > CELL_WIDTH ? `${text.slice(0, CELL_WIDTH - 1)}\u2026` : text;
+}

@@ -1,0 +1,32 @@
+import type * as z from 'zod';
+import type { ColumnName } from '../columns.ts';
+import type { profileSchema } from '../profile.ts';
+import type { Transform } from '../translate-cell.ts';
+
+/** A profile as it is written into its file. */
+export type ProfileInput = z.input<typeof profileSchema>;
+
+/** A condition of a profile as drafted: the cell is one of these. */
+export interface DraftCondition {
+  readonly header: string;
+  readonly is: string[];
+}
+
+/** A rule of a profile as drafted. */
+export interface DraftRule {
+  readonly when: DraftCondition[];
+  readonly use: string;
+}
+
+/** Where one of our columns comes from, as drafted. */
+export interface DraftSource {
+  readonly header?: string;
+  readonly value?: string;
+  readonly as?: Transform;
+  readonly words?: Readonly<Record<string, string>>;
+  readonly sides?: Readonly<Record<string, 'own' | 'opp'>>;
+  readonly rules?: readonly DraftRule[];
+}
+
+/** All columns of a draft. */
+export type DraftSources = ReadonlyMap<ColumnName, DraftSource>;
