@@ -26,6 +26,8 @@ export interface BacktestCharts {
   readonly faults: number;
   /** Whether a path was a week folder. */
   readonly weeks: boolean;
+  /** Tallies of other offenses that were found and are in no backtest. */
+  readonly tallies: number;
 }
 
 /**
@@ -55,14 +57,20 @@ export async function readBacktestCharts(
     problems: readings.flatMap(({ problems }) => problems),
     faults: readings.reduce((sum, { faults }) => sum + faults, 0),
     weeks: readings.some(({ cuts }) => cuts !== null),
+    tallies: readings.reduce((sum, { tallies }) => sum + tallies, 0),
   };
 }
+
+/** Sheets of a folder that chart other offenses: not our own film, tonight's snaps or tallies. */
+const OTHER_OFFENSES = /^(?!ours|live)(?!.*counts)/i;
 
 interface PathReading {
   readonly tested: Chart;
   readonly archive: Chart;
   /** Null for anything but a week folder. */
   readonly cuts: SituationCuts | null;
+  /** Tallies of other offenses beside the film. */
+  readonly tallies: number;
   readonly problems: readonly RowProblem[];
   readonly faults: number;
 }
@@ -73,16 +81,17 @@ async function readPath(path: string, profile: Profile | null): Promise<PathRead
   if (!about.isDirectory()) return readLoose(path, await sheetOf(path), profile);
   const names = await readdir(path);
   if (names.some((name) => /^opponent/i.test(name))) return readWeekFolder(path);
-  return readLoose(path, await readSheets(path, path, /./), profile);
+  return readLoose(path, await readSheets(path, path, OTHER_OFFENSES), profile);
 }
 
 async function readWeekFolder(path: string): Promise<PathReading> {
-  const { chart, archive, settings, opponent, problems, faults } = readWeek(await readSeasonFolder(path));
+  const { chart, archive, counts, settings, opponent, problems, faults } = readWeek(await readSeasonFolder(path));
   const { offense: _, ...others } = chart.columns;
   return {
     tested: withOffense({ ...chart, columns: others }, opponent),
     archive: archive ?? joinCharts([]),
     cuts: settings.situations,
+    tallies: counts.length,
     problems,
     faults,
   };
@@ -101,6 +110,7 @@ function readLoose(path: string, files: readonly FoundFile[], profile: Profile |
     tested: filterSnaps(joined, (i) => !repeated.has(placeKey(sourceAt(joined, i), joined.rowOf[i]))),
     archive: joinCharts([]),
     cuts: null,
+    tallies: 0,
     problems,
     faults: readings.reduce((sum, { rejected }) => sum + rejected.length, repeats.length),
   };

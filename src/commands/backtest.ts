@@ -89,7 +89,9 @@ function requireSeasons(paths: readonly string[], options: BacktestOptions): voi
   );
 }
 
-function tellProblems({ problems }: BacktestCharts, terminal: Terminal): void {
+function tellProblems({ problems, tallies }: BacktestCharts, terminal: Terminal): void {
+  if (tallies > 0)
+    terminal.note('Tallies of other offenses are not used here: they hold no snaps, only film is replayed');
   const { groups, restProblems } = groupProblems(problems, NAMED);
   for (const group of groups) terminal.note(describeGroup(group));
   if (restProblems > 0) terminal.note(`… and ${restProblems} more`);

@@ -144,6 +144,14 @@ describe('backtest', () => {
     expect(out).toContain('with the archive');
   });
 
+  it('reads of a folder only sheets of other offenses', async () => {
+    mkdirSync(at('season'), { recursive: true });
+    writeFileSync(at('season/film.csv'), readFileSync(two));
+    for (const name of ['ours.csv', 'live.csv', 'league-counts.csv'])
+      writeFileSync(at(`season/${name}`), 'no,snaps\r\n1,2\r\n');
+    expect(await run([at('season')])).toEqual({ ...(await run([two])), note: '' });
+  });
+
   it('counts a sheet once that is named twice', async () => {
     expect((await run([two, two])).out).toBe((await run([two])).out);
   });
