@@ -46,9 +46,9 @@ interface Finding {
   readonly suggestion: string | undefined;
 }
 
-function problemAt({ file, lineAt }: IssueContext, path: IssuePath, finding: Finding): RowProblem {
+function problemAt({ file, lineAt, value }: IssueContext, path: IssuePath, finding: Finding): RowProblem {
   const { found, rule, suggestion } = finding;
-  const header = keyPath(path);
+  const header = keyPath(path, value);
   return {
     severity: 'fault',
     file,
@@ -61,11 +61,25 @@ function problemAt({ file, lineAt }: IssueContext, path: IssuePath, finding: Fin
   };
 }
 
-/** `calls[2].coverage`; the third item of a list is written [3], as a coach counts. */
-function keyPath(path: IssuePath): string {
+/**
+ * `calls[3] (Latch Roof).rush[1] (nickel).lane`: the third item of a list is written [3], as a coach counts, with its own
+ * name, role or id where it has one.
+ */
+function keyPath(path: IssuePath, value: unknown): string {
   return path
-    .map((step, i) => (typeof step === 'number' ? `[${step + 1}]` : `${i === 0 ? '' : '.'}${String(step)}`))
+    .map((step, i) => {
+      if (typeof step !== 'number') return `${i === 0 ? '' : '.'}${String(step)}`;
+      const name = nameOf(valueAt(value, path.slice(0, i + 1)));
+      return name === undefined ? `[${step + 1}]` : `[${step + 1}] (${name})`;
+    })
     .join('');
+}
+
+/** What an item of a list is called in the file. */
+function nameOf(item: unknown): string | undefined {
+  if (!isRecord(item)) return undefined;
+  const named = ['name', 'role', 'id'].map((key) => item[key]).find((word) => typeof word === 'string');
+  return named as string | undefined;
 }
 
 function unknownKey(path: IssuePath, key: string, context: IssueContext): RowProblem {
@@ -134,9 +148,13 @@ function optionsOf(issue: Issue): readonly string[] {
 }
 
 function foundAt(value: unknown, path: IssuePath): string {
-  const found = path.reduce<unknown>((inner, step) => (isRecord(inner) ? inner[String(step)] : undefined), value);
+  const found = valueAt(value, path);
   if (found === undefined || found === null) return '';
   return isRecord(found) ? (Array.isArray(found) ? 'a list' : 'a group of keys') : String(found);
+}
+
+function valueAt(value: unknown, path: IssuePath): unknown {
+  return path.reduce<unknown>((inner, step) => (isRecord(inner) ? inner[String(step)] : undefined), value);
 }
 
 function isRecord(value: unknown): value is Record<string, unknown> {

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { callLibrarySchema } from '../../src/ingest/call-library.ts';
+import { readYaml } from '../../src/ingest/yaml-file.ts';
 
 type Raw = {
   roles: { id: string }[];
@@ -45,6 +46,19 @@ describe('defense.yaml', () => {
     expect(problemsOf(library).map(({ message }) => message)).toEqual([
       'Harrow Extra, safety_middle: a man who joins late when the back blocks cannot also peel with him',
     ]);
+  });
+
+  it('names the call, the role and the rule where a word of a call is not one of ours', () => {
+    const text = readFileSync('data/demo/season/defense.yaml', 'utf8').replace(
+      '{ role: nickel, lane: near_C }',
+      '{ role: nickel, lane: near_E }',
+    );
+    const read = readYaml(text, callLibrarySchema, 'defense.yaml');
+    if (read.kind !== 'problems') throw new Error('near_E was taken for a lane');
+    const [problem] = read.problems;
+    expect(problem?.header).toBe('calls[3] (Swap Roof).rush[1] (nickel).lane');
+    expect(problem?.rule).toContain('is not one of far_D, far_C');
+    expect(problem?.suggestion).toContain('near_');
   });
 
   it('gives all problems in one go', () => {
