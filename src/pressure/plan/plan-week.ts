@@ -1,6 +1,7 @@
 import type { CallLibrary } from '../../ingest/call-library.ts';
 import type { Chart } from '../../ingest/chart.ts';
 import type { WeekSettings } from '../../ingest/week-settings.ts';
+import { archiveWeight } from '../archive/archive-weight.ts';
 import type { CountRow } from '../forecast/counts/count-row.ts';
 import { forecastWeek } from '../forecast/forecast.ts';
 import { planMenu } from '../menu/menu.ts';
@@ -59,6 +60,7 @@ export function planWeek(input: WeekInput): WeekPlan {
     library,
     film: input.film,
     forecast,
+    archive: archiveWeight(chart, archive, settings),
     protection,
     scores,
     menu,

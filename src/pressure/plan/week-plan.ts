@@ -1,5 +1,6 @@
 import type { CallLibrary } from '../../ingest/call-library.ts';
 import type { WeekSettings } from '../../ingest/week-settings.ts';
+import type { ArchiveWeight } from '../archive/archive-weight.ts';
 import type { ForecastChapter } from '../forecast/forecast-result.ts';
 import type { MenuResult } from '../menu/result.ts';
 import type { OwnFilmChapter } from '../own-film/result.ts';
@@ -41,6 +42,8 @@ export interface WeekPlan {
   readonly library: CallLibrary | null;
   readonly film: FilmChapter;
   readonly forecast: ForecastChapter;
+  /** Whose film the base rates are, how alike, and what each question counts them for. */
+  readonly archive?: ArchiveWeight;
   readonly protection: ProtectionChapter;
   readonly scores: ScoreChapter;
   readonly menu: MenuResult | null;

@@ -1,6 +1,7 @@
 import { OPEN_DATA_ATTRIBUTION } from '../../pressure/evidence/open-data.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { html } from '../page/html.ts';
+import { archiveTable, archiveUseTable } from '../view/archive-table.ts';
 import type { Block, Chapter } from '../view/block.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
 import { counted } from '../words/number-words.ts';
@@ -17,6 +18,7 @@ export function aboutTheDataChapter(plan: WeekPlan): Chapter {
       { kind: 'table', table: gamesTable(plan) },
       { kind: 'table', table: columnsTable(plan) },
       { kind: 'table', table: absentTable(plan) },
+      ...archiveBlocks(plan),
       ...problemBlocks(plan),
       { kind: 'prose', html: html`<p>${`Open play data behind the families: ${OPEN_DATA_ATTRIBUTION}`}</p>\n` },
     ],
@@ -76,6 +78,18 @@ function absentTable({ film }: WeekPlan): TableView {
     rows: film.absent.map((part) => ({ name: part.part, cells: [textCell(part.wouldAdd)] })),
     empty: 'everything was there',
   };
+}
+
+/** Without other offenses' film the table of absent parts has said so. */
+function archiveBlocks({ archive }: WeekPlan): readonly Block[] {
+  if (!archive || archive.offenseGames === 0) return [];
+  const { offenses, offenseGames, snaps, level } = archive;
+  const size = `${counted(offenseGames, 'game', 'games')} of ${counted(offenses.length, 'other offense', 'other offenses')}, ${counted(snaps, 'snap', 'snaps')}`;
+  return [
+    { kind: 'prose', html: html`<p>${`Base rates: ${size}; ${level}.`}</p>\n` },
+    { kind: 'folded', summary: 'Whose snaps the base rates are, and how alike', table: archiveTable(archive) },
+    { kind: 'folded', summary: 'What each question counts them for', table: archiveUseTable(archive) },
+  ];
 }
 
 function problemBlocks({ film }: WeekPlan): readonly Block[] {

@@ -5,8 +5,8 @@ import { documentText } from '../page/document.ts';
 import { type Html, html } from '../page/html.ts';
 import { INVENTED } from '../page/masthead.ts';
 import { REPORT_STYLE } from '../page/report-style.ts';
+import { archiveTable, archiveUseTable } from '../view/archive-table.ts';
 import type { Chapter } from '../view/block.ts';
-import { archiveTable, archiveUseTable } from './archive-table.ts';
 import { countTable, gradeTable, scoreTable, tellTable } from './review-table.ts';
 import { ONE_GAME, reviewSentences } from './review-words.ts';
 

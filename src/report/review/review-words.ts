@@ -92,8 +92,3 @@ export function savedWords({ snaps, saved, low, high }: Pick<Grade, 'snaps' | 's
   if (snaps === 0) return 'no snaps';
   return snaps < LEAST_GRADED ? 'too few' : `${signed(saved)} (${signed(low)} to ${signed(high)})`;
 }
-
-/** How far two offenses are apart in style, 0 to 1, as a percent of the plays in which they differ. */
-export function distanceWords(distance: number | null): string {
-  return distance === null ? 'too little charted' : percent(distance);
-}

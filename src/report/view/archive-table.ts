@@ -1,8 +1,8 @@
 import type { ArchiveWeight } from '../../pressure/archive/archive-weight.ts';
-import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
 import { TARGET_LABELS } from '../words/label.ts';
 import { fixed } from '../words/number-words.ts';
-import { distanceWords } from './review-words.ts';
+import { percent } from '../words/percent.ts';
+import { numberCell, numbers, type TableView, textCell, words } from './table-view.ts';
 
 /** The base rates: whose they are, how many snaps, how alike in style. */
 export function archiveTable({ offenses, ownGames, ownYards }: ArchiveWeight): TableView {
@@ -56,4 +56,9 @@ function useWords({ verdict, harmUnder }: ArchiveWeight['uses'][number]): string
 
 function yardsWords(yards: number | null): string {
   return yards === null ? 'not charted' : fixed(yards, 1);
+}
+
+/** How far two offenses are apart in style, 0 to 1, as a percent of the plays in which they differ. */
+function distanceWords(distance: number | null): string {
+  return distance === null ? 'too little charted' : percent(distance);
 }
