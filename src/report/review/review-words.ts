@@ -2,7 +2,6 @@ import { type Grade, LEAST_GRADED } from '../../pressure/review/grade.ts';
 import type { RangeReview } from '../../pressure/review/range-hits.ts';
 import type { Review } from '../../pressure/review/review.ts';
 import { counted, fixed, listed, signed } from '../words/number-words.ts';
-import { percent } from '../words/percent.ts';
 import { countWords, isThin } from '../words/share-words.ts';
 
 /** Printed wherever one game is judged. */
