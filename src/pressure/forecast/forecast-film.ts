@@ -69,7 +69,18 @@ export interface FittedTarget {
 
 /** Fits one chain of a target to the film. */
 export function fitTarget(film: ForecastFilm, definition: TargetDefinition, kind: ChainKind): FittedTarget {
-  const tree = film.trees[kind];
+  return fitTargetOn(film, definition, {
+    tree: film.trees[kind],
+    strengths: TARGET_STRENGTHS[definition.target][kind],
+  });
+}
+
+/** Fits a target to the film over cells of one's own choosing. */
+export function fitTargetOn(
+  film: ForecastFilm,
+  definition: TargetDefinition,
+  { tree, strengths }: Pick<ChainData, 'tree' | 'strengths'>,
+): FittedTarget {
   const target = film.codesOf(definition);
   const own = sumTallies(
     tree,
@@ -77,7 +88,6 @@ export function fitTarget(film: ForecastFilm, definition: TargetDefinition, kind
     film.ownGames.map(({ rows }) => tallyGame(tree, target, rows)),
   );
   const { tally, games: archiveGames, offenses } = archiveTally(film, tree, target);
-  const strengths = TARGET_STRENGTHS[definition.target][kind];
   const archive = offenses === 0 ? null : { tally, offenses };
   return {
     definition,

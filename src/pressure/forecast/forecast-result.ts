@@ -58,6 +58,22 @@ export interface Forecast {
   readonly thin: boolean;
 }
 
+/** What follows when they line up in a certain way, of all such snaps or of one down and distance. */
+export interface LineForecast {
+  /** `look`: by where the quarterback stands, or an empty backfield. `receivers`: by how the receivers stand. */
+  readonly kind: 'look' | 'receivers';
+  /** Id of the look or of the receivers' look. */
+  readonly look: string;
+  /** What it is called ("shotgun", "trips"). */
+  readonly label: string;
+  /** Situation id, or `all`. */
+  readonly situation: string;
+  /** Their snaps that look so. */
+  readonly snaps: number;
+  /** One a target. */
+  readonly forecasts: readonly Forecast[];
+}
+
 /** A habit that goes beyond what the forecast expected there. */
 export interface Tell {
   readonly id: string;
@@ -111,6 +127,8 @@ export interface BacktestVerdict {
 /** Chapter of the report on what they will do. */
 export interface ForecastChapter {
   readonly forecasts: readonly Forecast[];
+  /** Pass, screen and quick release with the look known; absent from plans of earlier versions. */
+  readonly line?: readonly LineForecast[];
   readonly tells: TellSearch;
   readonly backtest: BacktestVerdict | null;
   readonly archive: { readonly used: boolean; readonly games: number; readonly snaps: number; readonly note: string };

@@ -9,6 +9,7 @@ import { withCounts } from './counts/counted-film.ts';
 import { type ForecastCell, forecastCell } from './forecast-cell.ts';
 import { type FittedTarget, type ForecastFilm, fitTarget, forecastFilm } from './forecast-film.ts';
 import type { Forecast, ForecastChapter } from './forecast-result.ts';
+import { lineForecasts } from './line-forecasts.ts';
 import { nextSnaps } from './next-snaps.ts';
 import { TARGET_DEFINITIONS } from './target.ts';
 import { findTells } from './tells.ts';
@@ -34,6 +35,7 @@ export function forecastWeek({ chart, archive, counts = [], settings }: Forecast
   const fitted = TARGET_DEFINITIONS.map((definition) => fitTarget(film, definition, 'plan'));
   return {
     forecasts: fitted.flatMap((target) => targetForecasts(target, situationCells(film, fitted, settings.snaps))),
+    line: lineForecasts(film, settings.snaps),
     tells: findTells(film, chart, settings.situations),
     backtest: backtestVerdict({ film, chart, cuts: settings.situations, fitted }),
     archive: {
