@@ -6,6 +6,7 @@ import { backtestTable } from '../view/backtest-table.ts';
 import type { Block, Chapter } from '../view/block.ts';
 import { forecastChart } from '../view/forecast-chart.ts';
 import { habitTable } from '../view/habit-table.ts';
+import { lineTable } from '../view/line-table.ts';
 import { tellsChart } from '../view/tells-chart.ts';
 import { counted, listed } from '../words/number-words.ts';
 
@@ -20,6 +21,8 @@ export function whatTheyDoChapter(plan: WeekPlan): Chapter {
       { kind: 'chart', chart: forecastChart(plan) },
       { kind: 'chart', chart: answerMatrix(plan) },
       { kind: 'table', table: habitTable(plan) },
+      { kind: 'heading', id: 'at-the-line', text: 'When they line up like this' },
+      { kind: 'table', table: lineTable(plan) },
       { kind: 'heading', id: 'tells', text: 'Tells: habits beyond what the forecast already expects' },
       { kind: 'prose', html: html`<p>${tellSentence(plan)}</p>\n` },
       ...tellBlocks(plan),
