@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chartFromRecords } from '../../../src/ingest/chart.ts';
 import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { forecastWeek } from '../../../src/pressure/forecast/forecast.ts';
 import type { ForecastChapter } from '../../../src/pressure/forecast/forecast-result.ts';
 import { checkCounts } from '../../../src/pressure/review/count-range.ts';
 import { rangeHits } from '../../../src/pressure/review/range-hits.ts';
@@ -8,12 +9,24 @@ import { betaBinomialPmf } from '../../../src/stats/beta-binomial.ts';
 import { createRandom } from '../../../src/stats/random.ts';
 import { inventedForecast } from '../../report/invented-forecast.ts';
 
-const cuts = weekSettingsSchema.parse({ opponent: 'Nobody' }).situations;
+const settings = weekSettingsSchema.parse({ opponent: 'Nobody' });
+const cuts = settings.situations;
 const chapter = inventedForecast();
 const only = (target: string): ForecastChapter => ({
   ...chapter,
   forecasts: chapter.forecasts.filter((forecast) => forecast.target === target),
 });
+/** Three games of twenty snaps in which every kind of play comes. */
+const inventedFilm = () =>
+  chartFromRecords(
+    Array.from({ length: 60 }, (_, i) => ({
+      game: `g${i % 3}`,
+      offense: 'Nobody',
+      down: 1 + (i % 3),
+      to_go: 10 - (i % 4),
+      play_kind: ['run', 'run', 'quick', 'dropback', 'screen', 'movement'][i % 6] ?? 'run',
+    })),
+  );
 const gameOf = (snaps: number, screens: number) =>
   chartFromRecords(
     Array.from({ length: snaps }, (_, i) => ({ down: 1, to_go: 10, play_kind: i < screens ? 'screen' : 'dropback' })),
@@ -29,6 +42,20 @@ describe('counts against their ranges', () => {
     });
     const absurd = checkCounts(only('screen'), gameOf(40, 40), cuts).find(({ situation }) => situation === 'all');
     expect(absurd).toMatchObject({ came: 40, snaps: 40, outer: { hit: false }, inner: { hit: false } });
+  });
+
+  it('is the very range of Sunday’s page where as many snaps came as were expected', () => {
+    const chart = inventedFilm();
+    const sunday = forecastWeek({ chart, archive: null, settings, seed: 1 });
+    const all = sunday.forecasts.find(({ target, situation }) => target === 'answer' && situation === 'all');
+    const checks = checkCounts(sunday, gameOf(Math.round(all?.nextSnaps ?? 0), 9), cuts);
+    expect(all?.expected.length).toBeGreaterThan(2);
+    for (const { name, low, high } of all?.expected ?? []) {
+      const check = checks.find(
+        (entry) => entry.target === 'answer' && entry.situation === 'all' && entry.name === name,
+      );
+      expect(check?.outer).toMatchObject({ low, high });
+    }
   });
 
   it('checks nothing under five snaps, and of two classes only the first', () => {
