@@ -2,6 +2,7 @@ import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
 import type { SoundnessFault } from '../pressure/protection/protection-result.ts';
 import { checkLibrary } from '../pressure/soundness/soundness.ts';
 import { EXIT } from './exit-code.ts';
+import { formationText } from './formation-text.ts';
 import { readWeek, type WeekInputs } from './read-week.ts';
 import { readSeasonFolder } from './season-folder.ts';
 import { tableText } from './table-text.ts';
@@ -24,11 +25,13 @@ export async function check(
 }
 
 function checkJson(week: WeekInputs, soundness: readonly SoundnessFault[]): string {
-  return `${JSON.stringify({ film: week.film, problems: week.problems, soundness }, null, 2)}\n`;
+  const { unknownFormations } = week;
+  return `${JSON.stringify({ film: week.film, problems: week.problems, soundness, unknownFormations }, null, 2)}\n`;
 }
 
 function checkText(week: WeekInputs, soundness: readonly SoundnessFault[]): string {
-  return [problemText(week), soundnessText(soundness), chartedText(week)].filter(Boolean).join('\n');
+  const formations = formationText(week.unknownFormations);
+  return [problemText(week), soundnessText(soundness), formations, chartedText(week)].filter(Boolean).join('\n');
 }
 
 function problemText(week: WeekInputs): string {

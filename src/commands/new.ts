@@ -1,5 +1,6 @@
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
+import { formationTemplate } from '../ingest/formation/formation-template.ts';
 import { defenseTemplate, profileTemplate, sheetTemplate, weekTemplate } from '../ingest/templates.ts';
 import { CommandProblem, EXIT } from './exit-code.ts';
 import type { Terminal } from './terminal.ts';
@@ -30,6 +31,7 @@ function seasonFiles(week: string): OutputFile[] {
     { name: 'ours.csv', text: sheetTemplate('own') },
     ...weekFiles(week),
     { name: join('examples', 'profile.yaml'), text: profileTemplate() },
+    { name: join('examples', 'formations.yaml'), text: formationTemplate() },
   ];
 }
 

@@ -2,6 +2,9 @@ import type { ZodType } from 'zod';
 import type { CallLibrary } from '../ingest/call-library.ts';
 import { callLibrarySchema } from '../ingest/call-library.ts';
 import { type Chart, filterSnaps, joinCharts, textAt } from '../ingest/chart.ts';
+import { applyFormationBook } from '../ingest/formation/apply-formation-book.ts';
+import { type FormationBook, formationBookSchema } from '../ingest/formation/formation-book.ts';
+import { type UnknownFormation, unknownFormations } from '../ingest/formation/unknown-formations.ts';
 import { type Profile, profileSchema } from '../ingest/profile.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../ingest/read-sheet.ts';
 import { describeGroup, describeProblem, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
@@ -30,6 +33,8 @@ export interface WeekInputs {
   readonly film: FilmChapter;
   readonly opponent: string;
   readonly problems: readonly RowProblem[];
+  /** Formation names of the opponent that the formation book does not have. */
+  readonly unknownFormations: readonly UnknownFormation[];
   /** Call names of our own film that the library does not have, in words. */
   readonly ownProblems: readonly string[];
   /** Problems of a whole file, which no row can carry. */
@@ -49,7 +54,8 @@ const NAMED_PROBLEMS = 12;
  */
 export function readWeek(folder: SeasonFolder): WeekInputs {
   const library = readSettings(folder.libraryFile, callLibrarySchema);
-  const sheets = readSheets(folder);
+  const book = readSettings(folder.formationFile, formationBookSchema);
+  const sheets = readSheets(folder, book);
   const all = joinCharts(sheets.opponent.map(({ reading }) => reading.chart));
   const settings =
     readSettings(folder.weekFile, weekSettingsSchema) ?? weekSettingsSchema.parse({ opponent: offenseOf(all) });
@@ -75,6 +81,7 @@ export function readWeek(folder: SeasonFolder): WeekInputs {
   });
   const told = {
     problems,
+    unknownFormations: unknownFormations(chart, book),
     ownProblems: own.problems,
     rejected,
     faults: rejected.length,
@@ -93,16 +100,19 @@ interface Sheets {
   readonly ours: readonly NamedReading[];
 }
 
-function readSheets(folder: SeasonFolder): Sheets {
+function readSheets(folder: SeasonFolder, book: FormationBook | null): Sheets {
   const profile = readSettings(folder.profileFile, profileSchema);
   const archiveProfile = readSettings(folder.archiveProfileFile, profileSchema) ?? profile;
   const ownProfile = readSettings(folder.ownProfileFile, profileSchema);
   return {
-    opponent: readOnce(sheetsOf(folder.opponent, sheetOptions('opponent', profile))),
-    archive: readOnce([
-      ...sheetsOf(folder.archive, sheetOptions('opponent', archiveProfile)),
-      ...sheetsOf(folder.earlierWeeks, sheetOptions('opponent', profile)),
-    ]),
+    opponent: booked(readOnce(sheetsOf(folder.opponent, sheetOptions('opponent', profile))), book),
+    archive: booked(
+      readOnce([
+        ...sheetsOf(folder.archive, sheetOptions('opponent', archiveProfile)),
+        ...sheetsOf(folder.earlierWeeks, sheetOptions('opponent', profile)),
+      ]),
+      book,
+    ),
     ours: readOnce(sheetsOf(folder.ownFilm, sheetOptions('own', ownProfile))),
   };
 }
@@ -117,6 +127,15 @@ function ownFilmOf(readings: readonly NamedReading[], library: CallLibrary | nul
 interface NamedReading {
   readonly file: string;
   readonly reading: SheetReading;
+}
+
+/** The sheets with what the formation book knows of their formations. */
+function booked(readings: readonly NamedReading[], book: FormationBook | null): readonly NamedReading[] {
+  if (!book) return readings;
+  return readings.map(({ file, reading }) => {
+    const { chart, problems } = applyFormationBook(reading.chart, book);
+    return { file, reading: { ...reading, chart, problems: [...reading.problems, ...problems] } };
+  });
 }
 
 function sheetOptions(kind: SheetOptions['kind'], profile: Profile | null): SheetOptions {

@@ -19,6 +19,7 @@ export interface SeasonFolder {
   readonly profileFile: FoundFile | null;
   readonly archiveProfileFile: FoundFile | null;
   readonly ownProfileFile: FoundFile | null;
+  readonly formationFile: FoundFile | null;
   readonly opponent: readonly FoundFile[];
   readonly archive: readonly FoundFile[];
   /** Tallies of other offenses, in the archive's folder: files with `counts` in their names. */
@@ -54,6 +55,9 @@ export async function readSeasonFolder(weekFolder: string): Promise<SeasonFolder
     profileFile:
       (await readOne(week, weekFolder, 'profile.yaml')) ??
       (await readOne(season, join(weekFolder, '..'), 'profile.yaml')),
+    formationFile:
+      (await readOne(week, weekFolder, 'formations.yaml')) ??
+      (await readOne(season, join(weekFolder, '..'), 'formations.yaml')),
     ownProfileFile: await readOne(season, join(weekFolder, '..'), 'ours-profile.yaml'),
     archiveProfileFile: await readOne(join(season, 'archive'), join(weekFolder, '..', 'archive'), 'profile.yaml'),
     archive: await readSheets(join(season, 'archive'), join(weekFolder, '..', 'archive'), /^(?!.*counts)/i),

@@ -46,7 +46,7 @@ export async function planIsNewest(weekFolder: string): Promise<boolean> {
 }
 
 const INPUT = /\.(csv|tsv|txt|xlsx|yaml)$/i;
-const OWN_INPUT = /^(opponent.*\.(csv|tsv|txt|xlsx)|(week|profile)\.yaml)$/i;
+const OWN_INPUT = /^(opponent.*\.(csv|tsv|txt|xlsx)|(week|profile|formations)\.yaml)$/i;
 
 async function inputsIn(folder: string, pattern: RegExp): Promise<string[]> {
   const names = await readdir(folder).catch(() => [] as string[]);

@@ -1,0 +1,92 @@
+import * as z from 'zod';
+import { plainWord } from '../read-cell.ts';
+import { readReceivers } from '../read-shape.ts';
+import { BACK_SPOTS, STRENGTHS } from '../vocabulary.ts';
+
+const entry = z
+  .strictObject({
+    receivers: z
+      .string()
+      .refine((text) => readReceivers(text).kind === 'value', {
+        error: 'is not a count to the strength x away from it, as in 3x1',
+      })
+      .optional()
+      .describe('receivers to the strength x away from it, as in 3x1'),
+    backs: z.number().int().min(0).max(3).optional().describe('backs in the backfield'),
+    back_spot: z.enum(BACK_SPOTS).optional().describe('where the back stands'),
+    strength: z
+      .enum(STRENGTHS)
+      .optional()
+      .describe('its side, if it is always the same; a left or right in the name says it too'),
+  })
+  .refine(
+    ({ backs, back_spot }) =>
+      backs === undefined || back_spot === undefined || (backs === 0) === (back_spot === 'none'),
+    {
+      error:
+        'says with backs that somebody stands in the backfield, and with back_spot that nobody does, or the other way round',
+    },
+  );
+
+/** What the staff's own formation names mean: a name, and the structure it stands for. */
+export const formationBookSchema = z.strictObject({
+  formations: z.record(z.string().min(1), entry).describe("the staff's own name for a formation: what it looks like"),
+});
+
+/** A formation book as read from its file. */
+export type FormationBook = z.infer<typeof formationBookSchema>;
+
+/** The structure a formation name stands for; what the book does not say is absent. */
+export interface FormationStructure {
+  readonly receivers?: string;
+  readonly back_spot?: (typeof BACK_SPOTS)[number];
+  readonly strength?: (typeof STRENGTHS)[number];
+  /** Backs in the backfield, 0 to 3. */
+  readonly backs?: number;
+}
+
+/** A word for a side at the beginning or the end of a formation's name. */
+const SIDE_WORDS: Readonly<Record<string, 'left' | 'right'>> = {
+  left: 'left',
+  lt: 'left',
+  l: 'left',
+  right: 'right',
+  rt: 'right',
+  r: 'right',
+};
+
+/**
+ * Looks names up in a book. White space, hyphens and case do not matter. A name that is not in the book as it stands is
+ * looked up without a left or right at its beginning or end, which then is its strength.
+ */
+export function formationReader({ formations }: FormationBook): (name: string) => FormationStructure | undefined {
+  const byName = new Map(Object.entries(formations).map(([name, found]) => [plainWord(name), found]));
+  return (name) => {
+    const words = plainWord(name).split('_');
+    const { side, base } = withoutSide(words);
+    const found = byName.get(words.join('_')) ?? (side === undefined ? undefined : byName.get(base));
+    return found === undefined ? undefined : structureOf(found, side);
+  };
+}
+
+function structureOf(
+  found: FormationBook['formations'][string],
+  side: 'left' | 'right' | undefined,
+): FormationStructure {
+  const strength = found.strength ?? side;
+  const spot = found.back_spot ?? (found.backs === 0 ? 'none' : undefined);
+  return {
+    ...(found.receivers === undefined ? {} : { receivers: found.receivers }),
+    ...(strength === undefined ? {} : { strength }),
+    ...(spot === undefined ? {} : { back_spot: spot }),
+    ...(found.backs === undefined ? {} : { backs: found.backs }),
+  };
+}
+
+function withoutSide(words: readonly string[]): { readonly side: 'left' | 'right' | undefined; readonly base: string } {
+  const last = SIDE_WORDS[words.at(-1) ?? ''];
+  if (words.length > 1 && last !== undefined) return { side: last, base: words.slice(0, -1).join('_') };
+  const first = SIDE_WORDS[words[0] ?? ''];
+  if (words.length > 1 && first !== undefined) return { side: first, base: words.slice(1).join('_') };
+  return { side: undefined, base: words.join('_') };
+}

@@ -1,0 +1,50 @@
+import { type Chart, textAt } from '../chart.ts';
+import { BOOK_COLUMNS, type BookColumn } from './apply-formation-book.ts';
+import { type FormationBook, formationReader } from './formation-book.ts';
+
+/** The word charted most often with a formation's name, on how many of the snaps where anything was charted. */
+export interface StructureGuess {
+  readonly column: BookColumn;
+  readonly word: string;
+  readonly count: number;
+  readonly charted: number;
+}
+
+/** A formation name the book does not have: on how many snaps it stands, and what was charted with it. */
+export interface UnknownFormation {
+  readonly name: string;
+  readonly snaps: number;
+  /** Snaps on which receivers, strength or back_spot were not charted, which the book would fill. */
+  readonly open: number;
+  readonly guesses: readonly StructureGuess[];
+}
+
+/** Formation names the book does not have, the most frequent first, each with a guess from the charted columns. */
+export function unknownFormations(chart: Chart, book: FormationBook | null): UnknownFormation[] {
+  const structureOf = book ? formationReader(book) : () => undefined;
+  const rowsOf = new Map<string, number[]>();
+  for (let i = 0; i < chart.size; i++) {
+    const name = textAt(chart, 'formation', i);
+    if (name === undefined || structureOf(name) !== undefined) continue;
+    rowsOf.set(name, [...(rowsOf.get(name) ?? []), i]);
+  }
+  const unknown = [...rowsOf].map(([name, rows]) => describe(chart, name, rows));
+  return unknown.sort((left, right) => right.snaps - left.snaps || (left.name < right.name ? -1 : 1));
+}
+
+function describe(chart: Chart, name: string, rows: readonly number[]): UnknownFormation {
+  const open = rows.filter((i) => BOOK_COLUMNS.some((column) => textAt(chart, column, i) === undefined)).length;
+  const guesses = BOOK_COLUMNS.flatMap((column) => guessOf(chart, column, rows) ?? []);
+  return { name, snaps: rows.length, open, guesses };
+}
+
+function guessOf(chart: Chart, column: BookColumn, rows: readonly number[]): StructureGuess | undefined {
+  const counts = new Map<string, number>();
+  for (const i of rows) {
+    const word = textAt(chart, column, i);
+    if (word !== undefined) counts.set(word, (counts.get(word) ?? 0) + 1);
+  }
+  const charted = [...counts.values()].reduce((sum, count) => sum + count, 0);
+  const best = [...counts].sort((left, right) => right[1] - left[1] || (left[0] < right[0] ? -1 : 1))[0];
+  return best === undefined ? undefined : { column, word: best[0], count: best[1], charted };
+}
