@@ -39,6 +39,8 @@ describe('arrivalSeconds', () => {
 
   it.each([
     { what: 'wide edge, 4.5 yd out', lateral: 4.5, depth: 0, lane: 'near_C', seconds: 1.57 },
+    // How deep a mugged man stands is not said with the figure; between one and a half and two yards gives it.
+    { what: 'man mugged in A, 1.75 yd off', lateral: 0.7, depth: 1.75, lane: 'near_A', seconds: 1.63 },
     { what: 'linebacker 4.5 yd deep through B', lateral: 2.4, depth: 4.5, lane: 'near_B', seconds: 2.0 },
     { what: 'overhang 6 by 3', lateral: 6, depth: 3, lane: 'near_C', seconds: 1.98 },
     { what: 'slot 8 by 5', lateral: 8, depth: 5, lane: 'near_C', seconds: 2.3 },

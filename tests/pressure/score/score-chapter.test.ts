@@ -91,6 +91,11 @@ describe('what the scores could not be made from', () => {
     expect(notes).toContain('Open data cannot tell the families apart against runs (48% of the snaps expected)');
   });
 
+  it('is said of six rushers and quick throws where a call of six was raced', () => {
+    expect(chapter.notes?.some((note) => note.includes('34% where the race gives 20%'))).toBe(true);
+    expect(scoreChapter(plainInput({ chart })).chapter.notes?.some((note) => note.includes('34%'))).toBe(false);
+  });
+
   it('is said when their answers were not charted', () => {
     const bare = chartFromRecords(Array.from({ length: 40 }, () => ({ down: 1, to_go: 10, ball_on: 60 })));
     const { chapter: told } = scoreChapter(plainInput({ chart: bare }));
