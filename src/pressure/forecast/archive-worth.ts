@@ -9,12 +9,13 @@ export interface ArchiveSize {
  * Snaps the archive's rate of a cell is worth: its strength, cut down to what the archive can carry. Its cell is known
  * from so many snaps, and its offenses differ among themselves by as much as the strength says that this one differs
  * from them. So weighed, on open play data of 2022 (play-by-play nflverse, CC BY 4.0; charting FTN Data via nflverse, CC
- * BY-SA 4.0; 128 next games of 32 offenses, four games each to learn from, archives of other offenses drawn at random)
- * no size of archive did clear harm: four offense-games changed log loss by -.0025 for motion (standard error .0010) and
- * between -.0014 and +.0012 for screens (.0007, six draws), sixteen by -.0058 (.0021) and -.0024 (.0014).
+ * BY-SA 4.0; 128 next games of 32 offenses, four games each to learn from, archives of other offenses of that season
+ * drawn at random) no size of archive did clear harm before the look: four offense-games changed log loss by -.0018 and
+ * -.0024 for motion (two draws, standard error .0010) and by -.0014 to +.0012 for screens (five draws, .0007), sixteen
+ * by -.0052 and -.0059 (.0017), and by -.0023 and -.0025 (.0014).
  *
  * @param strength - snaps a very large archive is worth; Infinity pools completely
- * @example archiveWorth(1024, { snaps: 256, offenses: 4 }) // 196.9: 1 / (1/1024 + 1/256 + 1/4096)
+ * @example archiveWorth(1024, { snaps: 256, offenses: 4 }) // 195.05: 1 / (1/1024 + 1/256 + 1/4096)
  */
 export function archiveWorth(strength: number, { snaps, offenses }: ArchiveSize): number {
   if (strength === Number.POSITIVE_INFINITY) return strength;
