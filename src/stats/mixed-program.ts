@@ -51,14 +51,15 @@ export function solveMixedProgram({ maximize, constraints, binaries = [] }: Mixe
   const model = {
     direction: 'maximize' as const,
     objective: OBJECTIVE,
-    constraints: constraints.map((constraint, i) => [`c${i}`, boundsOf(constraint)] as const),
+    constraints: constraints.map((constraint, row) => [row, boundsOf(constraint)] as const),
     variables: columns,
     binaries: whole,
   };
-  return toSolution(solve<string, string>(model, SOLVER_OPTIONS), columns, whole);
+  return toSolution(solve<string, number>(model, SOLVER_OPTIONS), maximize, whole);
 }
 
-const OBJECTIVE = 'objective';
+/** The objective's key among the rows, which are numbered from 0. */
+const OBJECTIVE = -1;
 
 /** No gap is tolerated; the limit on branches only turns an endless search into an error. */
 const SOLVER_OPTIONS = {
@@ -70,44 +71,57 @@ const SOLVER_OPTIONS = {
   includeZeroVariables: true,
 };
 
-type Columns = Map<string, Map<string, number>>;
+/** The rows a variable stands in, each with its factor there. */
+type Columns = Map<string, [row: number, factor: number][]>;
 
 function columnsByVariable(maximize: Coefficients, constraints: readonly LinearConstraint[]): Columns {
   const columns: Columns = new Map();
-  for (const [name, factor] of entriesOf(maximize)) columnOf(columns, name).set(OBJECTIVE, factor);
-  constraints.forEach(({ terms }, i) => {
-    for (const [name, factor] of entriesOf(terms)) columnOf(columns, name).set(`c${i}`, factor);
-  });
+  addRow(columns, maximize, OBJECTIVE);
+  for (const [row, { terms }] of constraints.entries()) addRow(columns, terms, row);
   return columns;
 }
 
-function columnOf(columns: Columns, name: string): Map<string, number> {
-  const column = columns.get(name) ?? new Map<string, number>();
-  columns.set(name, column);
+function addRow(columns: Columns, terms: Coefficients, row: number): void {
+  for (const [name, factor] of entriesOf(terms)) {
+    if (!Number.isFinite(factor)) requireFinite(factor, `the factor of ${name}`);
+    columnOf(columns, name).push([row, factor]);
+  }
+}
+
+function columnOf(columns: Columns, name: string): [number, number][] {
+  let column = columns.get(name);
+  if (column === undefined) {
+    column = [];
+    columns.set(name, column);
+  }
   return column;
 }
 
-function entriesOf(coefficients: Coefficients): (readonly [string, number])[] {
-  const entries = coefficients instanceof Map ? [...coefficients] : Object.entries(coefficients);
-  for (const [name, factor] of entries) requireFinite(factor, `the factor of ${name}`);
-  return entries;
+function entriesOf(coefficients: Coefficients): Iterable<readonly [string, number]> {
+  return coefficients instanceof Map ? coefficients : Object.entries(coefficients);
 }
 
-function boundsOf({ min, max, equal }: LinearConstraint): Constraint {
-  const bounds = { min, max, equal };
-  const given = Object.entries(bounds).filter((entry): entry is [string, number] => entry[1] !== undefined);
-  if (given.length === 0) throw new StatsInputError('a constraint requires min, max or equal');
-  for (const [which, bound] of given) requireFinite(bound, `the ${which} of a constraint`);
-  return Object.fromEntries(given);
+function boundsOf(constraint: LinearConstraint): Constraint {
+  const bounds: { min?: number; max?: number; equal?: number } = {};
+  for (const which of BOUNDS) {
+    const bound = constraint[which];
+    if (bound === undefined) continue;
+    requireFinite(bound, `the ${which} of a constraint`);
+    bounds[which] = bound;
+  }
+  if (Object.keys(bounds).length === 0) throw new StatsInputError('a constraint requires min, max or equal');
+  return bounds;
 }
+
+const BOUNDS = ['min', 'max', 'equal'] as const;
 
 function requireFinite(value: number, what: string): void {
   if (!Number.isFinite(value)) throw new StatsInputError(`${what} must be a finite number, got ${value}`);
 }
 
 function toSolution(
-  solved: ReturnType<typeof solve<string, string>>,
-  columns: Columns,
+  solved: ReturnType<typeof solve<string, number>>,
+  maximize: Coefficients,
   whole: ReadonlySet<string>,
 ): MixedSolution {
   const { status } = solved;
@@ -115,6 +129,6 @@ function toSolution(
   if (status !== 'optimal') throw new StatsInputError(`solveMixedProgram found no end to its search (${status})`);
   const solution = new Map(solved.variables.map(([name, x]) => [name, whole.has(name) ? Math.round(x) : x]));
   let value = 0;
-  for (const [name, x] of solution) value += x * (columns.get(name)?.get(OBJECTIVE) ?? 0);
+  for (const [name, factor] of entriesOf(maximize)) value += factor * (solution.get(name) ?? 0);
   return { status, value, solution };
 }

@@ -34,9 +34,14 @@ export function mutualInformation(table: ContingencyTable, unit: InformationUnit
     row: inUnit(plain.row, unit),
     column: inUnit(plain.column, unit),
     joint: inUnit(plain.joint, unit),
-    value: inUnit(Math.max(0, plain.row + plain.column - plain.joint), unit),
+    value: inUnit(shared(plain), unit),
     millerMadow: inUnit(mended.row + mended.column - mended.joint, unit),
   };
+}
+
+/** Rounding may take the difference below 0. */
+function shared({ row, column, joint }: { row: number; column: number; joint: number }): number {
+  return Math.max(0, row + column - joint);
 }
 
 function entropies(table: ContingencyTable, estimator: EntropyEstimator) {
@@ -64,5 +69,9 @@ export interface MutualInformationTask {
  * @see {@link permutationTest}
  */
 export function mutualInformationTest(task: MutualInformationTask): PermutationResult | null {
-  return permutationTest({ ...task, statistic: (table) => mutualInformation(table)?.value ?? 0 });
+  const statistic = (table: ContingencyTable) => {
+    const plain = entropies(table, 'plug-in');
+    return plain === null ? 0 : shared(plain);
+  };
+  return permutationTest({ ...task, statistic });
 }
