@@ -43,7 +43,9 @@ export function tendencyOf(chart: Chart, question: TendencyQuestion, cuts: Situa
     if (!when.every((test) => test(i) === true)) continue;
     chosen.push(i);
     const value = words(i) ?? 'not charted';
-    groups.set(value, [...(groups.get(value) ?? []), i]);
+    const group = groups.get(value);
+    if (group) group.push(i);
+    else groups.set(value, [i]);
   }
   const rows = [...groups].map(([value, snaps]) => rowOf(value, snaps, of as SnapTest));
   rows.sort((a, b) => b.share.trials - a.share.trials || (a.value < b.value ? -1 : 1));
