@@ -8,8 +8,19 @@ import type { YamlReading } from './yaml-reading.ts';
 /** A settings file longer than this is none; judgement (the longest call library is some tens of kilobytes). */
 const LONGEST_TEXT = 1_000_000;
 
+/** Lines and entries in one line that no settings file comes near (300 calls have some 9,000); judgement. */
+const MOST_PARTS = 20_000;
+
 /** Deeper nesting than any of our files has, by far; judgement. */
 const DEEPEST = 40;
+
+const TOO_DEEP = 'is nested too deeply';
+
+/** The words the engine has for nesting that the parser cannot follow. */
+const OUT_OF_STACK = /call stack/i;
+
+/** Faults of form that are named; a file with more is no YAML at all. Judgement. */
+const MOST_FAULTS = 50;
 
 /** How often aliases may be expanded; the YAML package's own default, against "billion laughs" files. */
 const MOST_ALIASES = 100;
@@ -33,7 +44,8 @@ interface YamlJob<Value> {
 
 function readText<Value>(job: YamlJob<Value>): YamlReading<Value> {
   const { text, schema, file } = job;
-  if (text.length > LONGEST_TEXT) return refused(file, 'is far too long for a settings file');
+  if (isTooLong(text)) return refused(file, 'is far too long for a settings file');
+  if (isSurelyTooDeep(text)) return refused(file, TOO_DEEP);
   const lines = new LineCounter();
   const scalars = schema.meta()?.['scalars'] === 'text' ? 'failsafe' : 'core';
   try {
@@ -44,16 +56,42 @@ function readText<Value>(job: YamlJob<Value>): YamlReading<Value> {
   }
 }
 
+/** What takes time to parse grows with the square of its keys, so that a long file would keep the reader waiting. */
+function isTooLong(text: string): boolean {
+  return text.length > LONGEST_TEXT || (text.match(/[\n\r,]/g)?.length ?? 0) > MOST_PARTS;
+}
+
+/** Levels by brackets or by marks and spaces at the start of a line, from which on no text is parsed; judgement. */
+const PARSED_LEVELS = 200;
+
+/** A line that begins with so many spaces and list marks that it may open as many levels. */
+const DEEP_LINE = new RegExp(`^[ \\t?-]{${PARSED_LEVELS}}`, 'm');
+
+/**
+ * The parser calls itself for each level. Near the end of the stack that may stop the whole program, and not only the
+ * parser, so nesting without end is refused before it is parsed.
+ */
+function isSurelyTooDeep(text: string): boolean {
+  let open = 0;
+  for (const [bracket] of text.matchAll(/[[\]{}]/g)) {
+    open = bracket === '[' || bracket === '{' ? open + 1 : Math.max(0, open - 1);
+    if (open > PARSED_LEVELS) return true;
+  }
+  return DEEP_LINE.test(text);
+}
+
 function readDocument<Value>(
   { schema, file }: YamlJob<Value>,
   document: Document.Parsed,
   lines: LineCounter,
 ): YamlReading<Value> {
   if (document.errors.length > 0) {
-    const problems = document.errors.map(({ message, pos }) => lineFault(file, lines.linePos(pos[0]).line, message));
+    const faults = document.errors.slice(0, MOST_FAULTS);
+    if (faults.some(({ message }) => OUT_OF_STACK.test(message))) return refused(file, TOO_DEEP);
+    const problems = faults.map(({ message, pos }) => lineFault(file, lines.linePos(pos[0]).line, message));
     return { kind: 'problems', problems };
   }
-  if (isDeeperThan(document.contents, DEEPEST)) return refused(file, 'is nested too deeply');
+  if (isDeeperThan(document.contents, DEEPEST)) return refused(file, TOO_DEEP);
   const plain: unknown = document.toJS({ maxAliasCount: MOST_ALIASES });
   const checked = schema.safeParse(plain ?? {});
   if (checked.success) return { kind: 'value', value: checked.data };
@@ -67,7 +105,7 @@ function refused(file: string, rule: string): { kind: 'problems'; problems: read
 
 /** The parser runs out of stack on absurd nesting, and the package refuses aliases that multiply. */
 function refusalOf(error: unknown): string {
-  if (error instanceof RangeError) return 'is nested too deeply';
+  if (error instanceof RangeError) return TOO_DEEP;
   if (error instanceof ReferenceError) return 'repeats parts of itself (aliases) too often';
   throw error;
 }

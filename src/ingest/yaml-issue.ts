@@ -25,7 +25,7 @@ export function sayIssues(issues: readonly Issue[], context: IssueContext): read
 }
 
 function sayIssue(issue: Issue, context: IssueContext): RowProblem[] {
-  if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => unknownKey(issue.path, key, context));
+  if (issue.code === 'unrecognized_keys') return unknownKeys(issue, context);
   if (issue.code === 'invalid_union' && issue.errors.length > 0) return sayUnion(issue, context);
   const found = foundAt(context.value, issue.path);
   const options = optionsOf(issue);
@@ -82,12 +82,32 @@ function nameOf(item: unknown): string | undefined {
   return named as string | undefined;
 }
 
-function unknownKey(path: IssuePath, key: string, context: IssueContext): RowProblem {
+/** Unknown keys of one place that are named one by one; the rest is counted. Judgement. */
+const NAMED_KEYS = 50;
+
+function unknownKeys(
+  { path, keys }: Extract<Issue, { code: 'unrecognized_keys' }>,
+  context: IssueContext,
+): RowProblem[] {
   const known = knownKeys(context.schema, path);
+  const named = keys.slice(0, NAMED_KEYS).map((key) => unknownKey([...path, key], key, { ...context, known }));
+  const rest = keys.length - named.length;
+  if (rest === 0) return named;
+  return [
+    ...named,
+    problemAt(context, path, { found: '', rule: `has ${rest} more unknown keys`, suggestion: undefined }),
+  ];
+}
+
+function unknownKey(path: IssuePath, key: string, context: IssueContext & { readonly known: readonly string[] }) {
+  const { known } = context;
   const meant = nearestWord(key, known);
   const rule = known.length > 0 ? `is not a key here; known are ${known.join(', ')}` : 'is not a key here';
-  const suggestion = meant === undefined ? undefined : suggest(key, meant);
-  return problemAt(context, [...path, key], { found: key, rule, suggestion });
+  return problemAt(context, path, {
+    found: key,
+    rule,
+    suggestion: meant === undefined ? undefined : suggest(key, meant),
+  });
 }
 
 /** Of several shapes a value may have, the one it comes nearest to: fewest issues, deepest first. */

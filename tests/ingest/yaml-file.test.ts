@@ -78,3 +78,29 @@ describe('readYaml', () => {
     ]);
   });
 });
+
+describe('readYaml, files that are none', () => {
+  const rules = (text: string) => {
+    const reading = readYaml(text, schema, 'week.yaml');
+    return reading.kind === 'problems' ? reading.problems.map(({ rule }) => rule) : [];
+  };
+
+  it.each([
+    ['100,000 lines', 'a: 1\n'.repeat(100_000)],
+    ['100,000 entries in a line', `x: [${'1,'.repeat(100_000)}]`],
+    ['two million characters', `x: ${'y'.repeat(2_000_000)}`],
+  ])('%s are refused before they are parsed', (_, text) => {
+    expect(rules(text)).toEqual(['is far too long for a settings file']);
+  });
+
+  it.each(['[', '{a: ', '- ', '? '])('nesting by "%s" without end is called nesting', (opening) => {
+    expect(rules(`${opening.repeat(30_000)}`)).toEqual(['is nested too deeply']);
+  });
+
+  it('names the first unknown keys and counts the rest', () => {
+    const text = Array.from({ length: 10_000 }, (_, i) => `key${i}: 1`).join('\n');
+    const said = rules(`opponent: x\n${text}`);
+    expect(said).toHaveLength(51);
+    expect(said.filter((rule) => rule === 'has 9950 more unknown keys')).toHaveLength(1);
+  });
+});
