@@ -3,6 +3,7 @@ import type { ProtectionChapter, SoundnessFault } from '../../pressure/protectio
 import { html } from '../page/html.ts';
 import type { Block, Chapter } from '../view/block.ts';
 import { protectionChart } from '../view/protection-chart.ts';
+import { protectionSituationTable } from '../view/protection-situation-table.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
 import { pictureLabel } from '../words/label.ts';
 import { counted } from '../words/number-words.ts';
@@ -19,6 +20,9 @@ export function howTheyProtectChapter(plan: WeekPlan): Chapter {
       { kind: 'prose', html: html`<p><b>${SOURCE_WORDS[mix.source]}</b> ${mix.note}</p>\n` },
       { kind: 'chart', chart: protectionChart(mix) },
       { kind: 'table', table: picturesTable(mix) },
+      ...(mix.situations === undefined
+        ? []
+        : [{ kind: 'folded' as const, summary: 'By situation', table: protectionSituationTable(mix) }]),
       { kind: 'heading', id: 'soundness', text: 'Are our own calls sound?' },
       ...soundnessBlocks(soundness),
     ],
