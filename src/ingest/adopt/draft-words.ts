@@ -103,6 +103,8 @@ function flagDraft({ yes, no, open }: FlagMeaning, code: string): CodeDraft {
 
 function guessedCode(column: ColumnName, code: string): CodeDraft {
   const guess = guessWord(column, code);
+  // A number of backs says where they stand only when there is none.
+  if (column === 'back_spot' && guess === undefined && /^\d+$/.test(code)) return { kind: 'word', word: NOT_CHARTED };
   if (guess === undefined || guess.sure < SURE_CODE) return { kind: 'asked', guess: guess?.word };
   return { kind: 'word', word: guess.word };
 }

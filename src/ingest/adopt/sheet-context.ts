@@ -70,7 +70,7 @@ function findPasses(columns: readonly ColumnFacts[]): Uint8Array | undefined {
       facts,
       share: shareWhere(facts, (text) => kindOf(text) !== 2) * (facts.filled / Math.max(1, facts.cells.length)),
     }))
-    .filter(({ facts, share }) => share >= 0.8 && saysBoth(facts));
+    .filter(({ facts, share }) => share >= 0.6 && saysBoth(facts));
   scored.sort((left, right) => right.share - left.share || (left.facts.header < right.facts.header ? -1 : 1));
   const best = scored[0]?.facts;
   if (best === undefined) return undefined;

@@ -32,7 +32,7 @@ const HEADER_WORDS: Readonly<Record<ColumnName, readonly string[]>> = {
   formation: ['formation', 'set'],
   receivers: ['receivers', 'receiver distribution', 'distribution'],
   strength: ['strength', 'formation strength', 'passing strength', 'strong side'],
-  back_spot: ['back spot', 'back', 'back alignment', 'backfield set'],
+  back_spot: ['back spot', 'back', 'back alignment', 'backfield set', 'backfield', 'backfield players'],
   quarterback_depth: ['quarterback depth', 'qb depth', 'qb alignment', 'quarterback alignment', 'qb'],
   motion: ['motion', 'shift'],
   tempo: ['tempo', 'no huddle', 'huddle', 'pace'],

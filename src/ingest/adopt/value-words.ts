@@ -12,7 +12,7 @@ const VALUE_WORDS: Readonly<Partial<Record<ColumnName, Readonly<Record<string, r
   },
   strength: { left: ['l', 'lt'], right: ['r', 'rt'], none: ['n', 'balanced', 'even', 'bal'] },
   back_spot: {
-    none: ['empty', 'no back'],
+    none: ['empty', 'no back', '0'],
     behind: ['dot', 'deep', 'directly behind'],
     strong: ['s', 'to strength', 'strong side'],
     weak: ['w', 'wk', 'away', 'weak side'],
