@@ -27,19 +27,19 @@ export function chainTree(levels: readonly Uint8Array[], size: number): ChainTre
   const child = new Map<number, number>();
   const nodeOf = new Int32Array(size);
   levels.forEach((codes, level) => {
+    const children = new Int32Array(parent.length * 256); // 0 where there is none: the root is nobody's child
     for (let i = 0; i < size; i++) {
       const node = nodeOf[i] as number;
       const code = codes[i] ?? NOT_KNOWN;
       if (depth[node] !== level || code === NOT_KNOWN) continue;
       const key = node * 256 + code;
-      let next = child.get(key);
-      if (next === undefined) {
-        next = parent.length;
-        child.set(key, next);
+      if (children[key] === 0) {
+        children[key] = parent.length;
+        child.set(key, parent.length);
         parent.push(node);
         depth.push(level + 1);
       }
-      nodeOf[i] = next;
+      nodeOf[i] = children[key] as number;
     }
   });
   return { parent: Int32Array.from(parent), depth: Uint8Array.from(depth), nodeOf, child };
