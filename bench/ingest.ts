@@ -2,32 +2,16 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { buildSync } from 'esbuild';
 import { writeBigSheet } from './big-sheet.ts';
-import { machineLine, measureTogether, printRatios } from './measure.ts';
+import { bundleForBench, machineLine, measureTogether, printRatios } from './measure.ts';
 
 const sizes = process.argv
   .slice(2)
   .map(Number)
   .filter((size) => size > 0);
 const folder = mkdtempSync(join(tmpdir(), 'ingest-'));
-const bundle = (entry: string) => {
-  const outfile = join(folder, `${entry}.mjs`);
-  buildSync({
-    entryPoints: [`bench/${entry}.ts`],
-    outfile,
-    bundle: true,
-    format: 'esm',
-    platform: 'node',
-    logLevel: 'warning',
-    banner: {
-      js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
-    },
-  });
-  return outfile;
-};
-const papaparse = bundle('read-with-papaparse');
-const ours = bundle('read-with-ingest');
+const papaparse = bundleForBench('read-with-papaparse', folder);
+const ours = bundleForBench('read-with-ingest', folder);
 
 console.log(machineLine());
 for (const size of sizes.length > 0 ? sizes : [1_000, 10_000, 100_000, 1_000_000]) {

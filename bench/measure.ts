@@ -2,12 +2,15 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { cpus, tmpdir, totalmem } from 'node:os';
 import { join, resolve } from 'node:path';
+import { buildSync } from 'esbuild';
 
 /** One whole Node process to measure: its arguments, and what else its environment needs. */
 export interface Contender {
   readonly name: string;
   readonly args: readonly string[];
   readonly cwd?: string;
+  /** Exit codes that are fine; 0 alone when absent. */
+  readonly exits?: readonly number[];
 }
 
 /** Medians over the runs of one contender. */
@@ -15,8 +18,8 @@ export interface Measured {
   readonly name: string;
   /** User and system time of the process, in milliseconds. */
   readonly cpu: number;
-  /** Peak resident memory in MiB. */
-  readonly peak: number;
+  /** Peak resident memory in MiB; absent where several contenders share one process. */
+  readonly peak?: number;
 }
 
 /** Runs the contenders in turn (A B C A B C …) so that a drifting machine hits all alike; medians of `runs` runs. */
@@ -47,9 +50,8 @@ export function printRatios(
   for (const { name, cpu, peak } of measured) {
     const limit =
       limits[name] === undefined ? '' : `  limit ${limits[name]}${cpu / first.cpu <= limits[name] ? '' : '  OVER'}`;
-    console.log(
-      `  ${name.padEnd(44)} cpu x${(cpu / first.cpu).toFixed(2)}  memory x${(peak / first.peak).toFixed(2)}${limit}`,
-    );
+    const memory = peak && first.peak ? `  memory x${(peak / first.peak).toFixed(2)}` : '';
+    console.log(`  ${name.padEnd(44)} cpu x${(cpu / first.cpu).toFixed(2)}${memory}${limit}`);
   }
 }
 
@@ -58,7 +60,24 @@ export function machineLine(): string {
   return `node ${process.version}, ${cpus().length} cores, ${Math.round(totalmem() / 2 ** 30)} GiB`;
 }
 
-function runOnce({ args, cwd }: Contender): { cpu: number; peak: number } {
+/** One of the programs of this folder as a single file, so that starting it costs what a built program costs. */
+export function bundleForBench(entry: string, folder: string): string {
+  const outfile = join(folder, `${entry}.mjs`);
+  buildSync({
+    entryPoints: [`bench/${entry}.ts`],
+    outfile,
+    bundle: true,
+    format: 'esm',
+    platform: 'node',
+    logLevel: 'warning',
+    banner: {
+      js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
+    },
+  });
+  return outfile;
+}
+
+function runOnce({ args, cwd, exits = [0] }: Contender): { cpu: number; peak: number } {
   const folder = mkdtempSync(join(tmpdir(), 'bench-'));
   const usage = join(folder, 'usage');
   const run = spawnSync(process.execPath, ['--import', resolve('bench/usage-at-exit.mjs'), ...args], {
@@ -67,13 +86,14 @@ function runOnce({ args, cwd }: Contender): { cpu: number; peak: number } {
     encoding: 'utf8',
     maxBuffer: 2 ** 28,
   });
-  if (run.status !== 0) throw new Error(`${args.join(' ')} ended with ${run.status}: ${run.stderr}`);
+  if (!exits.includes(run.status ?? -1)) throw new Error(`${args.join(' ')} ended with ${run.status}: ${run.stderr}`);
   const sample = JSON.parse(readFileSync(usage, 'utf8').trim().split('\n').at(-1) ?? '{}');
   rmSync(folder, { recursive: true });
   return sample;
 }
 
-function median(values: readonly number[]): number {
+/** The middle one of the values, the upper one of two. */
+export function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }
