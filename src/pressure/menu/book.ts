@@ -65,7 +65,7 @@ export function workOut(book: MenuBook, set: readonly number[]): boolean {
   book.solved.add(key);
   book.programs++;
   const prices = multipliersOf(book.problem, set);
-  if (prices) addPrices(book, priceOutside(book.problem, set, prices));
+  if (prices) learnPrices(book, priceOutside(book.problem, set, prices));
   const enough = mark(book);
   const ceiling = lowestCeiling(book.ceilings, set, enough);
   if (ceiling > enough) judge(book, bestMix(book.problem, set), ceiling);
@@ -80,7 +80,8 @@ function judge(book: MenuBook, mix: MenuMix | null, ceiling: number): void {
 /** A mix whose worth is this near the ceiling on its set is that set's best. Judgement: far below a printed digit. */
 const LARGEST_GAP = 1e-5;
 
-function addPrices(book: MenuBook, prices: MenuMultipliers): void {
+/** Adds prices to a book, and the ceiling they make; the newest is looked at first. */
+export function learnPrices(book: MenuBook, prices: MenuMultipliers): void {
   book.prices.push(prices);
   book.ceilings.unshift(ceilingOf(book.problem, prices));
 }

@@ -3,6 +3,7 @@ import type { MenuMultipliers } from './ceiling.ts';
 import { exchangeMenus } from './exchange.ts';
 import { firstSet } from './first.ts';
 import type { MenuProblem } from './model.ts';
+import { learnRelaxation } from './relaxation.ts';
 import { type SearchEnd, searchMenus } from './search.ts';
 import { isCarriable } from './set.ts';
 
@@ -24,7 +25,7 @@ export interface MenuChoice {
 }
 
 /**
- * The best sets of calls with their best mixes: a first set, exchanges from it, then branch and bound until nothing
+ * The best sets of calls with their best mixes: a first set, the prices of all calls together, exchanges from it, then branch and bound until nothing
  * better can be left. Null when no set keeps the limits (or none was found before the search stopped).
  */
 export function chooseMenu({ problem, wanted, mostParts, known }: ChoiceTask): MenuChoice | null {
@@ -32,6 +33,7 @@ export function chooseMenu({ problem, wanted, mostParts, known }: ChoiceTask): M
   if (first === null) return null;
   const book = openBook(problem, wanted, latest(known?.prices ?? []));
   for (const { set } of known?.best ?? []) if (isCarriable(problem, set)) workOut(book, set);
+  learnRelaxation(book, book.best[0]?.set ?? first);
   exchangeMenus(book, book.best[0]?.set ?? first);
   const end = searchMenus(book, mostParts);
   return book.best.length === 0 ? null : { book, end };
