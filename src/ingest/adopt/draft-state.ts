@@ -19,6 +19,7 @@ export interface DraftState {
   readonly request: DraftRequest;
   readonly context: SheetContext;
   readonly choices: ColumnChoices;
+  /** How a column of his is named in the profile: its header, or its letter. */
   readonly nameOf: (facts: ColumnFacts) => string;
   /** Every code of a column in the whole sheet, and how often it stands there. */
   readonly countsOf: (facts: ColumnFacts) => ReadonlyMap<string, number>;

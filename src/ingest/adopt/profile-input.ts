@@ -1,5 +1,4 @@
 import type * as z from 'zod';
-import type { ColumnName } from '../columns.ts';
 import type { profileSchema } from '../profile.ts';
 import type { Transform } from '../translate-cell.ts';
 
@@ -27,6 +26,3 @@ export interface DraftSource {
   readonly sides?: Readonly<Record<string, 'own' | 'opp'>>;
   readonly rules?: readonly DraftRule[];
 }
-
-/** All columns of a draft. */
-export type DraftSources = ReadonlyMap<ColumnName, DraftSource>;
