@@ -86,6 +86,12 @@ describe('the additive model', () => {
     expect(passShares({ own: [], archive: [], asked })).toEqual(asked.map(() => 0.5));
   });
 
+  it('moves next to nothing when the opponent is just like the archive', () => {
+    const others = archive.slice(0, 1000);
+    const alike = passShares({ own: others, archive: others, asked });
+    expect(meanGap(alike, passShares({ own: [], archive: others, asked }))).toBeLessThan(0.02);
+  });
+
   it('gives relabelled answers for relabelled categories', () => {
     const own = offense('plain', 120);
     const flip = (records: readonly SnapRecord[]) =>
