@@ -11,8 +11,12 @@ import { columnsOfKind, OWN_CALL_COLUMNS, REQUIRED_COLUMNS, type SheetKind } fro
 import type { ColumnMatch, HeaderRow, PlannedColumn, SheetPlan } from './sheet-plan.ts';
 import type { SheetOptions } from './sheet-reading.ts';
 
+/** Columns of the widest sheet that spreadsheet programs write (XFD, from memory); a wider one is no sheet. */
+const MOST_COLUMNS = 16_384;
+
 /** Matches the headers of a sheet with our columns, by name or through the profile, and says what does not fit. */
 export function planSheet(header: HeaderRow, options: SheetOptions): SheetPlan {
+  if (header.headers.length > MOST_COLUMNS) return planOfNothing(header);
   const match = options.profile ? planFromProfile(header, options.profile) : planByName(header, options.kind);
   const problems = [
     ...match.problems,
@@ -30,6 +34,13 @@ export function planSheet(header: HeaderRow, options: SheetOptions): SheetPlan {
     problems,
     refused: problems.some(({ severity }) => severity === 'fault'),
   };
+}
+
+/** A sheet that is refused for its width before its headers are compared with one another. */
+function planOfNothing({ file, row, headers }: HeaderRow): SheetPlan {
+  const rule = `has ${headers.length} columns, more than any spreadsheet holds (${MOST_COLUMNS})`;
+  const problems: RowProblem[] = [{ severity: 'fault', file, row, found: '', rule }];
+  return { columns: [], needed: [], keeps: () => true, unmapped: [], problems, refused: true };
 }
 
 function planByName({ headers }: HeaderRow, kind: SheetKind): ColumnMatch {

@@ -150,6 +150,14 @@ describe('damage stays where it is', () => {
     ]);
   });
 
+  it('a header of 100,000 columns is refused in words before its cells are compared with one another', () => {
+    const names = Array.from({ length: 100_000 }, (_, i) => `extra ${i}`);
+    expect(trySheet(sheetOfCells([[...header, ...names], ...rows.slice(0, 2)]), { kind: 'opponent' })).toMatchObject({
+      kind: 'refused',
+      words: expect.stringContaining('columns, more than any spreadsheet holds (16384)'),
+    });
+  });
+
   it.each(['__proto__', 'constructor', 'toString', 'hasOwnProperty'])(
     'a header or a game called %s is a text like any other',
     (name) => {
