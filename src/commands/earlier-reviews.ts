@@ -3,6 +3,7 @@ import { basename, dirname, join, resolve } from 'node:path';
 import type { Review } from '../pressure/review/review.ts';
 import { isGameSheet } from './read-game.ts';
 import { VERSION } from './version.ts';
+import { earlierWeeks } from './week-order.ts';
 
 /** What the season's earlier weeks left behind. */
 export interface EarlierReviews {
@@ -17,10 +18,9 @@ export async function earlierReviews(weekFolder: string): Promise<EarlierReviews
   const week = resolve(weekFolder);
   const season = dirname(week);
   const names = await readdir(season).catch(() => [] as string[]);
-  const earlier = names.filter((name) => /^week/i.test(name) && name < basename(week)).sort();
   const reviews: Review[] = [];
   const notReviewed: string[] = [];
-  for (const name of earlier) {
+  for (const name of earlierWeeks(names, basename(week))) {
     const found = await readReview(join(season, name));
     const entries = await readdir(join(season, name)).catch(() => [] as string[]);
     if (found) reviews.push({ ...found, week: name });

@@ -3,6 +3,7 @@ import { basename, dirname, join, resolve } from 'node:path';
 import { isWorkbookName, readWorkbook } from '../ingest/read-workbook.ts';
 import { CommandProblem } from './exit-code.ts';
 import { bytesOf, namesIn } from './read-disk.ts';
+import { earlierWeeks } from './week-order.ts';
 
 /** A file as found on disk; `file` is its path as the user would name it. */
 export interface FoundFile {
@@ -88,16 +89,16 @@ export async function readOne(folder: string, shown: string, name: string): Prom
 
 async function readEarlierWeeks(season: string, week: string, shown: string) {
   const names = await namesIn(season, join(shown, '..'));
-  const weeks = names.filter((name) => /^week/i.test(name) && name < basename(week));
-  const earlierWeeks: FoundFile[] = [];
+  const weeks = earlierWeeks(names, basename(week));
+  const scouted: FoundFile[] = [];
   const ownFilm = await readSheets(season, join(shown, '..'), /^ours/i);
   for (const name of weeks) {
     const folder = join(season, name);
     const path = join(shown, '..', name);
-    earlierWeeks.push(...(await readSheets(folder, path, /^(opponent|game)/i)));
+    scouted.push(...(await readSheets(folder, path, /^(opponent|game)/i)));
     ownFilm.push(...(await readSheets(folder, path, /^ours/i)));
   }
-  return { earlierWeeks, ownFilm };
+  return { earlierWeeks: scouted, ownFilm };
 }
 
 /** The sheet's text as bytes; a workbook that cannot be read stays as it is and is refused when it is read as text. */

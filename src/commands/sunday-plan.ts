@@ -4,6 +4,7 @@ import { countedSnaps } from '../pressure/forecast/counts/count-row.ts';
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import type { WeekInputs } from './read-week.ts';
 import { VERSION } from './version.ts';
+import { earlierWeeks } from './week-order.ts';
 
 /** Sunday's plan as the report command wrote it, or null when there is none of this version. */
 export async function savedPlan(weekFolder: string): Promise<WeekPlan | null> {
@@ -37,7 +38,7 @@ export async function planIsNewest(weekFolder: string): Promise<boolean> {
   const season = dirname(week);
   const made = await changedAt(join(week, 'out', 'report.json'));
   const names = await readdir(season).catch(() => [] as string[]);
-  const earlier = names.filter((name) => /^week/i.test(name) && name < basename(week));
+  const earlier = earlierWeeks(names, basename(week));
   const folders = [season, join(season, 'archive'), ...earlier.map((name) => join(season, name))];
   const inputs = await Promise.all(folders.map((folder) => inputsIn(folder, INPUT)));
   const own = await inputsIn(week, OWN_INPUT);
