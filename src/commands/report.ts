@@ -1,5 +1,8 @@
 import { join } from 'node:path';
 import { planWeek } from '../pressure/plan/plan-week.ts';
+import type { WeekPlan } from '../pressure/plan/week-plan.ts';
+import type { Review } from '../pressure/review/review.ts';
+import { earlierReviews } from './earlier-reviews.ts';
 import { EXIT } from './exit-code.ts';
 import { pageScript } from './page-script.ts';
 import { readWeek, type WeekInputs } from './read-week.ts';
@@ -29,7 +32,8 @@ export async function report(weekFolder: string, options: ReportOptions, termina
     onStage: (stage) => terminal.progress(stage),
   });
   terminal.progress('Drawing the pages');
-  const pages = await drawPages(plan);
+  const { reviews } = await earlierReviews(weekFolder);
+  const pages = await drawPages(plan, reviews);
   terminal.progress('');
   const written = await writeFiles(options.output ?? join(weekFolder, 'out'), [...pages, ...rejectFiles(week)]);
   if (options.json) terminal.out(`${JSON.stringify(plan, null, 2)}\n`);
@@ -37,12 +41,12 @@ export async function report(weekFolder: string, options: ReportOptions, termina
   return week.faults > 0 ? EXIT.faults : EXIT.fine;
 }
 
-async function drawPages(plan: ReturnType<typeof planWeek>): Promise<OutputFile[]> {
+async function drawPages(plan: WeekPlan, reviews: readonly Review[]): Promise<OutputFile[]> {
   const { renderReport } = await import('../report/render-report.ts');
   const { renderCallSheet } = await import('../report/render-call-sheet.ts');
   const { renderTipSheet } = await import('../report/render-tip-sheet.ts');
   return [
-    { name: 'report.html', text: await renderReport(plan, { script: await pageScript() }) },
+    { name: 'report.html', text: await renderReport(plan, { script: await pageScript(), reviews }) },
     { name: 'report.json', text: `${JSON.stringify(plan, null, 1)}\n` },
     { name: 'call-sheet.html', text: await renderCallSheet(plan) },
     { name: 'tip-sheet.html', text: await renderTipSheet(plan) },

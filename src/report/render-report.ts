@@ -1,4 +1,5 @@
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
+import type { Review } from '../pressure/review/review.ts';
 import { aboutTheDataChapter } from './chapter/about-the-data.ts';
 import { cautionsChapter } from './chapter/cautions.ts';
 import { familiesChapter } from './chapter/families.ts';
@@ -23,6 +24,8 @@ import type { Chapter } from './view/block.ts';
 export interface ReportAssets {
   /** The page's own script as built from src/report/page-script/main.ts; without it the page is complete but still. */
   readonly script?: string;
+  /** Reviews of the season's earlier weeks, in their order: forecast against what happened. */
+  readonly reviews?: readonly Review[];
 }
 
 /**
@@ -32,7 +35,7 @@ export interface ReportAssets {
  * @returns the whole document
  */
 export async function renderReport(plan: WeekPlan, assets: ReportAssets = {}): Promise<string> {
-  const chapters = reportChapters(plan);
+  const chapters = reportChapters(plan, assets.reviews);
   const sections: Html[] = [];
   for (const chapter of chapters) sections.push(await chapterMarkup(chapter, drawChart));
   const body = html`${masthead(plan)}${contentsBar(chapters)}<main>\n${sections}</main>\n`;
@@ -45,10 +48,10 @@ export async function renderReport(plan: WeekPlan, assets: ReportAssets = {}): P
 }
 
 /** The chapters in the order of the page: the answer first, what stands behind it after. */
-export function reportChapters(plan: WeekPlan): readonly Chapter[] {
+export function reportChapters(plan: WeekPlan, reviews: readonly Review[] = []): readonly Chapter[] {
   return [
     shortVersionChapter(plan),
-    whatTheyDoChapter(plan),
+    whatTheyDoChapter(plan, reviews),
     howTheyProtectChapter(plan),
     whenPressuredChapter(plan),
     familiesChapter(plan),

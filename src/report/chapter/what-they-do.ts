@@ -1,5 +1,6 @@
 import type { BacktestVerdict } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import type { Review } from '../../pressure/review/review.ts';
 import { html } from '../page/html.ts';
 import { answerMatrix } from '../view/answer-matrix.ts';
 import { backtestTable } from '../view/backtest-table.ts';
@@ -7,11 +8,12 @@ import type { Block, Chapter } from '../view/block.ts';
 import { forecastChart } from '../view/forecast-chart.ts';
 import { habitTable } from '../view/habit-table.ts';
 import { lineTable } from '../view/line-table.ts';
+import { seasonChart } from '../view/season-chart.ts';
 import { tellsChart } from '../view/tells-chart.ts';
 import { counted, listed } from '../words/number-words.ts';
 
 /** What they do: forecast beside film, the answers by situation, the tells game by game, and how the forecast did. */
-export function whatTheyDoChapter(plan: WeekPlan): Chapter {
+export function whatTheyDoChapter(plan: WeekPlan, reviews: readonly Review[]): Chapter {
   return {
     id: 'what-they-do',
     title: 'What they do',
@@ -28,6 +30,7 @@ export function whatTheyDoChapter(plan: WeekPlan): Chapter {
       ...tellBlocks(plan),
       { kind: 'heading', id: 'forecast-record', text: 'How far to trust the forecast' },
       ...backtestBlocks(plan.forecast.backtest),
+      ...seasonBlocks(reviews),
     ],
   };
 }
@@ -53,6 +56,11 @@ function tellSentence({ forecast }: WeekPlan): string {
 /** Nothing is drawn where nothing stood out: the sentence has said so. */
 function tellBlocks(plan: WeekPlan): readonly Block[] {
   return plan.forecast.tells.tells.length === 0 ? [] : [{ kind: 'chart', chart: tellsChart(plan) }];
+}
+
+/** Our own season's record, once a finished game was reviewed. */
+function seasonBlocks(reviews: readonly Review[]): readonly Block[] {
+  return reviews.length === 0 ? [] : [{ kind: 'chart', chart: seasonChart(reviews) }];
 }
 
 function backtestBlocks(backtest: BacktestVerdict | null): readonly Block[] {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { chartFromRecords } from '../../../src/ingest/chart.ts';
 import { type Review, reviewWeek } from '../../../src/pressure/review/review.ts';
 import { seasonOf } from '../../../src/pressure/review/season.ts';
+import { renderReport } from '../../../src/report/render-report.ts';
 import { renderReview } from '../../../src/report/review/render-review.ts';
 import { renderSeason } from '../../../src/report/review/render-season.ts';
 import { clearWords, reviewSentences } from '../../../src/report/review/review-words.ts';
@@ -34,6 +35,15 @@ const reviewOf = (week: string): Review =>
   reviewWeek({ plan, week, sunday: 'report.json', game, ours, film: game, archive: null, earlierFilm: ours });
 const reviews = ['week-01', 'week-02', 'week-03'].map(reviewOf);
 const first = reviewOf('week-01');
+
+describe('the report of a season with finished games', () => {
+  it('draws forecast against what happened once a game was reviewed, and nothing before', async () => {
+    const report = await renderReport(plan, { reviews });
+    expect(report).toMatch(/<figure id="season-forecasts">[\s\S]*<svg[\s\S]*<\/figure>/);
+    for (const { week } of reviews) expect(report).toContain(`${week}: runs`);
+    expect(await renderReport(plan)).not.toContain('season-forecasts');
+  });
+});
 
 describe('the review page', () => {
   it('is whole, asks for nothing outside, and escapes names', async () => {
