@@ -49,7 +49,12 @@ function readText<Value>(job: YamlJob<Value>): YamlReading<Value> {
   const lines = new LineCounter();
   const scalars = schema.meta()?.['scalars'] === 'text' ? 'failsafe' : 'core';
   try {
-    const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, schema: scalars });
+    const document = parseDocument(text, {
+      lineCounter: lines,
+      prettyErrors: false,
+      logLevel: 'error',
+      schema: scalars,
+    });
     return readDocument(job, document, lines);
   } catch (error) {
     return refused(file, refusalOf(error));

@@ -104,3 +104,15 @@ describe('readYaml, files that are none', () => {
     expect(said.filter((rule) => rule === 'has 9950 more unknown keys')).toHaveLength(1);
   });
 });
+
+it('says what is wrong in its own words alone: the parser warns nobody', () => {
+  const warned: unknown[] = [];
+  const { emitWarning } = process;
+  process.emitWarning = ((warning: unknown) => warned.push(warning)) as typeof emitWarning;
+  try {
+    expect(readYaml('? [a]\n: b\n', schema, 'week.yaml').kind).toBe('problems');
+  } finally {
+    process.emitWarning = emitWarning;
+  }
+  expect(warned).toEqual([]);
+});
