@@ -93,7 +93,7 @@ function judgeGroup(question: Question, reading: AdditiveReading, { group, losse
   const rows = others.flatMap((game) => game.rows);
   const base = fitArchive({ film, name: question.name, target: question.target, reading, own: rows }, rows);
   const tally = tallyGame(trees[reading], question.target, rows);
-  const archive = { base, tally, offenses: new Set(others.map(({ offense }) => offense)).size };
+  const archive = { model: base, tally, offenses: new Set(others.map(({ offense }) => offense)).size };
   for (const own of group.map((offense) => gamesOf.get(offense) ?? [])) {
     own.slice(TRAINED_ON).forEach((test, i) => {
       const asked = test.rows.filter((row) => question.target.codes[row] !== 255);
@@ -108,7 +108,7 @@ function judgeGroup(question: Question, reading: AdditiveReading, { group, losse
 
 interface Window {
   readonly own: readonly OffenseGame[];
-  readonly archive: { readonly base: AdditiveBase | null; readonly tally: ChainTally; readonly offenses: number };
+  readonly archive: { readonly model: AdditiveBase | null; readonly tally: ChainTally; readonly offenses: number };
   readonly asked: readonly number[];
 }
 
@@ -122,7 +122,7 @@ function forecastsOf({ name, target }: Question, reading: AdditiveReading, { own
     return chainShares(fit, tree, asked);
   }) as [Float64Array, Float64Array];
   const task = { film, name, target, reading, own: own.flatMap(({ rows }) => rows) };
-  const [alone, helped] = [null, archive.base].map((base) => fitOpponent(task, base)(asked)) as [
+  const [alone, helped] = [null, archive.model].map((base) => fitOpponent(task, base)(asked)) as [
     Float64Array,
     Float64Array,
   ];
