@@ -1,5 +1,5 @@
 import { createInterface } from 'node:readline/promises';
-import type { Question } from '../ingest/adopt/question.ts';
+import { answerKey, type Question } from '../ingest/adopt/question.ts';
 import type { Terminal } from './terminal.ts';
 
 /** Puts one question and gives the answer; undefined when it is passed over, or when nobody is there any more. */
@@ -11,6 +11,9 @@ export interface Asker {
   readonly close: () => void;
 }
 
+/** How often one question is put before it is passed over; judgement. */
+const MOST_TRIES = 3;
+
 /** Asks on the terminal. An empty line takes the guess; without a guess it passes the question over. */
 export function terminalAsker(terminal: Terminal): Asker {
   const lines = createInterface({ input: process.stdin, output: process.stderr });
@@ -18,15 +21,28 @@ export function terminalAsker(terminal: Terminal): Asker {
   lines.on('close', () => {
     open = false;
   });
-  const ask: Ask = async ({ text, choices, guess }) => {
+  const ask: Ask = async (question) => {
     if (!open) return undefined;
-    terminal.note(`\n${text}`);
-    if (choices.length > 0) terminal.note(`  ${choices.join(', ')}`);
-    const prompt = guess === undefined ? '  (empty: leave it open) > ' : `  (empty: ${guess}) > `;
-    const answer = await lines.question(prompt).catch(() => '');
-    return answer.trim() === '' ? guess : answer.trim();
+    terminal.note(`\n${question.text}`);
+    if (question.choices.length > 0) terminal.note(`  ${question.choices.join(', ')}`);
+    for (let tries = 0; open && tries < MOST_TRIES; tries++) {
+      const answer = (await lines.question(promptOf(question)).catch(() => '')).trim();
+      if (answer === '') return question.guess;
+      if (isChoice(answer, question.choices)) return answer;
+      terminal.note(`  "${answer}" is none of them.`);
+    }
+    return undefined;
   };
   return { ask, close: () => lines.close() };
+}
+
+function promptOf({ guess }: Question): string {
+  return guess === undefined ? '  (empty: leave it open) > ' : `  (empty: ${guess}) > `;
+}
+
+/** Any text where nothing is offered; otherwise one of what is. */
+function isChoice(answer: string, choices: readonly string[]): boolean {
+  return choices.length === 0 || choices.some((choice) => answerKey(choice) === answerKey(answer));
 }
 
 /** Whether somebody sits at the terminal: both what is typed and what is said go there. */

@@ -110,7 +110,12 @@ function unreadHeaders({ headers }: FoundTable, drafts: readonly ColumnDraft[]):
 }
 
 function unanswered(questions: readonly Question[], answers: Answers): Question[] {
-  return questions.filter(({ key }) => !answers.has(answerKey(key)));
+  return questions.filter(({ key }) => isAboutCode(key) || !answers.has(answerKey(key)));
+}
+
+/** A code is asked about until its answer is a word of ours. */
+function isAboutCode(key: string): boolean {
+  return CHART_COLUMNS.some(({ name }) => key.startsWith(`${name}/`));
 }
 
 /** Answers under a key that no column, code or question of this sheet has, or that name nothing of ours. */

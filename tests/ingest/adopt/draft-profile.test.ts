@@ -253,6 +253,14 @@ describe('what the values do not tell is asked', () => {
     expect(textAt(answered.reading.chart, 'play_kind', slip)).toBe('screen');
   });
 
+  it('a code again when its answer is no word of ours', () => {
+    const text = sheetOf(
+      SNAPS,
+      withColumn('R/P', ({ kind, concept }) => (concept === 'slip' ? 'Z' : kind)),
+    );
+    expect(draftOf(text, { 'play_kind/Z': 'somersault' }).questions.map(({ key }) => key)).toEqual(['play_kind/Z']);
+  });
+
   it('a needed column that nothing looks like, and the answer names it', () => {
     const columns = withColumn('R/P', ({ kind }) => (kind === 'R' ? 'hob' : 'nix')).map(
       ([name, cell]): InventedColumn => (name === 'R/P' ? ['zz', cell] : [name, cell]),
