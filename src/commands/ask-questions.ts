@@ -21,19 +21,24 @@ export function terminalAsker(terminal: Terminal): Asker {
   lines.on('close', () => {
     open = false;
   });
-  const ask: Ask = async (question) => {
-    if (!open) return undefined;
-    terminal.note(`\n${question.text}`);
-    if (question.choices.length > 0) terminal.note(`  ${question.choices.join(', ')}`);
-    for (let tries = 0; open && tries < MOST_TRIES; tries++) {
-      const answer = (await lines.question(promptOf(question)).catch(() => '')).trim();
-      if (answer === '') return question.guess;
-      if (isChoice(answer, question.choices)) return answer;
-      terminal.note(`  "${answer}" is none of them.`);
-    }
-    return undefined;
-  };
-  return { ask, close: () => lines.close() };
+  const read = (prompt: string) => (open ? lines.question(prompt).catch(() => '') : Promise.resolve(''));
+  return { ask: (question) => askOne(question, read, terminal), close: () => lines.close() };
+}
+
+async function askOne(
+  question: Question,
+  read: (prompt: string) => Promise<string>,
+  terminal: Terminal,
+): Promise<string | undefined> {
+  terminal.note(`\n${question.text}`);
+  if (question.choices.length > 0) terminal.note(`  ${question.choices.join(', ')}`);
+  for (let tries = 0; tries < MOST_TRIES; tries++) {
+    const answer = (await read(promptOf(question))).trim();
+    if (answer === '') return question.guess;
+    if (isChoice(answer, question.choices)) return answer;
+    terminal.note(`  "${answer}" is none of them.`);
+  }
+  return undefined;
 }
 
 function promptOf({ guess }: Question): string {
