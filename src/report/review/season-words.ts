@@ -86,7 +86,7 @@ function guessWords({ guesses }: Season): string {
   const now = `In the last game a reader of our film named the coverage from the path on ${countWords(last.fromPath)}`;
   const { change } = guesses;
   if (!change || change.estimate === null) return `${now}; there is no earlier game to compare it with.`;
-  const points = `${percent(Math.abs(change.estimate))} ${change.estimate < 0 ? 'lower' : 'higher'} than before`;
+  const points = `${Math.round(Math.abs(change.estimate) * 100)} in a hundred ${change.estimate < 0 ? 'fewer' : 'more'} than before`;
   const sure = change.low > 0 || change.high < 0 ? '' : ', which chance alone can do';
   return `${now}, ${points}${sure}.`;
 }
