@@ -3,7 +3,6 @@ import { LEAST_GAMES, type Season } from '../../pressure/review/season.ts';
 import { studentWidth } from '../../stats/student.ts';
 import { familyLabel } from '../words/label.ts';
 import { counted, fixed, listed } from '../words/number-words.ts';
-import { percent } from '../words/percent.ts';
 import { countWords } from '../words/share-words.ts';
 import { clearWords, rangeWords } from './review-words.ts';
 
