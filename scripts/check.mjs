@@ -1,7 +1,10 @@
 // Runs every static check; prints one line each and exits 1 when any fails.
 import { spawnSync } from 'node:child_process';
 
-const run = (command) => spawnSync(command, { shell: true, encoding: 'utf8' });
+/** Room for what a tool prints: the import graph alone is over a megabyte. */
+const MOST_PRINTED = 256 * 1024 * 1024;
+
+const run = (command) => spawnSync(command, { shell: true, encoding: 'utf8', maxBuffer: MOST_PRINTED });
 
 /** Import direction: a clean verdict counts only when modules were really read. */
 function layers() {
