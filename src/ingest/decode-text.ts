@@ -19,6 +19,9 @@ export type DecodedPieces =
  */
 const PIECE_BYTES = 64 * 1024;
 
+/** Share of zero bytes from which a file is no text: a stray one in a cell spoils its row, not the sheet. Judgement. */
+const MOST_ZEROS = 0.01;
+
 /** How many bytes are looked at to tell text from other files; judgement. */
 const SNIFFED_BYTES = 4096;
 
@@ -51,7 +54,7 @@ function encodingOf(bytes: Uint8Array): TextEncodingName | undefined {
   const zeros = zeroShares(bytes.subarray(0, SNIFFED_BYTES));
   if (zeros.odd > 0.3 && zeros.even < 0.05) return 'utf-16le';
   if (zeros.even > 0.3 && zeros.odd < 0.05) return 'utf-16be';
-  if (zeros.odd + zeros.even > 0) return undefined;
+  if (zeros.odd + zeros.even > MOST_ZEROS) return undefined;
   return isUtf8(bytes) ? 'utf-8' : 'windows-1252';
 }
 

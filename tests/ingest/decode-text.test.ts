@@ -17,6 +17,11 @@ describe('decodeText', () => {
     expect(decoded.kind === 'refused' && decoded.reason).toMatch(says);
   });
 
+  it('reads a sheet with one stray zero byte as text: it spoils a cell, not the sheet', () => {
+    const text = `game,down\n${'Harrow,1\n'.repeat(50)}Har\u0000row,2\n`;
+    expect(decodeText(utf8(text))).toEqual({ kind: 'text', encoding: 'utf-8', text });
+  });
+
   it('takes an empty file as empty text', () => {
     expect(decodeText(new Uint8Array())).toEqual({ kind: 'text', encoding: 'utf-8', text: '' });
   });
