@@ -8,6 +8,7 @@ export type Ask = (question: Question) => Promise<string | undefined>;
 /** Somebody to ask, and how to let him go. */
 export interface Asker {
   readonly ask: Ask;
+  /** Gives the terminal back; to be called when the last question was answered. */
   readonly close: () => void;
 }
 

@@ -4,7 +4,7 @@ import { QUICK_RELEASE_SECONDS } from '../target-codes.ts';
 import { ANY, GAMES, SNAPS } from './count-row.ts';
 
 /**
- * SQL that makes the tallies of {@link countChart} from a table `snaps` on any engine: one row a snap, the columns and
+ * SQL that makes the tallies of `countChart` from a table `snaps` on any engine: one row a snap, the columns and
  * words of the data dictionary (clock in seconds left in the quarter, ball_on in yards to the opponent's goal line, a
  * blank as NULL) and `source`, the file or charter a snap came from. It uses CASE, a window and UNION ALL, nothing more.
  *
