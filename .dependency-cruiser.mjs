@@ -32,7 +32,7 @@ export default {
     only('zod-papaparse-yaml-in-ingest-only', 'zod|papaparse|yaml', '^src/(ingest|commands)/'),
     only('workbooks-in-ingest-only', 'read-excel-file', '^src/ingest/'),
     only('vega-in-report-only', 'vega[^/]*', '^src/report/'),
-    only('solvers-and-special-functions-in-stats-only', 'yalps|cephes|simple-statistics', '^src/stats/'),
+    only('solvers-and-special-functions-in-stats-only', 'yalps|highs|cephes|simple-statistics', '^src/stats/'),
     only('commander-in-the-shell-only', 'commander', '^src/(cli\\.ts|commands/)'),
     { name: 'no-src-to-tests', severity: 'error', from: { path: '^src/' }, to: { path: '^(tests|scripts|bench)/' } },
   ],

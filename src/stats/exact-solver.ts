@@ -1,0 +1,74 @@
+import type { Coefficients, LinearConstraint, MixedProgram, MixedSolution } from './mixed-program.ts';
+
+/** Solves a mixed 0-1 program to its proved optimum; null when the search was stopped before the proof. */
+export type ExactSolver = (program: MixedProgram) => MixedSolution | null;
+
+/**
+ * Loads a solver for programs too large for the small one: HiGHS, by branch and cut with presolve. It runs without
+ * threads and stops after a number of nodes, never after a time, so that the same program always ends the same way.
+ *
+ * @param wasm - path of the solver's own file; without it the package finds it
+ * @see Huangfu and Hall 2018, Mathematical Programming Computation 10:119; the highs package
+ */
+export async function loadExactSolver(wasm?: string): Promise<ExactSolver> {
+  const { default: module } = await import('highs');
+  // The package is typed for require, and imported its default is the loader itself.
+  const load = module as unknown as typeof module.default;
+  const highs = await load(wasm === undefined ? {} : { locateFile: () => wasm });
+  return (program) => {
+    const names = variableNames(program);
+    const { Status, ObjectiveValue, Columns } = highs.solve(programText(program, names), OPTIONS);
+    if (Status === 'Infeasible') return { status: 'infeasible' };
+    if (Status === 'Unbounded') return { status: 'unbounded' };
+    if (Status !== 'Optimal') return null;
+    const whole = new Set(program.binaries);
+    const solution = names.map((name, i) => {
+      const value = Number(Columns[columnName(i)]?.Primal ?? 0);
+      return [name, whole.has(name) ? Math.round(value) : value] as const;
+    });
+    return { status: 'optimal', value: ObjectiveValue, solution: new Map(solution) };
+  };
+}
+
+/** Nodes after which the search stops; judgement: far more than 60 calls take. */
+const OPTIONS = { mip_rel_gap: 1e-9, mip_abs_gap: 1e-8, mip_max_nodes: 20_000, output_flag: false } as const;
+
+function variableNames({ maximize, constraints, binaries = [] }: MixedProgram): string[] {
+  const names = new Set(binaries);
+  for (const terms of [maximize, ...constraints.map((constraint) => constraint.terms)]) {
+    for (const [name] of entriesOf(terms)) names.add(name);
+  }
+  return [...names];
+}
+
+/** A program in the LP text format, with numbered variables; lines stay short, for readers cut long ones. */
+function programText({ maximize, constraints, binaries = [] }: MixedProgram, names: readonly string[]): string {
+  const columns = new Map(names.map((name, i) => [name, columnName(i)]));
+  const rows = constraints.flatMap((constraint) => rowTexts(constraint, columns));
+  const objective = sumText(maximize, columns);
+  const whole = [...binaries].map((name) => columns.get(name)).join('\n');
+  const numbered = rows.map((row, i) => ` r${i}: ${row}`).join('\n');
+  return `Maximize\n obj: ${objective}\nSubject To\n${numbered}\nBinary\n${whole}\nEnd\n`;
+}
+
+function rowTexts({ terms, min, max, equal }: LinearConstraint, columns: ReadonlyMap<string, string>): string[] {
+  const sum = sumText(terms, columns);
+  if (sum === '') return [];
+  if (equal !== undefined) return [`${sum}\n = ${equal}`];
+  return [...(min === undefined ? [] : [`${sum}\n >= ${min}`]), ...(max === undefined ? [] : [`${sum}\n <= ${max}`])];
+}
+
+function sumText(terms: Coefficients, columns: ReadonlyMap<string, string>): string {
+  return entriesOf(terms)
+    .filter(([, factor]) => factor !== 0)
+    .map(([name, factor]) => `${factor < 0 ? '-' : '+'} ${Math.abs(factor)} ${columns.get(name)}`)
+    .join('\n ');
+}
+
+function entriesOf(terms: Coefficients): (readonly [string, number])[] {
+  return terms instanceof Map ? [...terms] : Object.entries(terms);
+}
+
+function columnName(i: number): string {
+  return `x${i}`;
+}

@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+import { loadExactSolver } from '../../src/stats/exact-solver.ts';
+import { type MixedProgram, solveMixedProgram } from '../../src/stats/mixed-program.ts';
+import { createRandom } from '../../src/stats/random.ts';
+
+const solve = await loadExactSolver();
+
+/** A 0-1 knapsack of given worths and weights. */
+function knapsack(worths: readonly number[], weights: readonly number[], room: number): MixedProgram {
+  const terms = (list: readonly number[]) => new Map(list.map((value, i) => [`item ${i}`, value] as const));
+  return {
+    maximize: terms(worths),
+    constraints: [{ terms: terms(weights), max: room }],
+    binaries: worths.map((_, i) => `item ${i}`),
+  };
+}
+
+describe('loadExactSolver', () => {
+  it('solves published knapsacks', () => {
+    // Burkardt, Knapsack 0/1 data sets P01 and P07 (Florida State University, public): optimal profits 309 and 1458.
+    const p01 = knapsack([92, 57, 49, 68, 60, 43, 67, 84, 87, 72], [23, 31, 29, 44, 53, 38, 63, 85, 89, 82], 165);
+    const p07 = knapsack(
+      [135, 139, 149, 150, 156, 163, 173, 184, 192, 201, 210, 214, 221, 229, 240],
+      [70, 73, 77, 80, 82, 87, 90, 94, 98, 106, 110, 113, 115, 118, 120],
+      750,
+    );
+    expect(solve(p01)).toMatchObject({ status: 'optimal', value: 309 });
+    expect(solve(p07)).toMatchObject({ status: 'optimal', value: 1458 });
+  });
+
+  it('agrees with the small solver on random mixed programs (yalps)', () => {
+    const random = createRandom('exact solver');
+    for (let round = 0; round < 20; round++) {
+      const names = Array.from({ length: 6 }, (_, i) => `v ${i}`);
+      const terms = (least: number) => new Map(names.map((name) => [name, least + 3 * random.uniform()] as const));
+      const program = {
+        maximize: terms(0.1),
+        constraints: [
+          { terms: terms(0.2), max: 4 },
+          { terms: terms(0.2), max: 3 },
+          { terms: terms(0.2), min: 0.5 },
+        ],
+        binaries: names.slice(0, 3),
+      };
+      const [one, other] = [solve(program), solveMixedProgram(program)];
+      if (one?.status !== 'optimal' || other.status !== 'optimal') throw new Error('both have an optimum');
+      expect(one.value).toBeCloseTo(other.value, 6);
+    }
+  });
+
+  it('says what has no solution and what has no end', () => {
+    const of = (min: number, max: number) => ({
+      maximize: { a: 1 },
+      constraints: [
+        { terms: { a: 1 }, min },
+        { terms: { a: 1 }, max },
+      ],
+    });
+    expect(solve(of(2, 1))).toEqual({ status: 'infeasible' });
+    expect(solve({ maximize: { a: 1 }, constraints: [{ terms: { a: 1 }, min: 1 }] })).toEqual({ status: 'unbounded' });
+  });
+});
