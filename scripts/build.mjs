@@ -1,6 +1,6 @@
 // Bundles the command line and the library into dist/ (or the folder named): split chunks, each command loaded only when
 // it is asked for, everything it needs inside, and the licences of what is inside beside it.
-import { rm, writeFile } from 'node:fs/promises';
+import { copyFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { thirdPartyLicences } from './third-party-licences.mjs';
@@ -39,5 +39,8 @@ await build({
   target: 'es2020',
   logLevel: 'warning',
 });
+
+// The solver for large call libraries brings a file of its own.
+await copyFile('node_modules/highs/build/highs.wasm', join(outdir, 'highs.wasm'));
 
 await writeFile(join(outdir, 'THIRD-PARTY-LICENCES.txt'), await thirdPartyLicences(program.metafile));

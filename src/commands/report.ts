@@ -1,5 +1,4 @@
 import { join } from 'node:path';
-import { planWeek } from '../pressure/plan/plan-week.ts';
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import type { Review } from '../pressure/review/review.ts';
 import { earlierReviews } from './earlier-reviews.ts';
@@ -10,7 +9,7 @@ import { rejectsCsv } from './rejects.ts';
 import { readSeasonFolder } from './season-folder.ts';
 import { requireSeed } from './seed-option.ts';
 import type { Terminal } from './terminal.ts';
-import { VERSION } from './version.ts';
+import { workOutPlan } from './work-out-plan.ts';
 import { type OutputFile, writeFiles } from './write-files.ts';
 
 /** Flags of the report command. */
@@ -24,13 +23,7 @@ export interface ReportOptions {
 export async function report(weekFolder: string, options: ReportOptions, terminal: Terminal): Promise<number> {
   const week = readWeek(await readSeasonFolder(weekFolder));
   const seed = options.seed === undefined ? week.settings.seed : requireSeed(options.seed);
-  const plan = planWeek({
-    ...week,
-    settings: { ...week.settings, seed },
-    date: terminal.today,
-    version: VERSION,
-    onStage: (stage) => terminal.progress(stage),
-  });
+  const plan = await workOutPlan({ ...week, settings: { ...week.settings, seed } }, terminal);
   terminal.progress('Drawing the pages');
   const { reviews } = await earlierReviews(weekFolder);
   const pages = await drawPages(plan, reviews);

@@ -4,7 +4,6 @@ import { readWeek, type WeekInputs } from './read-week.ts';
 import { readSeasonFolder } from './season-folder.ts';
 import { planFits, savedPlan } from './sunday-plan.ts';
 import type { Terminal } from './terminal.ts';
-import { VERSION } from './version.ts';
 
 /** A week with Sunday's plan, and where the plan came from. */
 export interface PlannedWeek {
@@ -48,13 +47,6 @@ export async function planSaidOnSunday(weekFolder: string, terminal: Terminal): 
 }
 
 async function workedOutAgain(week: WeekInputs, terminal: Terminal): Promise<PlannedWeek> {
-  const { planWeek } = await import('../pressure/plan/plan-week.ts');
-  const plan = planWeek({
-    ...week,
-    date: terminal.today,
-    version: VERSION,
-    onStage: (stage) => terminal.progress(stage),
-  });
-  terminal.progress('');
-  return { week, plan, sunday: 'worked out again' };
+  const { workOutPlan } = await import('./work-out-plan.ts');
+  return { week, plan: await workOutPlan(week, terminal), sunday: 'worked out again' };
 }

@@ -1,5 +1,7 @@
+import type { ExactSolver } from '../../stats/exact-solver.ts';
 import { type MenuBook, openBook, workOut } from './book.ts';
 import type { MenuMultipliers } from './ceiling.ts';
+import { finishExactly } from './exact-choice.ts';
 import { exchangeMenus } from './exchange.ts';
 import { firstSet } from './first.ts';
 import type { MenuProblem } from './model.ts';
@@ -14,6 +16,8 @@ export interface ChoiceTask {
   readonly wanted: number;
   /** Parts of the search to look at before it stops without a proof. */
   readonly mostParts: number;
+  /** Finishes what the search leaves open; without it the end says how far the choice may be off. */
+  readonly exact?: ExactSolver | undefined;
   /** Sets and prices known to be good for a problem like this one. */
   readonly known?: Pick<MenuBook, 'best' | 'prices'> | undefined;
 }
@@ -25,18 +29,25 @@ export interface MenuChoice {
 }
 
 /**
- * The best sets of calls with their best mixes: a first set, the prices of all calls together, exchanges from it, then branch and bound until nothing
- * better can be left. Null when no set keeps the limits (or none was found before the search stopped).
+ * The best sets of calls with their best mixes: a first set, the prices of all calls together, exchanges from it, then
+ * branch and bound until nothing better can be left, or an exact solver for what it leaves open. Null when no set keeps
+ * the limits (or none was found before the search stopped).
  */
-export function chooseMenu({ problem, wanted, mostParts, known }: ChoiceTask): MenuChoice | null {
+export function chooseMenu({ problem, wanted, mostParts, known, exact }: ChoiceTask): MenuChoice | null {
   const first = firstSet(problem);
   if (first === null) return null;
-  const book = openBook(problem, wanted, latest(known?.prices ?? []));
-  for (const { set } of known?.best ?? []) if (isCarriable(problem, set)) workOut(book, set);
+  const book = startBook({ problem, wanted, known });
   learnRelaxation(book, book.best[0]?.set ?? first);
   exchangeMenus(book, book.best[0]?.set ?? first);
   const end = searchMenus(book, mostParts);
-  return book.best.length === 0 ? null : { book, end };
+  return book.best.length === 0 ? null : { book, end: exact ? finishExactly(book, end, exact) : end };
+}
+
+/** A book that knows what was good for a problem like this one. */
+function startBook({ problem, wanted, known }: Pick<ChoiceTask, 'problem' | 'wanted' | 'known'>): MenuBook {
+  const book = openBook(problem, wanted, latest(known?.prices ?? []));
+  for (const { set } of known?.best ?? []) if (isCarriable(problem, set)) workOut(book, set);
+  return book;
 }
 
 /** Prices taken over from another problem: the last ones found, which come from its best sets. Judgement. */

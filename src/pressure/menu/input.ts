@@ -1,5 +1,6 @@
 import type { CallLibrary } from '../../ingest/call-library.ts';
 import type { WeekSettings } from '../../ingest/week-settings.ts';
+import type { ExactSolver } from '../../stats/exact-solver.ts';
 import type { SoundnessFault } from '../protection/protection-result.ts';
 import type { ScoreDraws } from '../score/score-draws.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
@@ -14,6 +15,8 @@ export interface MenuInput {
   readonly soundness: readonly SoundnessFault[];
   /** Takes the place of the pairing cap of week.yaml. */
   readonly pairingCap?: number | undefined;
+  /** Proves the choice where the search of the menu stops; loaded by the caller, for it is large. */
+  readonly exact?: ExactSolver | undefined;
   /** What our film shows of our paths; without it every path counts as new. */
   readonly habits?: readonly PathHabit[] | undefined;
 }

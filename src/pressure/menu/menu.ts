@@ -26,7 +26,9 @@ export function planMenu(given: MenuInput): MenuResult {
   const input = withPairingCap(given);
   const compiled = compileMenu(input);
   const possible = impossibleMusts(input, compiled.offer.out).length === 0;
-  const choice = possible ? chooseMenu({ problem: compiled.problem, wanted: 2, mostParts: MENU_PARTS }) : null;
+  const choice = possible
+    ? chooseMenu({ problem: compiled.problem, wanted: 2, mostParts: MENU_PARTS, exact: input.exact })
+    : null;
   const notes = menuNotes(compiled, choice);
   if (choice === null) return { kind: 'infeasible', clashing: clashingLimits(input, compiled), notes };
   return menuResult(input, compiled, choice);
@@ -120,5 +122,6 @@ function pairingsOf(problem: MenuProblem, best: MenuMix) {
 
 function proofOf({ book, end }: MenuChoice, best: MenuMix) {
   const gap = end.finished ? 0 : Math.max(0, end.ceiling - best.objective);
-  return { finished: end.finished, gap, parts: end.parts, programs: book.programs };
+  const nextProved = end.finished && end.bestOnly !== true;
+  return { finished: end.finished, nextProved, gap, parts: end.parts, programs: book.programs };
 }

@@ -87,10 +87,12 @@ export function expectedExplosives(problem: MenuProblem, { set, shares }: Pick<M
   );
 }
 
-const shareName = (c: number, s: number) => `share${c}_${s}`;
+/** Name of the variable that holds a candidate's share of a situation. */
+export const shareName = (c: number, s: number) => `share${c}_${s}`;
 const worstName = (s: number) => `worst${s}`;
 
-function mixObjective(problem: MenuProblem, set: readonly number[]): Map<string, number> {
+/** What a mix of a set is chosen by, as factors of its variables. */
+export function mixObjective(problem: MenuProblem, set: readonly number[]): Map<string, number> {
   const { situations, limits } = problem;
   const terms = new Map<string, number>();
   situations.forEach(({ expectedSnaps }, s) => {
@@ -104,14 +106,20 @@ function mixObjective(problem: MenuProblem, set: readonly number[]): Map<string,
 }
 
 function mixConstraints(problem: MenuProblem, set: readonly number[]): LinearConstraint[] {
+  const { leastCalls } = problem.limits;
+  const uses = set.map((c) => ({ terms: overSnaps(problem, [c], () => 1), min: leastCalls }));
+  return [...mixLimits(problem, set), ...uses];
+}
+
+/** The limits on a mix, but for how often a carried call is called at least. */
+export function mixLimits(problem: MenuProblem, set: readonly number[]): LinearConstraint[] {
   const { situations, limits } = problem;
   const rates = situations.map((_, s) => ({
     terms: new Map(set.map((c) => [shareName(c, s), 1])),
     max: limits.mostPressure,
     ...(limits.leastPressure > 0 ? { min: limits.leastPressure } : {}),
   }));
-  const uses = set.map((c) => ({ terms: overSnaps(problem, [c], () => 1), min: limits.leastCalls }));
-  return [...rates, ...uses, ...pairConstraints(problem, set), ...riskConstraints(problem, set)];
+  return [...rates, ...pairConstraints(problem, set), ...riskConstraints(problem, set)];
 }
 
 /** No pair of path and coverage takes more than its share of its path's calls beyond the uncounted ones. */
@@ -137,7 +145,8 @@ function riskConstraints(problem: MenuProblem, set: readonly number[]): LinearCo
   return [{ terms, max: explosives - problem.baseExplosives }];
 }
 
-function worstConstraints(problem: MenuProblem, set: readonly number[], shift: number): LinearConstraint[] {
+/** Every situation's worst answer lies at or below what the mix is worth against each answer, less the floor. */
+export function worstConstraints(problem: MenuProblem, set: readonly number[], shift: number): LinearConstraint[] {
   const { situations, answers, limits } = problem;
   if (limits.trust === 1) return [];
   return situations.flatMap((_, s) =>
@@ -153,7 +162,7 @@ function worstConstraints(problem: MenuProblem, set: readonly number[], shift: n
 }
 
 /** A floor under the worst answer, so that the program's variables stay at or above 0. */
-function lowest(problem: MenuProblem, set: readonly number[]): number {
+export function lowest(problem: MenuProblem, set: readonly number[]): number {
   const { situations, answers } = problem;
   const each = situations.length * answers;
   return set.reduce((least, c) => Math.min(least, ...problem.byAnswer.subarray(c * each, (c + 1) * each)), 0);

@@ -45,6 +45,8 @@ export interface MenuPairing {
 export interface MenuProof {
   /** True when no menu can be worth more than the one chosen. */
   readonly finished: boolean;
+  /** True when the next-best menu is proved too, and not merely the best other one found. */
+  readonly nextProved?: boolean;
   /** Points a game by which an unseen menu could be worth more at most, by the plan's measure. */
   readonly gap: number;
   /** Parts of the search looked at, and linear programs solved for sets of calls. */

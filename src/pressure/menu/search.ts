@@ -14,6 +14,8 @@ export interface SearchEnd {
   readonly ceiling: number;
   /** Whether nothing was left open. */
   readonly finished: boolean;
+  /** Whether only the best is proved, and the next ones are merely the best found. */
+  readonly bestOnly?: boolean;
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { CallLibrary } from '../../ingest/call-library.ts';
 import type { Chart } from '../../ingest/chart.ts';
 import type { WeekSettings } from '../../ingest/week-settings.ts';
+import type { ExactSolver } from '../../stats/exact-solver.ts';
 import { archiveWeight } from '../archive/archive-weight.ts';
 import type { CountRow } from '../forecast/counts/count-row.ts';
 import { forecastWeek } from '../forecast/forecast.ts';
@@ -25,6 +26,8 @@ export interface WeekInput {
   /** YYYY-MM-DD. */
   readonly date: string;
   readonly version: string;
+  /** Proves the menu where its own search stops; large, so the caller loads it where it may be needed. */
+  readonly exact?: ExactSolver | undefined;
   /** Told the name of each stage as it begins. */
   readonly onStage?: (stage: string) => void;
 }
@@ -48,7 +51,7 @@ export function planWeek(input: WeekInput): WeekPlan {
   stage('Choosing the menu');
   const { soundness } = protection;
   const habits = ours?.remedy.habits;
-  const menu = library ? planMenu({ library, settings, scores, draws, soundness, habits }) : null;
+  const menu = library ? planMenu({ library, settings, scores, draws, soundness, habits, exact: input.exact }) : null;
   const plan: WeekPlan = {
     schema: 'pressure-plan.week/1',
     version: input.version,

@@ -58,7 +58,7 @@ function menuSentence(menu: Menu): string {
 function measureSentence(plan: WeekPlan, menu: Menu): string {
   const { trust } = plan.settings.menu;
   const measure = `Menus are compared by ${percent(trust)} of what they are worth by the forecast and ${percent(1 - trust)} of what they are worth against their best answer${menu.planValue === undefined ? '' : `: ${signed(menu.planValue)} here`}.`;
-  const next = `The second-best menu: ${menu.nextBest.difference}.`;
+  const next = `${menu.proof?.nextProved === false ? 'The best other menu found' : 'The second-best menu'}: ${menu.nextBest.difference}.`;
   return [measure, next, proofSentence(menu), drawSentence(menu)].filter((sentence) => sentence !== '').join(' ');
 }
 
