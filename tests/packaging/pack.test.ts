@@ -63,9 +63,9 @@ describe('the packed tool', () => {
     expect(paths.filter((path) => /node_modules|\/out\/|\.map$/.test(path))).toEqual([]);
   });
 
-  it('keeps to 1.5 MB packed and 5 MB installed, and brings no other package', () => {
-    expect(packed.size).toBeLessThan(1_500_000);
-    expect(packed.unpackedSize).toBeLessThan(5_000_000);
+  it('keeps to 3 MB packed and 9 MB installed, and brings no other package', () => {
+    expect(packed.size).toBeLessThan(3_000_000);
+    expect(packed.unpackedSize).toBeLessThan(9_000_000);
     expect(
       JSON.parse(run(empty, 'npm', ['ls', '--all', '--json'])).dependencies['pressure-plan'].dependencies,
     ).toBeUndefined();
