@@ -81,8 +81,9 @@ main,header.top,footer{max-width:none;padding:0}
 .bar,.tools,.skip,.find,.what-if,summary{display:none!important}
 h2{break-after:avoid;margin-top:1.4rem}
 h3,caption,summary{break-after:avoid}
-table{font-size:9pt;line-height:1.2}
-th,td{padding:.1rem .5rem .1rem 0}
+table{font-size:8.5pt;line-height:1.15}
+details table{font-size:8pt}
+th,td{padding:.05rem .5rem .05rem 0}
 figure{margin:.4rem 0 1rem}
 .scroll{margin:.3rem 0 .6rem}
 thead{display:table-header-group;break-after:avoid}
