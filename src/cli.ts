@@ -1,9 +1,11 @@
 #!/usr/bin/env node
 import { Command, CommanderError, Option } from 'commander';
 import { CommandProblem, EXIT } from './commands/exit-code.ts';
+import { optimizeLate } from './commands/optimize-late.ts';
 import { processTerminal } from './commands/terminal.ts';
 import { VERSION } from './commands/version.ts';
 
+optimizeLate(process.versions.node);
 const terminal = processTerminal();
 const json = new Option('--json', 'print the result as JSON on standard output');
 const examples = `
