@@ -1,4 +1,5 @@
 import type { Call } from '../../ingest/call-library.ts';
+import { signedPoints } from '../evidence/signed-points.ts';
 import { ceilingOf, setCeiling } from './ceiling.ts';
 import type { CompiledMenu } from './compile.ts';
 import type { MenuMembership } from './draws.ts';
@@ -7,7 +8,6 @@ import { type MenuCandidate, type MenuProblem, pairableCandidates } from './mode
 import { multipliersOf } from './multipliers.ts';
 import { priceOutside } from './outside.ts';
 import { otherCoverages } from './pairing-advice.ts';
-import { signedPoints } from './words.ts';
 
 /** A call that is not carried, and why. */
 export interface LeftOut {

@@ -1,4 +1,5 @@
 import { ANSWERS } from '../../ingest/vocabulary.ts';
+import { signedPoints } from '../evidence/signed-points.ts';
 import { type MenuMix, worthByAnswer } from './mix.ts';
 import { type MenuCandidate, type MenuProblem, pathRoom } from './model.ts';
 import type { WorstAnswer } from './result.ts';
@@ -73,10 +74,4 @@ function exchangeWords(added: readonly string[], dropped: readonly string[]): st
   if (dropped.length === 0) return `${added.join(', ')} as well`;
   if (added.length === 0) return `without ${dropped.join(', ')}`;
   return `${added.join(', ')} instead of ${dropped.join(', ')}`;
-}
-
-/** Points with their sign, to a tenth. */
-export function signedPoints(points: number): string {
-  const rounded = points.toFixed(1);
-  return points >= 0 ? `+${rounded}` : rounded.replace('-', '\u2212');
 }

@@ -1,3 +1,4 @@
+import { signedPoints } from '../evidence/signed-points.ts';
 import type { Forecast } from '../forecast/forecast-result.ts';
 import type { MenuResult } from '../menu/result.ts';
 import { FAMILY_WORDS } from '../score/family-words.ts';
@@ -144,16 +145,11 @@ function findForecast(plan: WeekPlan, target: Forecast['target'], situation: str
 
 function spreadWords(score: { readonly points: FamilyScore['points'] }): string {
   const { mean, low, high } = score.points;
-  return `${points(mean)} saved per ten snaps (80%: ${signed(low)} to ${signed(high)})`;
+  return `${points(mean)} saved per ten snaps (80%: ${signedPoints(low)} to ${signedPoints(high)})`;
 }
 
 function points(value: number): string {
-  return `${signed(value)} points`;
-}
-
-function signed(value: number): string {
-  const rounded = value.toFixed(1);
-  return value >= 0.05 ? `+${rounded}` : rounded.replace(/^-0\.0$/, '0.0');
+  return `${signedPoints(value)} points`;
 }
 
 function percent(share: number): string {

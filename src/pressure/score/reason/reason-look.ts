@@ -3,10 +3,11 @@ import { LOOK_PARTS, type LookPart, type LookRow, reaches } from '../../evidence
 import { lotsOf, meanShares } from '../../evidence/judgement-looks.ts';
 import { sheetMark } from '../../evidence/judgement-sheet.ts';
 import { percentWords } from '../../evidence/percent-words.ts';
+import { signedPoints } from '../../evidence/signed-points.ts';
 import type { ScoreModel } from '../family/family-score-model.ts';
 import { SNAPS_PER_SCORE } from '../family/family-score-points.ts';
 import type { ScoredSituation } from '../family/family-score-week.ts';
-import { sentence, signedPoints } from './reason-words.ts';
+import { sentence } from './reason-words.ts';
 
 /** The two looks that move a family most, with what they show and what is typical. */
 export function lookReasons(situation: ScoredSituation, f: number, { looks }: ScoreModel): string[] {

@@ -3,10 +3,11 @@ import type { Share } from '../../../stats/share.ts';
 import { cellIndex } from '../../evidence/evidence-cell.ts';
 import { edgeIn } from '../../evidence/evidence-race.ts';
 import { percentWords, wholePercent } from '../../evidence/percent-words.ts';
+import { signedPoints } from '../../evidence/signed-points.ts';
 import type { ScoreModel } from '../family/family-score-model.ts';
 import { SNAPS_PER_SCORE } from '../family/family-score-points.ts';
 import type { ScoredSituation } from '../family/family-score-week.ts';
-import { sentence, signedPoints } from './reason-words.ts';
+import { sentence } from './reason-words.ts';
 
 /** How the family's rushers fare against their dropbacks beside an average opponent's; null when nothing was raced. */
 export function raceReason(

@@ -1,10 +1,11 @@
 import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
 import { cellIndex } from '../../evidence/evidence-cell.ts';
 import { percentWords } from '../../evidence/percent-words.ts';
+import { signedPoints } from '../../evidence/signed-points.ts';
 import { SNAPS_PER_SCORE } from '../family/family-score-points.ts';
 import type { ScoredSituation } from '../family/family-score-week.ts';
 import { FAMILY_WORDS } from '../family-words.ts';
-import { ANSWER_SUBJECTS, sentence, signedPoints } from './reason-words.ts';
+import { ANSWER_SUBJECTS, sentence } from './reason-words.ts';
 
 /** Points per ten snaps below which a part is not worth a sentence. */
 const WORTH_SAYING = 0.05;

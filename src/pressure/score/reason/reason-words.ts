@@ -11,13 +11,6 @@ export const ANSWER_SUBJECTS: Readonly<Record<Answer, string>> = {
   movement: 'their movement passes',
 };
 
-/** Points with a sign and one decimal: `+0.4`, `-1.2`, and `0.0` for what rounds to nothing. */
-export function signedPoints(points: number): string {
-  const rounded = points.toFixed(1);
-  if (Number(rounded) === 0) return '0.0';
-  return points > 0 ? `+${rounded}` : rounded;
-}
-
 /** A sentence from its middle: first letter large, full stop at the end. */
 export function sentence(words: string): string {
   return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;

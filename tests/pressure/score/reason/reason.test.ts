@@ -14,7 +14,7 @@ import { inventedWeek } from '../invented-week.ts';
 const OFFENSE = { answers: { run: 20, screen: 20, quick: 20, dropback: 40 }, backAction: { blocks: 80, none: 20 } };
 const { week, model } = inventedWeek(OFFENSE);
 const place = (family: (typeof FAMILIES)[number]) => FAMILIES.indexOf(family);
-const signed = (points: number) => (points > 0 ? `+${points.toFixed(1)}` : points.toFixed(1));
+const signed = (points: number) => (points > 0 ? `+${points.toFixed(1)}` : points.toFixed(1).replace('-', '\u2212'));
 
 describe('reasons say the numbers that were computed', () => {
   it('names the answers that help and hurt most, with their points and shares', () => {
