@@ -76,7 +76,7 @@ ${FIELD_STYLE}footer{border-top:1px solid var(--rule);margin-top:3rem;padding-to
 @page{size:letter landscape;margin:.5in}
 @media print{
 :root{color-scheme:light;${inkVariables(INK.light)}}
-body{font-size:11pt}
+body{font-size:10pt;line-height:1.35}
 main,header.top,footer{max-width:none;padding:0}
 .bar,.tools,.skip,.find,.what-if,summary{display:none!important}
 h2{break-after:avoid;margin-top:1.4rem}
@@ -92,7 +92,7 @@ tr,.drawing,.card{break-inside:avoid}
 .scroll{overflow:visible}
 .drawing svg{min-width:0;max-height:6.6in}
 th button{display:contents}
-.short{font-size:11pt;columns:2;column-gap:.4in}
+.short{font-size:10.5pt;columns:2;column-gap:.4in}
 .short li{margin:.15rem 0;break-inside:avoid}
 .cards{grid-template-columns:repeat(3,1fr);gap:.25in}
 .card p{font-size:8.5pt;line-height:1.25}
