@@ -104,10 +104,19 @@ async function sheetText(sheet: string): Promise<string> {
 }
 
 async function readBytes(path: string): Promise<Uint8Array> {
-  return readFile(path).catch((error: Error) => {
-    throw new CommandProblem('usage', `cannot read ${path}: ${error.message}`, { cause: error });
+  return readFile(path).catch((error: NodeJS.ErrnoException) => {
+    const said = error.code === undefined ? undefined : MISSING[error.code];
+    throw new CommandProblem('usage', said ? `${said} ${path}` : `cannot read ${path}: ${error.message}`, {
+      cause: error,
+    });
   });
 }
+
+/** What a wrong name most often is. */
+const MISSING: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no file',
+  EISDIR: 'a sheet is wanted, not a folder:',
+};
 
 async function standardInput(): Promise<Uint8Array> {
   const pieces: Buffer[] = [];

@@ -114,4 +114,12 @@ describe('adopting a sheet with headers of its own', () => {
     expect(ended.code).toBe(1);
     expect(readdirSync(week)).toEqual(['opponent.csv']);
   });
+
+  it('says in plain words that there is no such file, or that it is a folder', () => {
+    const week = weekWith('opponent.csv', SHEET);
+    const missing = run(['adopt', join(week, 'other.csv')]);
+    expect([missing.code, missing.note]).toEqual([2, expect.stringContaining('there is no file')]);
+    const folder = run(['adopt', week]);
+    expect([folder.code, folder.note]).toEqual([2, expect.stringContaining('a sheet is wanted, not a folder')]);
+  });
 });
