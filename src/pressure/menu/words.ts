@@ -43,7 +43,9 @@ function duties(problem: MenuProblem, set: readonly number[], c: number): string
       set.filter((d) => problem.candidates[d]?.path === path),
     ) < Number.POSITIVE_INFINITY
   ) {
-    words.push(`no film of ours to speak of shows the path, so ${uncountedWords(problem, path)} a game may come unpaired`);
+    words.push(
+      `no film of ours to speak of shows the path, so ${uncountedWords(problem, path)} a game may come unpaired`,
+    );
   }
   if (
     neighbours.length > 0 &&
