@@ -27,6 +27,9 @@ export interface JoinedEvidence {
 /** Fewest snaps' worth in a cell: where nothing speaks, the base's outcomes stand in for one snap. */
 export const LEAST_EVIDENCE = 1;
 
+/** Snaps' worth of judgement that always stays, far below any digit: what our film has not seen is not impossible. */
+const LEAST_JUDGEMENT = 1e-12;
+
 /**
  * Joins the three kinds of evidence as Dirichlet pseudo-counts, cell by cell: the trade's judgement as the base's
  * outcome shares shifted by the sheet's mark, worth the coach's `judgement_snaps`; open data as its own shares, worth
@@ -72,7 +75,7 @@ function joinCell({ settings, ownFilm, habits }: EvidenceInput, f: number, a: nu
   const openData = weights.open_data * (open?.size ?? 0);
   const own = ownCell(ownFilm.counts, cellIndex(f, a), weights.own_film);
   const ownWorth = own.reduce((sum, count) => sum + count, 0);
-  const judgement = Math.max(weights.judgement_snaps, LEAST_EVIDENCE - openData - ownWorth);
+  const judgement = Math.max(weights.judgement_snaps, LEAST_EVIDENCE - openData - ownWorth, LEAST_JUDGEMENT);
   const base = baseShares(answer);
   const shift = pointShift(base);
   // The mark's effect on the joined cell is the judgement's share of a typical cell, however much this one holds.
