@@ -129,7 +129,7 @@ function sureness(plan: WeekPlan): string {
   const thin = snaps < 150 ? ' That is thin: lean on the trade, not on the decimals.' : '';
   const kept = faults > 0 ? ` ${faults} faulty rows are in no number.` : '';
   const judged = plan.forecast.backtest ? ` ${capital(plan.forecast.backtest.sentence)}` : '';
-  return `How sure: ${snaps} snaps of ${plan.opponent} in ${games.length} ${games.length === 1 ? 'game' : 'games'}.${thin}${kept}${judged}`;
+  return `How sure: ${snaps} ${snaps === 1 ? 'snap' : 'snaps'} of ${plan.opponent} in ${games.length} ${games.length === 1 ? 'game' : 'games'}.${thin}${kept}${judged}`;
 }
 
 const ANSWER_PLURAL: Readonly<Record<string, string>> = {
