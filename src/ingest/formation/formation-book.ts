@@ -61,12 +61,21 @@ const SIDE_WORDS: Readonly<Record<string, 'left' | 'right'>> = {
  */
 export function formationReader({ formations }: FormationBook): (name: string) => FormationStructure | undefined {
   const byName = new Map(Object.entries(formations).map(([name, found]) => [plainWord(name), found]));
+  const known = new Map<string, FormationStructure | undefined>();
   return (name) => {
-    const words = plainWord(name).split('_');
-    const { side, base } = withoutSide(words);
-    const found = byName.get(words.join('_')) ?? (side === undefined ? undefined : byName.get(base));
-    return found === undefined ? undefined : structureOf(found, side);
+    if (!known.has(name)) known.set(name, lookUp(byName, name));
+    return known.get(name);
   };
+}
+
+function lookUp(
+  byName: ReadonlyMap<string, FormationBook['formations'][string]>,
+  name: string,
+): FormationStructure | undefined {
+  const words = plainWord(name).split('_');
+  const { side, base } = withoutSide(words);
+  const found = byName.get(words.join('_')) ?? (side === undefined ? undefined : byName.get(base));
+  return found === undefined ? undefined : structureOf(found, side);
 }
 
 function structureOf(

@@ -26,7 +26,9 @@ export function unknownFormations(chart: Chart, book: FormationBook | null): Unk
   for (let i = 0; i < chart.size; i++) {
     const name = textAt(chart, 'formation', i);
     if (name === undefined || structureOf(name) !== undefined) continue;
-    rowsOf.set(name, [...(rowsOf.get(name) ?? []), i]);
+    const rows = rowsOf.get(name);
+    if (rows === undefined) rowsOf.set(name, [i]);
+    else rows.push(i);
   }
   const unknown = [...rowsOf].map(([name, rows]) => describe(chart, name, rows));
   return unknown.sort((left, right) => right.snaps - left.snaps || (left.name < right.name ? -1 : 1));
