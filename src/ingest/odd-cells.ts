@@ -35,8 +35,8 @@ export function lookAtOddCells(
 }
 
 /** Where a column's cell stands in the sheet, and what is written there. */
-export function placeOf({ index, header, name }: PlannedColumn, cells: readonly string[]): ProblemPlace {
-  if (index < 0) return { header: name, found: '' };
+export function placeOf({ index, header, textOf }: PlannedColumn, cells: readonly string[]): ProblemPlace {
+  if (index < 0) return { header, found: asWritten(textOf(cells)) };
   return { columnLetter: columnLetter(index), header: header.trim(), found: asWritten(cells[index] ?? '') };
 }
 

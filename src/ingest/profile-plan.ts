@@ -1,8 +1,9 @@
 import { type CellReading, faultReading } from './cell-reading.ts';
 import { columnIndex } from './column-letter.ts';
 import type { ColumnName } from './columns.ts';
+import { isJoinable, joinCells } from './join-cells.ts';
 import { nearestWord } from './nearest-word.ts';
-import { type ColumnSource, definitionOf, NOT_CHARTED, type Profile, profileHeaders } from './profile.ts';
+import { type ColumnSource, definitionOf, headersOf, NOT_CHARTED, type Profile, profileHeaders } from './profile.ts';
 import { compileCondition, type RowTest } from './profile-condition.ts';
 import { plainWord, readCell } from './read-cell.ts';
 import type { RowProblem } from './row-problem.ts';
@@ -49,8 +50,10 @@ function planColumn(name: ColumnName, source: ColumnSource, context: PlanContext
   if (source.header !== undefined) {
     const index = context.indexOf(source.header);
     if (index === -1) return undefined;
+    const read = translatedReader(name, source, context.profile);
+    if (source.with !== undefined) return joinedColumn(name, source, { context, index, read });
     const textOf = (cells: readonly string[]) => cells[index] ?? '';
-    return { ...base, index, header: source.header, textOf, read: translatedReader(name, source, context.profile) };
+    return { ...base, index, header: source.header, textOf, read };
   }
   const read = (written: string) => readCell(definition, written);
   if (source.value !== undefined) {
@@ -58,6 +61,21 @@ function planColumn(name: ColumnName, source: ColumnSource, context: PlanContext
     return { ...base, index: -1, header: name, textOf: () => value, read };
   }
   return { ...base, index: -1, header: name, textOf: ruleReader(source, context.indexOf), read };
+}
+
+interface JoinParts {
+  readonly context: PlanContext;
+  readonly index: number;
+  readonly read: (written: string) => CellReading;
+}
+
+/** A column read from two cells that belong together; undefined when the sheet lacks the second. */
+function joinedColumn(name: ColumnName, source: ColumnSource, parts: JoinParts): PlannedColumn | undefined {
+  const second = parts.context.indexOf(source.with ?? '');
+  if (second === -1 || !isJoinable(name)) return undefined;
+  const textOf = (cells: readonly string[]) => joinCells(name, cells[parts.index] ?? '', cells[second] ?? '');
+  const header = `${source.header} with ${source.with}`;
+  return { name, kind: definitionOf(name).kind, index: -1, header, textOf, read: parts.read };
 }
 
 function translatedReader(name: ColumnName, source: ColumnSource, profile: Profile): (written: string) => CellReading {
@@ -77,6 +95,7 @@ function translationOf(source: ColumnSource, profile: Profile): CellTranslation 
     notCharted: new Set([...profile.not_charted, ...source.not_charted].map(plainWord)),
     words: new Map(words),
     as: source.as,
+    dates: source.dates,
     sides: sidesOf(source),
     otherWordsAreBlank: source.others === undefined ? 'kept' : 'blank',
   };
@@ -108,7 +127,7 @@ function keepTest(profile: Profile, indexOf: (header: string) => number): RowTes
 
 /** A header asked for in a condition must be there; one that only feeds a column leaves the column not charted. */
 function absentHeaders({ file, row, headers }: HeaderRow, profile: Profile, indexOf: (header: string) => number) {
-  const feeding = new Set(Object.values(profile.columns).flatMap(({ header }) => header ?? []));
+  const feeding = new Set(Object.values(profile.columns).flatMap(headersOf));
   const absent = profileHeaders(profile).filter((header) => indexOf(header) === -1);
   return absent.map((header): RowProblem => {
     const near = nearestWord(header, headers);

@@ -1,7 +1,9 @@
 import * as z from 'zod';
 import { CHART_COLUMNS, type ColumnDefinition, type ColumnName } from './columns.ts';
+import { isJoinable, JOINABLE } from './join-cells.ts';
 import { conditionsSchema } from './profile-condition.ts';
 import { plainWord, readCell } from './read-cell.ts';
+import { PAIR_DATES } from './read-pair.ts';
 import { sideBySideSchema } from './side-by-side.ts';
 import { TRANSFORMS, type Transform } from './translate-cell.ts';
 
@@ -17,9 +19,18 @@ const source = z.preprocess(
   (value) => (typeof value === 'string' ? { header: value } : value),
   z.strictObject({
     header: z.string().min(1).optional().describe('the header of the sheet that feeds this column'),
+    with: z
+      .string()
+      .min(1)
+      .optional()
+      .describe('a second header of it: the side beside a yard line, seconds beside minutes, the score to take away'),
     value: z.string().min(1).optional().describe('the same value on every row'),
     rules: z.array(rule).min(1).optional().describe('the first rule that holds gives the word; none: not charted'),
     as: z.enum(TRANSFORMS).optional().describe('how the cell is turned into ours'),
+    dates: z
+      .enum(PAIR_DATES)
+      .optional()
+      .describe('for pairs that became dates: plain is month, then day; turned the other way round'),
     sides: z
       .record(z.string(), z.enum(['own', 'opp']))
       .optional()
@@ -65,7 +76,7 @@ export type ColumnSource = z.output<typeof source>;
 export function profileHeaders(profile: Profile): readonly string[] {
   const sources = Object.values(profile.columns);
   const conditions = [...profile.keep_when, ...profile.drop_when, ...sources.flatMap(conditionsOf)];
-  const named = [...sources.flatMap(({ header }) => header ?? []), ...conditions.map(({ header }) => header)];
+  const named = [...sources.flatMap(headersOf), ...conditions.map(({ header }) => header)];
   return [...new Set(named)];
 }
 
@@ -74,6 +85,11 @@ export function definitionOf(name: ColumnName): ColumnDefinition {
   const found: ColumnDefinition | undefined = CHART_COLUMNS.find((column) => column.name === name);
   if (found === undefined) throw new RangeError(`no column is named ${name}`);
   return found;
+}
+
+/** The headers that feed a column: one, or two that belong together. */
+export function headersOf(source: ColumnSource): readonly string[] {
+  return [source.header, source.with].flatMap((header) => header ?? []);
 }
 
 function conditionsOf({ rules }: ColumnSource) {
@@ -96,6 +112,9 @@ function faultsOf(name: ColumnName, entry: ColumnSource): SourceFault[] {
   if (entry.sides !== undefined && definition.cell.form !== 'field') {
     faults.push({ path: ['sides'], rule: `does not fit ${name}` });
   }
+  if (entry.with !== undefined && (entry.header === undefined || !isJoinable(name))) {
+    faults.push({ path: ['with'], rule: `goes with the header of ${JOINABLE.join(', ')}` });
+  }
   return [...faults, ...outputsOf(entry).flatMap((output) => outputFault(definition, output))];
 }
 
@@ -104,7 +123,11 @@ function fits({ cell }: ColumnDefinition, as: Transform): boolean {
     case 'yards_to_goal':
     case 'yards_from_own_goal':
     case 'signed_yard_line':
+    case 'bare_is_opp':
+    case 'bare_is_own':
       return cell.form === 'field';
+    case 'figure':
+      return cell.form === 'number' || (cell.form === 'code' && cell.shape === 'personnel');
     case 'zero_one':
       return cell.form === 'word' && cell.words.includes('yes');
     case 'plus':

@@ -58,6 +58,20 @@ describe('reading a sheet through a profile', () => {
     { column: 'ball_on', as: 'signed_yard_line', text: '20', value: 20 },
     { column: 'ball_on', as: 'signed_yard_line', text: '+20', value: 20 },
     { column: 'ball_on', as: 'signed_yard_line', text: '50', value: 50 },
+    { column: 'ball_on', as: 'bare_is_opp', text: '20', value: 20 },
+    { column: 'ball_on', as: 'bare_is_opp', text: 'O35', value: 65 },
+    { column: 'ball_on', as: 'bare_is_own', text: '35', value: 65 },
+    { column: 'ball_on', as: 'bare_is_own', text: '+20', value: 20 },
+    { column: 'ball_on', as: 'bare_is_own', text: '50', value: 50 },
+    { column: 'gain', as: 'figure', text: '(3)', value: -3 },
+    { column: 'gain', as: 'figure', text: '+5', value: 5 },
+    { column: 'gain', as: 'figure', text: '-3 yds', value: -3 },
+    { column: 'gain', as: 'figure', text: 'loss of 4', value: -4 },
+    { column: 'gain', as: 'figure', text: 'No gain', value: 0 },
+    { column: 'gain', as: 'figure', text: '1 yd', value: 1 },
+    { column: 'quarter', as: 'figure', text: 'Q2', value: 2 },
+    { column: 'personnel', as: 'figure', text: '11 personnel', value: '11' },
+    { column: 'personnel', as: 'figure', text: '21p', value: '21' },
     { column: 'checked', as: 'zero_one', text: '1', value: 'yes' },
     { column: 'checked', as: 'zero_one', text: '0', value: 'no' },
     { column: 'score_margin', as: 'plus', text: '+7', value: 7 },
@@ -174,5 +188,75 @@ describe('a profile file', () => {
   it.each(['league-2022', 'own-2022'])('the example %s is sound', (name) => {
     const text = readFileSync(new URL(`profiles/${name}.yaml`, import.meta.url), 'utf8');
     expect(Object.keys(profileOf(text).columns)).toContain('ball_on');
+  });
+});
+
+describe('a column of ours that stands in two of the sheet', () => {
+  const joined = (line: string, cells: string) =>
+    read(`dn,need,kind,a,b\n1,10,R,${cells}\n`, `${BASE.replace(/ {2}ball_on.*\n/, '')}  ${line}\n`);
+
+  it.each([
+    ['ball_on: { header: b, with: a }', 'OWN,35', 65],
+    ['ball_on: { header: b, with: a }', '+,20', 20],
+    ['ball_on: { header: b, with: a }', ',50', 50],
+    ['ball_on: { header: b, with: a, sides: { HC: own, OAK: opp } }', 'HC,35', 65],
+    ['ball_on: { header: b, with: a, sides: { HC: own, OAK: opp } }', 'oak,20', 20],
+  ] as const)('%s reads %s as %d yards to the goal line', (line, cells, yards) => {
+    const reading = joined(line, cells);
+    expect(reading.problems).toEqual([]);
+    expect(cell(reading, 'ball_on')).toBe(yards);
+  });
+
+  it.each([
+    ['clock: { header: a, with: b }', '7,5', 425],
+    ['clock: { header: a, with: b }', '7,', undefined],
+    ['score_margin: { header: a, with: b }', '14,21', -7],
+    ['score_margin: { header: a, with: b }', '14,', undefined],
+  ] as const)('%s reads %s as %s', (line, cells, value) => {
+    const reading = joined(`ball_on: { value: own 35 }\n  ${line}`, cells);
+    expect(reading.problems).toEqual([]);
+    expect(cell(reading, line.startsWith('clock') ? 'clock' : 'score_margin')).toBe(value);
+  });
+
+  it('names both headers, and what they hold, when they cannot be read', () => {
+    const [problem] = joined('ball_on: { header: b, with: a }', 'OAK,35').problems;
+    expect(problem).toMatchObject({ header: 'b with a', found: 'OAK 35', severity: 'fault' });
+    expect(joined('ball_on: { header: b, with: zz }', 'OWN,35').problems.map(describeProblem).join('\n')).toContain(
+      'zz',
+    );
+  });
+
+  it('goes with columns that can be split, and with a header', () => {
+    expect(faultsOf('columns:\n  hash: { header: x, with: y }\n').join()).toContain('ball_on, clock, score_margin');
+    expect(faultsOf('columns:\n  ball_on: { value: own 35, with: y }\n').join()).toContain('goes with the header');
+  });
+});
+
+describe('pairs that a spreadsheet took for dates', () => {
+  const PAIRS = `
+columns:
+  game: { value: w1 }
+  down: { header: dd, as: first_of_pair, dates: DATES }
+  to_go: { header: dd, as: second_of_pair, dates: DATES }
+  ball_on: { value: own 35 }
+  play_kind: { header: kind, words: { R: run } }
+`;
+  it.each<readonly [string, string, readonly number[]]>([
+    ['plain', '10-Mar', [3, 10]],
+    ['plain', '2026-03-10', [3, 10]],
+    ['plain', '3/10/2026', [3, 10]],
+    ['plain', '1935-03-01', [3, 35]],
+    ['plain', '46091', [3, 10]],
+    // The manual of DATEVALUE at pensionsoft.com gives 42736 for 1 January 2017.
+    ['plain', '42736', [1, 1]],
+    ['plain', '3-10', [3, 10]],
+    ['turned', '3-Oct', [3, 10]],
+    ['turned', '2026-10-03', [3, 10]],
+    ['turned', '10/3/2026', [3, 10]],
+    ['turned', '3-15', [3, 15]],
+  ])('%s: %s is %j', (dates, text, pair) => {
+    const reading = read(`dd,kind\n${text},R\n`, PAIRS.replaceAll('DATES', dates));
+    expect(reading.problems.filter(({ severity }) => severity === 'fault')).toEqual([]);
+    expect([cell(reading, 'down'), cell(reading, 'to_go')]).toEqual(pair);
   });
 });
