@@ -7,8 +7,9 @@ import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import { type Adjustment, adjustWeek } from '../pressure/tonight/adjust.ts';
 import { habitWords, warningWords } from '../report/adjust/half-time-words.ts';
 import { CommandProblem, EXIT } from './exit-code.ts';
-import { type FoundFile, readSheets } from './season-folder.ts';
-import { planIsNewest, savedPlan } from './sunday-plan.ts';
+import { inputsPrint } from './seal.ts';
+import { type FoundFile, holdsOpponent, readSeasonFolder, readSheets } from './season-folder.ts';
+import { savedPlan } from './sunday-plan.ts';
 import { tableText } from './table-text.ts';
 import type { Terminal } from './terminal.ts';
 import { writeFiles } from './write-files.ts';
@@ -75,12 +76,23 @@ function lines(problems: readonly RowProblem[]): string[] {
   return [...groups.map(describeGroup), ...(restProblems > 0 ? [`… and ${restProblems} more`] : [])];
 }
 
-/** The saved plan where nothing is newer; else the season is read, and worked out again when the plan does not fit it. */
+/** The saved plan where it was made from the very files of the season; else it is worked out again from them. */
 async function sundayPlan(weekFolder: string, terminal: Terminal): Promise<WeekPlan> {
   const saved = await savedPlan(weekFolder);
-  if (saved && (await planIsNewest(weekFolder))) return saved;
+  if (saved.kind === 'sound') {
+    if (!(await holdsOpponent(weekFolder))) return planAlone(saved.value, terminal);
+    if (saved.seal.inputs === inputsPrint(await readSeasonFolder(weekFolder))) return saved.value;
+  }
   const { plannedWeek } = await import('./week-plan-source.ts');
   return (await plannedWeek(weekFolder, terminal)).plan;
+}
+
+/** At the field there may be no more than the plan and tonight's sheet. */
+function planAlone(plan: WeekPlan, terminal: Terminal): WeekPlan {
+  terminal.note(
+    `There is no opponent….csv here to hold out/report.json to; it is taken as Sunday's plan for ${plan.opponent}`,
+  );
+  return plan;
 }
 
 function updateText(update: Adjustment): string {

@@ -6,6 +6,7 @@ import { EXIT } from './exit-code.ts';
 import { pageScript } from './page-script.ts';
 import { readWeek, type WeekInputs } from './read-week.ts';
 import { rejectsCsv } from './rejects.ts';
+import { inputsPrint, type Seal, sealed, sealedText } from './seal.ts';
 import { readSeasonFolder } from './season-folder.ts';
 import { requireSeed } from './seed-option.ts';
 import type { Terminal } from './terminal.ts';
@@ -21,26 +22,29 @@ export interface ReportOptions {
 
 /** Reads the week, works out the plan, and writes report, call sheet and tip sheet; all of them or none. */
 export async function report(weekFolder: string, options: ReportOptions, terminal: Terminal): Promise<number> {
-  const week = readWeek(await readSeasonFolder(weekFolder));
+  const folder = await readSeasonFolder(weekFolder);
+  const week = await readWeek(folder);
   const seed = options.seed === undefined ? week.settings.seed : requireSeed(options.seed);
   const plan = await workOutPlan({ ...week, settings: { ...week.settings, seed } }, terminal);
   terminal.progress('Drawing the pages');
-  const { reviews } = await earlierReviews(weekFolder);
-  const pages = await drawPages(plan, reviews);
+  const { reviews, problems } = await earlierReviews(weekFolder);
+  const saved = sealed(plan, inputsPrint(folder));
+  const pages = await drawPages(saved, reviews);
   terminal.progress('');
   const written = await writeFiles(options.output ?? join(weekFolder, 'out'), [...pages, ...rejectFiles(week)]);
-  if (options.json) terminal.out(`${JSON.stringify(plan, null, 2)}\n`);
+  if (options.json) terminal.out(`${JSON.stringify(saved, null, 2)}\n`);
+  for (const problem of problems) terminal.note(problem);
   tellReader(week, written, terminal);
   return week.faults > 0 ? EXIT.faults : EXIT.fine;
 }
 
-async function drawPages(plan: WeekPlan, reviews: readonly Review[]): Promise<OutputFile[]> {
+async function drawPages(plan: WeekPlan & { readonly seal: Seal }, reviews: readonly Review[]): Promise<OutputFile[]> {
   const { renderReport } = await import('../report/render-report.ts');
   const { renderCallSheet } = await import('../report/render-call-sheet.ts');
   const { renderTipSheet } = await import('../report/render-tip-sheet.ts');
   return [
     { name: 'report.html', text: await renderReport(plan, { script: await pageScript(), reviews }) },
-    { name: 'report.json', text: `${JSON.stringify(plan, null, 1)}\n` },
+    { name: 'report.json', text: sealedText(plan) },
     { name: 'call-sheet.html', text: await renderCallSheet(plan) },
     { name: 'tip-sheet.html', text: await renderTipSheet(plan) },
   ];

@@ -7,6 +7,7 @@ import { seasonSentences } from '../report/review/season-words.ts';
 import { earlierReviews } from './earlier-reviews.ts';
 import { CommandProblem, EXIT } from './exit-code.ts';
 import { type GameReading, readGame } from './read-game.ts';
+import { sealed, sealedText } from './seal.ts';
 import { tableText } from './table-text.ts';
 import type { Terminal } from './terminal.ts';
 import { planSaidOnSunday } from './week-plan-source.ts';
@@ -20,7 +21,7 @@ export interface ReviewOptions {
 
 /** Judges Sunday's plan and our calls on the finished game, and puts the season so far together. */
 export async function review(weekFolder: string, options: ReviewOptions, terminal: Terminal): Promise<number> {
-  const { week, plan, sunday } = await planSaidOnSunday(weekFolder, terminal);
+  const { week, inputs, plan, sunday } = await planSaidOnSunday(weekFolder, terminal);
   const played = await readGame(weekFolder, { opponent: plan.opponent, library: week.library });
   for (const line of played.named) terminal.note(line);
   if (played.game.size === 0)
@@ -36,13 +37,14 @@ export async function review(weekFolder: string, options: ReviewOptions, termina
     earlierFilm: week.ownFilm,
   });
   const before = await earlierReviews(weekFolder);
+  for (const problem of before.problems) terminal.note(problem);
   const reviews = [...before.reviews, made];
   const season = seasonOf(reviews, before.notReviewed);
   const { renderReview } = await import('../report/review/render-review.ts');
   const { renderSeason } = await import('../report/review/render-season.ts');
   const written = await writeFiles(options.output ?? join(weekFolder, 'out'), [
     { name: 'review.html', text: await renderReview(made) },
-    { name: 'review.json', text: `${JSON.stringify(made, null, 1)}\n` },
+    { name: 'review.json', text: sealedText(sealed(made, inputs)) },
     { name: 'season.html', text: await renderSeason(season, reviews) },
   ]);
   const result = { review: made, season };

@@ -30,6 +30,7 @@ export interface SeasonFolder {
   readonly ownFilm: readonly FoundFile[];
 }
 
+const OPPONENT = /^opponent/i;
 const SHEET = /\.(csv|tsv|txt|xlsx)$/i;
 
 /**
@@ -41,7 +42,7 @@ export async function readSeasonFolder(weekFolder: string): Promise<SeasonFolder
   const week = resolve(weekFolder);
   await requireFolder(week, weekFolder);
   const season = dirname(week);
-  const opponent = await readSheets(week, weekFolder, /^opponent/i);
+  const opponent = await readSheets(week, weekFolder, OPPONENT);
   if (opponent.length === 0)
     throw new CommandProblem(
       'faults',
@@ -65,6 +66,11 @@ export async function readSeasonFolder(weekFolder: string): Promise<SeasonFolder
     counts: await readSheets(join(season, 'archive'), join(weekFolder, '..', 'archive'), /counts/i),
     ...(await readEarlierWeeks(season, week, weekFolder)),
   };
+}
+
+/** Whether a week folder holds a sheet of the opponent. */
+export async function holdsOpponent(weekFolder: string): Promise<boolean> {
+  return (await namesIn(resolve(weekFolder), weekFolder)).some((name) => SHEET.test(name) && OPPONENT.test(name));
 }
 
 /** Sheets of a folder whose names match, in name order; an absent folder has none. */

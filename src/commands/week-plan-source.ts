@@ -1,31 +1,34 @@
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import type { SundaySource } from '../pressure/review/review.ts';
 import { readWeek, type WeekInputs } from './read-week.ts';
+import type { SavedJson } from './saved-json.ts';
+import { inputsPrint } from './seal.ts';
 import { readSeasonFolder } from './season-folder.ts';
-import { planFits, savedPlan } from './sunday-plan.ts';
+import { changedPlanPlace, savedPlan } from './sunday-plan.ts';
 import type { Terminal } from './terminal.ts';
 
 /** A week with Sunday's plan, and where the plan came from. */
 export interface PlannedWeek {
   readonly week: WeekInputs;
+  /** The print of the files it was read from. */
+  readonly inputs: string;
   readonly plan: WeekPlan;
   readonly sunday: 'report.json' | 'worked out again';
 }
 
 /**
- * Reads a week and Sunday's plan: the one in out/report.json when it was made from the same inputs, else worked out again
+ * Reads a week and Sunday's plan: the one in out/report.json when it was made from the same files, else worked out again
  * without writing it.
  */
 export async function plannedWeek(weekFolder: string, terminal: Terminal): Promise<PlannedWeek> {
-  const week = readWeek(await readSeasonFolder(weekFolder));
-  const saved = await savedPlan(weekFolder);
-  if (saved && planFits(saved, week)) return { week, plan: saved, sunday: 'report.json' };
-  terminal.note(
-    saved
-      ? "out/report.json was made from other inputs; Sunday's plan is worked out again"
-      : "No out/report.json of this version; Sunday's plan is worked out",
-  );
-  return workedOutAgain(week, terminal);
+  const { week, inputs, saved } = await weekWithSaved(weekFolder);
+  if (saved.kind === 'sound' && saved.seal.inputs === inputs) {
+    return { week, inputs, plan: saved.value, sunday: 'report.json' };
+  }
+  if (saved.kind === 'sound')
+    terminal.note("out/report.json was made from other inputs; Sunday's plan is worked out again");
+  if (saved.kind === 'absent') terminal.note("No out/report.json of this version; Sunday's plan is worked out");
+  return workedOutAgain({ weekFolder, week, inputs, saved }, terminal);
 }
 
 /** A week with the plan as it was said on Sunday. */
@@ -38,15 +41,41 @@ export interface SaidWeek extends Omit<PlannedWeek, 'sunday'> {
  * forecast is judged as it was given; without one it is worked out again. No plan ever reads its own week's game.
  */
 export async function planSaidOnSunday(weekFolder: string, terminal: Terminal): Promise<SaidWeek> {
-  const week = readWeek(await readSeasonFolder(weekFolder));
-  const saved = await savedPlan(weekFolder);
-  if (saved && saved.opponent === week.settings.opponent)
-    return { week, plan: saved, sunday: planFits(saved, week) ? 'report.json' : 'report.json of other inputs' };
-  terminal.note("No out/report.json of this version and opponent; Sunday's plan is worked out without the game");
-  return workedOutAgain(week, terminal);
+  const { week, inputs, saved } = await weekWithSaved(weekFolder);
+  if (saved.kind === 'sound' && saved.value.opponent === week.settings.opponent) {
+    const sunday = saved.seal.inputs === inputs ? 'report.json' : 'report.json of other inputs';
+    return { week, inputs, plan: saved.value, sunday };
+  }
+  if (saved.kind === 'sound')
+    terminal.note(
+      `out/report.json is a plan against ${saved.value.opponent}, not ${week.settings.opponent}; Sunday's plan is worked out without the game`,
+    );
+  if (saved.kind === 'absent')
+    terminal.note("No out/report.json of this version and opponent; Sunday's plan is worked out without the game");
+  return workedOutAgain({ weekFolder, week, inputs, saved }, terminal);
 }
 
-async function workedOutAgain(week: WeekInputs, terminal: Terminal): Promise<PlannedWeek> {
+interface WeekWithSaved {
+  readonly weekFolder: string;
+  readonly week: WeekInputs;
+  /** The print of the files the week was read from. */
+  readonly inputs: string;
+  readonly saved: SavedJson<WeekPlan>;
+}
+
+async function weekWithSaved(weekFolder: string): Promise<WeekWithSaved> {
+  const folder = await readSeasonFolder(weekFolder);
+  return { weekFolder, week: await readWeek(folder), inputs: inputsPrint(folder), saved: await savedPlan(weekFolder) };
+}
+
+async function workedOutAgain({ weekFolder, week, inputs, saved }: WeekWithSaved, terminal: Terminal) {
+  if (saved.kind === 'unusable') terminal.note(`${saved.problem}; Sunday's plan is worked out again`);
   const { workOutPlan } = await import('./work-out-plan.ts');
-  return { week, plan: await workOutPlan(week, terminal), sunday: 'worked out again' };
+  const plan = await workOutPlan(week, terminal);
+  if (saved.kind === 'unusable') {
+    const place = changedPlanPlace(saved, { plan, inputs });
+    if (place !== null) terminal.note(`It was changed at ${place}`);
+    terminal.note(`To write it anew: pressure-plan report ${weekFolder}`);
+  }
+  return { week, inputs, plan, sunday: 'worked out again' as const };
 }

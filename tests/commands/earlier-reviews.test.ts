@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
 import { earlierReviews } from '../../src/commands/earlier-reviews.ts';
+import { sealed, sealedText } from '../../src/commands/seal.ts';
 import { VERSION } from '../../src/commands/version.ts';
 
 const season = mkdtempSync(join(tmpdir(), 'reviews-'));
@@ -13,7 +14,10 @@ function week(name: string, files: Readonly<Record<string, string>>): void {
   for (const [file, text] of Object.entries(files)) writeFileSync(join(season, name, file), text);
 }
 
-const review = (version: string) => JSON.stringify({ schema: 'pressure-plan.review/1', version, week: 'moved' });
+let made = 0;
+/** A review in little: every one tells of another day. */
+const review = (version: string) =>
+  sealedText(sealed({ schema: 'pressure-plan.review/1', version, week: 'moved', day: ++made }, ''));
 
 it('takes the reviews of earlier weeks in order and names the charted games without one', async () => {
   week('week-03', { 'out/review.json': review(VERSION), 'game.csv': '' });
@@ -24,7 +28,42 @@ it('takes the reviews of earlier weeks in order and names the charted games with
   week('week-07', { 'opponent.csv': '' });
   week('week-08', { 'out/review.json': review(VERSION), 'game.csv': '' });
   week('week-09', { 'out/review.json': review(VERSION) });
-  const { reviews, notReviewed } = await earlierReviews(join(season, 'week-08'));
+  const { reviews, notReviewed, problems } = await earlierReviews(join(season, 'week-08'));
   expect(reviews.map((found) => found.week)).toEqual(['week-02', 'week-03']);
   expect(notReviewed).toEqual(['week-04', 'week-05', 'week-06']);
+  expect(problems).toEqual([
+    expect.stringMatching(
+      /week-05.out.review\.json is cut off: it ends within line 1\. To write it anew: .* review .*week-05$/,
+    ),
+    expect.stringMatching(
+      /week-06.out.review\.json, at "version": "0\.0\.1", this is version "0\.1\.0" of the tool\. /,
+    ),
+  ]);
+});
+
+it('takes no review twice, and none that was changed', async () => {
+  const again = mkdtempSync(join(tmpdir(), 'reviews-'));
+  const put = (name: string, text: string) => {
+    mkdirSync(join(again, name, 'out'), { recursive: true });
+    writeFileSync(join(again, name, 'game.csv'), '');
+    writeFileSync(join(again, name, 'out/review.json'), text);
+  };
+  const text = review(VERSION);
+  put('week-01', text);
+  put('week-02', text);
+  put('week-03', text.replace('moved', 'other'));
+  put('week-04', '');
+  put('week-05', '[]');
+  mkdirSync(join(again, 'week-06/out/review.json'), { recursive: true });
+  const { reviews, notReviewed, problems } = await earlierReviews(join(again, 'week-08'));
+  rmSync(again, { recursive: true });
+  expect(reviews.map(({ week }) => week)).toEqual(['week-01']);
+  expect(notReviewed).toEqual(['week-02', 'week-03', 'week-04', 'week-05']);
+  expect(problems.map((line) => line.replaceAll(again, ''))).toEqual([
+    expect.stringContaining('out/review.json of week-02 is a copy of that of week-01'),
+    expect.stringMatching(/week-03.* was changed after it was written, at opponent: nothing cannot stand there/),
+    expect.stringMatching(/week-04.*review\.json is empty/),
+    expect.stringMatching(/week-05.*review\.json holds no object/),
+    expect.stringMatching(/week-06.*review\.json is not a file/),
+  ]);
 });

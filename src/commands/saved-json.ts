@@ -1,0 +1,123 @@
+import { CommandProblem } from './exit-code.ts';
+import { bytesOf } from './read-disk.ts';
+import { isUntouched, type Seal } from './seal.ts';
+import { VERSION } from './version.ts';
+
+/** A JSON file of ours, read again. */
+export type SavedJson<Value> =
+  | { readonly kind: 'sound'; readonly value: Value; readonly seal: Seal }
+  | { readonly kind: 'absent' }
+  | UnusableJson;
+
+/** A file that was changed, is not whole, or is none of this version. */
+export interface UnusableJson {
+  readonly kind: 'unusable';
+  /** Which file, where in it, and what is wrong; no full stop at the end. */
+  readonly problem: string;
+  /** What stands in it, where it is ours and was only changed: to tell where. */
+  readonly changed?: Readonly<Record<string, unknown>>;
+}
+
+/** Where the file lies and what it must be. */
+export interface SavedFile {
+  readonly path: string;
+  /** Its path as the user would name it. */
+  readonly shown: string;
+  /** The schema named in it, such as `pressure-plan.week/1`. */
+  readonly schema: string;
+}
+
+/** A file larger than this is none of ours; judgement (the demo's plan takes under two megabytes). */
+const LARGEST_BYTES = 200_000_000;
+
+/** Reads a file that was sealed when it was written. Only an untouched file of this version is sound. */
+export async function readSaved<Value>(file: SavedFile): Promise<SavedJson<Value>> {
+  try {
+    const bytes = await bytesOf(file.path, file.shown);
+    if (bytes.length > LARGEST_BYTES) return unusable(`${file.shown} is far larger than any file of ours`);
+    return soundValue(file, bytes);
+  } catch (error) {
+    if (isAbsent(error)) return { kind: 'absent' };
+    if (error instanceof CommandProblem) return unusable(error.message);
+    throw error;
+  }
+}
+
+function isAbsent(error: unknown): boolean {
+  const { code } = ((error as Error).cause ?? {}) as NodeJS.ErrnoException;
+  return code === 'ENOENT' || code === 'ENOTDIR';
+}
+
+function soundValue<Value>({ shown, schema }: SavedFile, bytes: Uint8Array): SavedJson<Value> {
+  const parsed = parse(textOf(bytes));
+  if (parsed.kind === 'broken') return unusable(`${shown} ${parsed.words}`);
+  const { value } = parsed;
+  const wrong = wrongKey(value, schema);
+  if (wrong !== null) return unusable(`${shown}, at "${wrong.key}": ${wrong.words}`);
+  const seal = value['seal'] as Seal;
+  if (isUntouched(bytes, seal)) return { kind: 'sound', value: value as Value, seal };
+  return { ...unusable(`${shown} was changed after it was written`), changed: value };
+}
+
+/** The buffer's own way is several times faster than a decoder, which half-time feels. */
+function textOf(bytes: Uint8Array): string {
+  const text = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length).toString();
+  return text.startsWith('\ufeff') ? text.slice(1) : text;
+}
+
+type Parsed =
+  | { readonly kind: 'object'; readonly value: Readonly<Record<string, unknown>> }
+  | { readonly kind: 'broken'; readonly words: string };
+
+function parse(text: string): Parsed {
+  try {
+    const value: unknown = JSON.parse(text);
+    if (typeof value === 'object' && value !== null && !Array.isArray(value))
+      return { kind: 'object', value: value as Record<string, unknown> };
+    return { kind: 'broken', words: 'holds no object' };
+  } catch (error) {
+    return { kind: 'broken', words: brokenWords(text, error as Error) };
+  }
+}
+
+function brokenWords(text: string, { message }: Error): string {
+  if (text.trim() === '') return 'is empty';
+  const lines = text.split('\n').length;
+  const at = /position (\d+)/.exec(message)?.[1];
+  // The engine tells where it stopped, or that it met the end too early.
+  if (at === undefined || Number(at) >= text.trimEnd().length) return `is cut off: it ends within line ${lines}`;
+  return `cannot be read at line ${text.slice(0, Number(at)).split('\n').length}: it is no JSON there`;
+}
+
+interface WrongKey {
+  readonly key: string;
+  readonly words: string;
+}
+
+function wrongKey(value: Readonly<Record<string, unknown>>, schema: string): WrongKey | null {
+  if (value['schema'] !== schema)
+    return { key: 'schema', words: `${foundWords(value['schema'])} where "${schema}" belongs` };
+  if (value['version'] !== VERSION)
+    return { key: 'version', words: `${foundWords(value['version'])}, this is version "${VERSION}" of the tool` };
+  if (!isSeal(value['seal'])) return { key: 'seal', words: 'it is missing; an earlier version wrote the file' };
+  return null;
+}
+
+function isSeal(value: unknown): value is Seal {
+  const { inputs, content } = (value ?? {}) as Record<string, unknown>;
+  return typeof inputs === 'string' && typeof content === 'string';
+}
+
+/** Characters of a value that are shown. */
+const SHOWN = 40;
+
+/** A value as it stands in a file, cut short. */
+export function foundWords(value: unknown): string {
+  if (value === undefined) return 'nothing';
+  const text = JSON.stringify(value);
+  return text.length > SHOWN ? `${text.slice(0, SHOWN)}…` : text;
+}
+
+function unusable(problem: string): UnusableJson {
+  return { kind: 'unusable', problem };
+}
