@@ -29,7 +29,7 @@ export default {
       to: { dependencyTypes: ['core'] },
     },
     { name: 'nothing-imports-the-shell', severity: 'error', from: { path: '^src/(stats|ingest|pressure|report)/' }, to: { path: '^src/(commands|cli)' } },
-    only('zod-papaparse-yaml-in-ingest-only', 'zod|papaparse|yaml', '^src/(ingest|commands)/'),
+    only('zod-papaparse-yaml-in-ingest-only', 'zod|papaparse|yaml|js-yaml', '^src/(ingest|commands)/'),
     only('workbooks-in-ingest-only', 'read-excel-file', '^src/ingest/'),
     only('vega-in-report-only', 'vega[^/]*', '^src/report/'),
     only('solvers-and-special-functions-in-stats-only', 'yalps|highs|cephes|simple-statistics', '^src/stats/'),

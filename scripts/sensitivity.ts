@@ -28,7 +28,7 @@ for (const scenario of SCENARIOS) {
   }
 }
 
-const week = readWeek(await readSeasonFolder('data/demo/season/week-09'));
+const week = await readWeek(await readSeasonFolder('data/demo/season/week-09'));
 const forecast = forecastWeek({ ...week, seed: week.settings.seed });
 const seen = { ...week, forecast, seed: week.settings.seed };
 const protection = protectionChapter(seen);

@@ -6,7 +6,7 @@ import { readSheet } from '../ingest/read-sheet.ts';
 import { describeProblem, type RowProblem } from '../ingest/row-problem.ts';
 import { checkAcross } from '../ingest/snap-checks.ts';
 import { type SituationCuts, weekSettingsSchema } from '../ingest/week-settings.ts';
-import { readYaml } from '../ingest/yaml-file.ts';
+import { readYamlQuickly } from '../ingest/yaml-file-quick.ts';
 import { withOffense } from '../pressure/plan/name-offense.ts';
 import { CommandProblem } from './exit-code.ts';
 import { readWeek } from './read-week.ts';
@@ -85,7 +85,7 @@ async function readPath(path: string, profile: Profile | null): Promise<PathRead
 }
 
 async function readWeekFolder(path: string): Promise<PathReading> {
-  const { chart, archive, counts, settings, opponent, problems, faults } = readWeek(await readSeasonFolder(path));
+  const { chart, archive, counts, settings, opponent, problems, faults } = await readWeek(await readSeasonFolder(path));
   const { offense: _, ...others } = chart.columns;
   return {
     tested: withOffense({ ...chart, columns: others }, opponent),
@@ -124,7 +124,7 @@ function sheetOf(path: string): Promise<FoundFile[]> {
 async function readProfile(path: string): Promise<Profile> {
   const found = await readOne(dirname(path), dirname(path), basename(path));
   if (found === null) throw new CommandProblem('usage', `there is no profile ${path}`);
-  const reading = readYaml(found.bytes, profileSchema, found.file);
+  const reading = await readYamlQuickly(found.bytes, profileSchema, found.file);
   if (reading.kind === 'value') return reading.value;
   throw new CommandProblem('faults', reading.problems.map(describeProblem).join('\n'));
 }

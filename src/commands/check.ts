@@ -17,7 +17,7 @@ export async function check(
   options: { readonly json?: boolean },
   terminal: Terminal,
 ): Promise<number> {
-  const week = readWeek(await readSeasonFolder(weekFolder));
+  const week = await readWeek(await readSeasonFolder(weekFolder));
   const soundness = week.library ? checkLibrary(week.library) : [];
   terminal.out(options.json ? checkJson(week, soundness) : checkText(week, soundness));
   const unsound = soundness.some((fault) => !fault.declared);

@@ -19,7 +19,7 @@ export interface CountsOptions {
  * makes them. Tallies that came from elsewhere are not passed on, so that no game is counted twice.
  */
 export async function counts(weekFolder: string, options: CountsOptions, terminal: Terminal): Promise<number> {
-  const { chart, archive, settings, faults } = readWeek(await readSeasonFolder(weekFolder));
+  const { chart, archive, settings, faults } = await readWeek(await readSeasonFolder(weekFolder));
   if (options.sql) {
     terminal.out(countsSql(settings.situations));
     return EXIT.fine;

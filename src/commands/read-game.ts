@@ -4,7 +4,7 @@ import { type Chart, filterSnaps, joinCharts, textAt } from '../ingest/chart.ts'
 import { type Profile, profileSchema } from '../ingest/profile.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../ingest/read-sheet.ts';
 import { describeGroup, describeProblem, groupProblems } from '../ingest/row-problem.ts';
-import { readYaml } from '../ingest/yaml-file.ts';
+import { readYamlQuickly } from '../ingest/yaml-file-quick.ts';
 import { completeOwnFilm, joinOwnFilm } from '../pressure/plan/complete-own-film.ts';
 import { CommandProblem } from './exit-code.ts';
 import { type FoundFile, readOne, readSheets } from './season-folder.ts';
@@ -68,7 +68,7 @@ export async function readGame(weekFolder: string, { opponent, library }: GameOf
 async function readProfile(folder: string, shown: string, name: string): Promise<Profile | null> {
   const found = await readOne(folder, shown, name);
   if (!found) return null;
-  const reading = readYaml(found.bytes, profileSchema, found.file);
+  const reading = await readYamlQuickly(found.bytes, profileSchema, found.file);
   if (reading.kind === 'value') return reading.value;
   throw new CommandProblem('faults', reading.problems.map(describeProblem).join('\n'));
 }

@@ -10,7 +10,7 @@ import { readSheet, type SheetOptions, type SheetReading } from '../ingest/read-
 import { describeGroup, describeProblem, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
 import { checkAcross } from '../ingest/snap-checks.ts';
 import { type WeekSettings, weekSettingsSchema } from '../ingest/week-settings.ts';
-import { readYaml } from '../ingest/yaml-file.ts';
+import { readYamlQuickly } from '../ingest/yaml-file-quick.ts';
 import type { CountRow } from '../pressure/forecast/counts/count-row.ts';
 import { completeOwnFilm, joinOwnFilm } from '../pressure/plan/complete-own-film.ts';
 import { filmChapter } from '../pressure/plan/film-chapter.ts';
@@ -52,13 +52,13 @@ const NAMED_PROBLEMS = 12;
  *
  * @throws CommandProblem when a YAML file has faults or no snap of the opponent is usable
  */
-export function readWeek(folder: SeasonFolder): WeekInputs {
-  const library = readSettings(folder.libraryFile, callLibrarySchema);
-  const book = readSettings(folder.formationFile, formationBookSchema);
-  const sheets = readSheets(folder, book);
+export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
+  const library = await readSettings(folder.libraryFile, callLibrarySchema);
+  const book = await readSettings(folder.formationFile, formationBookSchema);
+  const sheets = await readSheets(folder, book);
   const all = joinCharts(sheets.opponent.map(({ reading }) => reading.chart));
   const settings =
-    readSettings(folder.weekFile, weekSettingsSchema) ?? weekSettingsSchema.parse({ opponent: offenseOf(all) });
+    (await readSettings(folder.weekFile, weekSettingsSchema)) ?? weekSettingsSchema.parse({ opponent: offenseOf(all) });
   const readings = [...sheets.opponent, ...sheets.archive, ...sheets.ours];
   const problems = readings.flatMap(({ reading }) => reading.problems);
   const chart = theirSnaps(all, settings.opponent);
@@ -100,10 +100,10 @@ interface Sheets {
   readonly ours: readonly NamedReading[];
 }
 
-function readSheets(folder: SeasonFolder, book: FormationBook | null): Sheets {
-  const profile = readSettings(folder.profileFile, profileSchema);
-  const archiveProfile = readSettings(folder.archiveProfileFile, profileSchema) ?? profile;
-  const ownProfile = readSettings(folder.ownProfileFile, profileSchema);
+async function readSheets(folder: SeasonFolder, book: FormationBook | null): Promise<Sheets> {
+  const profile = await readSettings(folder.profileFile, profileSchema);
+  const archiveProfile = (await readSettings(folder.archiveProfileFile, profileSchema)) ?? profile;
+  const ownProfile = await readSettings(folder.ownProfileFile, profileSchema);
   return {
     opponent: booked(readOnce(sheetsOf(folder.opponent, sheetOptions('opponent', profile))), book),
     archive: booked(
@@ -169,9 +169,9 @@ function readOneSheet({ found, options }: SheetToRead): NamedReading {
 }
 
 /** The value of a YAML file by its schema, or null when the file is absent. */
-function readSettings<T>(found: FoundFile | null, schema: ZodType<T>): T | null {
+async function readSettings<T>(found: FoundFile | null, schema: ZodType<T>): Promise<T | null> {
   if (!found) return null;
-  const reading = readYaml(found.bytes, schema, found.file);
+  const reading = await readYamlQuickly(found.bytes, schema, found.file);
   if (reading.kind === 'value') return reading.value;
   throw new CommandProblem('faults', reading.problems.map(describeProblem).join('\n'));
 }

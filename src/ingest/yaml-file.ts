@@ -3,13 +3,9 @@ import type * as z from 'zod';
 import { decodeText } from './decode-text.ts';
 import type { RowProblem } from './row-problem.ts';
 import { type IssuePath, sayIssues } from './yaml-issue.ts';
+import { isTooLong } from './yaml-limits.ts';
 import type { YamlReading } from './yaml-reading.ts';
-
-/** A settings file longer than this is none; judgement (the longest call library is some tens of kilobytes). */
-const LONGEST_TEXT = 1_000_000;
-
-/** Lines and entries in one line that no settings file comes near (300 calls have some 9,000); judgement. */
-const MOST_PARTS = 20_000;
+import { scalarsOf } from './yaml-scalars.ts';
 
 /** Deeper nesting than any of our files has, by far; judgement. */
 const DEEPEST = 40;
@@ -47,23 +43,17 @@ function readText<Value>(job: YamlJob<Value>): YamlReading<Value> {
   if (isTooLong(text)) return refused(file, 'is far too long for a settings file');
   if (isSurelyTooDeep(text)) return refused(file, TOO_DEEP);
   const lines = new LineCounter();
-  const scalars = schema.meta()?.['scalars'] === 'text' ? 'failsafe' : 'core';
   try {
     const document = parseDocument(text, {
       lineCounter: lines,
       prettyErrors: false,
       logLevel: 'error',
-      schema: scalars,
+      schema: scalarsOf(schema),
     });
     return readDocument(job, document, lines);
   } catch (error) {
     return refused(file, refusalOf(error));
   }
-}
-
-/** What takes time to parse grows with the square of its keys, so that a long file would keep the reader waiting. */
-function isTooLong(text: string): boolean {
-  return text.length > LONGEST_TEXT || (text.match(/[\n\r,]/g)?.length ?? 0) > MOST_PARTS;
 }
 
 /** Levels by brackets or by marks and spaces at the start of a line, from which on no text is parsed; judgement. */

@@ -34,9 +34,9 @@ describe('tallies from one season to another', () => {
     const { text, code, notes } = await run('data/demo/season/week-09');
     expect(code).toBe(0);
     expect(text.split('\r\n')[0]).toBe('offense,situation,state,target,class,count');
-    const film = readWeek(await readSeasonFolder('data/demo/season/week-09'));
+    const film = await readWeek(await readSeasonFolder('data/demo/season/week-09'));
     expect(notes.at(-1)).toContain(`${film.chart.size + (film.archive?.size ?? 0)} snaps by`);
-    const week = readWeek(await readSeasonFolder(seasonWith('fine', text)));
+    const week = await readWeek(await readSeasonFolder(seasonWith('fine', text)));
     expect(week.archive).toBeNull();
     expect(countedSnaps(week.counts)).toBe(film.archive?.size);
     expect(week.counts.some(({ offense }) => offense === week.opponent)).toBe(false);
