@@ -30,7 +30,7 @@ export function createLanes(
   const codeLanes: CodeLane[] = [];
   const numberLanes: NumberLane[] = [];
   for (const column of columns) {
-    const store = createStore(column.kind, capacity);
+    const store = createStore(column, capacity);
     if (store.kind === 'code') codeLanes.push({ column, store, cache: new Map() });
     else numberLanes.push({ column, store, cache: new Map() });
   }

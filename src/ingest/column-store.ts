@@ -1,4 +1,6 @@
 import type { ChartColumn } from './chart.ts';
+import type { ColumnName } from './columns.ts';
+import { createNumbers, type NumberEntries, numbersLike } from './number-entries.ts';
 
 /** A growing column of words; `codes` is longer than what is in use, and replaced when it grows. */
 export interface CodeStore {
@@ -11,7 +13,7 @@ export interface CodeStore {
 /** A growing column of numbers; `numbers` is longer than what is in use, and replaced when it grows. */
 export interface NumberStore {
   readonly kind: 'number';
-  numbers: Float64Array;
+  numbers: NumberEntries;
 }
 
 /** A growing column of a chart. */
@@ -27,15 +29,18 @@ const MOST_SPARE = 1.3;
 export const BEYOND_WORDS = '(more different texts than can be kept apart)';
 
 /** An empty growing column. */
-export function createStore(kind: ChartColumn['kind'], capacity: number): ColumnStore {
-  if (kind === 'number') return { kind, numbers: new Float64Array(capacity) };
+export function createStore(
+  { name, kind }: { readonly name: ColumnName; readonly kind: ChartColumn['kind'] },
+  capacity: number,
+): ColumnStore {
+  if (kind === 'number') return { kind, numbers: createNumbers(name, capacity) };
   return { kind, codes: new Uint16Array(capacity), values: [''], known: new Map([['', 0]]) };
 }
 
 /** Room for `capacity` entries; what is stored stays. */
 export function growStore(store: ColumnStore, capacity: number): void {
   if (store.kind === 'number') {
-    const numbers = new Float64Array(capacity);
+    const numbers = numbersLike(store.numbers, capacity);
     numbers.set(store.numbers);
     store.numbers = numbers;
   } else {
@@ -64,7 +69,7 @@ export function codeOfWord(store: CodeStore, word: string): number {
 export function finishStore(store: ColumnStore, size: number): ChartColumn {
   if (store.kind === 'number') {
     const numbers = cut(store.numbers, size);
-    store.numbers = new Float64Array(0);
+    store.numbers = numbersLike(numbers, 0);
     return { kind: 'number', numbers };
   }
   const codes = cut(store.codes, size);
@@ -86,7 +91,10 @@ function renumber(codes: Uint16Array, values: readonly string[]): readonly strin
 }
 
 /** The first `size` entries: in place when little room is left over, as a copy when much is. */
-export function cut<Entries extends Uint16Array | Uint32Array | Float64Array>(entries: Entries, size: number): Entries {
+export function cut<Entries extends Uint16Array | Uint32Array | NumberEntries>(
+  entries: Entries,
+  size: number,
+): Entries {
   const roomy = entries.length > size * MOST_SPARE + 1024;
   return (roomy ? entries.slice(0, size) : entries.subarray(0, size)) as Entries;
 }

@@ -14,12 +14,12 @@ interface Sequence {
   readonly chart: Chart;
   readonly game: Uint16Array;
   readonly offense: Uint16Array;
-  readonly drive: Float64Array;
-  readonly snap: Float64Array;
-  readonly gain: Float64Array;
-  readonly down: Float64Array;
-  readonly toGo: Float64Array;
-  readonly ballOn: Float64Array;
+  readonly drive: NumberColumn['numbers'];
+  readonly snap: NumberColumn['numbers'];
+  readonly gain: NumberColumn['numbers'];
+  readonly down: NumberColumn['numbers'];
+  readonly toGo: NumberColumn['numbers'];
+  readonly ballOn: NumberColumn['numbers'];
   readonly result: CodeColumn | undefined;
 }
 
@@ -85,7 +85,7 @@ function compareSnaps({ game, offense, drive, snap }: Sequence, left: number, ri
 }
 
 /** Not charted comes first. */
-function compareNumbers(numbers: Float64Array, left: number, right: number): number {
+function compareNumbers(numbers: NumberColumn['numbers'], left: number, right: number): number {
   return (numbers[left] || -1) - (numbers[right] || -1);
 }
 
