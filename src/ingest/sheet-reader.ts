@@ -34,6 +34,8 @@ interface ReaderState {
   readonly options: SheetOptions;
   waiting: string;
   pushed: number;
+  /** What had been read before the piece at hand, of which some rows are still to come. */
+  before: { readonly rows: number; readonly characters: number };
   splitter: RowSplitter | undefined;
   head: SheetHead;
   known: ReadonlySet<string>;
@@ -56,6 +58,7 @@ export function createSheetReader(sheet: SheetFile, options: SheetOptions): Shee
     options,
     waiting: '',
     pushed: 0,
+    before: { rows: 0, characters: 0 },
     splitter: undefined,
     head: { delimiter: ',', newline: '\n', known: 0 },
     known: new Set(),
@@ -75,6 +78,7 @@ export function createSheetReader(sheet: SheetFile, options: SheetOptions): Shee
 
 /** Waits until the lines are complete among which the header stands, for it shows how the sheet is written. */
 function pushText(state: ReaderState, text: string): void {
+  state.before = { rows: state.rowsRead, characters: state.pushed };
   state.pushed += text.length;
   if (state.splitter) {
     state.splitter.push(text);
@@ -156,9 +160,13 @@ function takeHeader(state: ReaderState, cells: readonly string[]): void {
   state.problems.push(...state.plan.problems);
 }
 
-/** Rows of the whole file judged from those read so far, with a twentieth on top; 0 when its length is not known. */
-function expectedRows({ sheet, pushed, rowsRead }: ReaderState): number {
-  return 1.05 * rowsRead * ((sheet.length ?? 0) / pushed);
+/**
+ * Rows of the whole file judged from its pieces so far, with a tenth on top; 0 when its length is not known or its first
+ * piece is at hand. Room that is never used costs next to nothing: it is memory that no one has touched.
+ */
+function expectedRows({ sheet, before }: ReaderState): number {
+  if (before.characters === 0) return 0;
+  return 1.1 * before.rows * ((sheet.length ?? 0) / before.characters);
 }
 
 interface DataRow extends SheetRow {

@@ -339,6 +339,32 @@ describe('readSheet, properties', () => {
     );
   });
 
+  it('keeps every snap of a long sheet, also where its first rows say little of how long the others are', () => {
+    const note = fc.constantFrom(0, 40, 400);
+    fc.assert(
+      fc.property(note, note, (early, late) => {
+        const list = Array.from({ length: 4000 }, (_, i) => ({
+          game: `w${i % 7}`,
+          snap: 1 + Math.floor(i / 7),
+          gain: i % 50,
+        }));
+        const lines = list.map(({ game, snap, gain }, i) => {
+          const formation = 'x'.repeat(1 + (i < 1500 ? early : late));
+          return `${game},${snap},1,10,own 35,run,${formation},${gain}`;
+        });
+        const { chart } = read(`${HEADER}\n${lines.join('\n')}\n`);
+        const found = Array.from({ length: chart.size }, (_, i) => ({
+          game: textAt(chart, 'game', i),
+          snap: numberAt(chart, 'snap', i),
+          gain: numberAt(chart, 'gain', i),
+        }));
+        expect(found).toEqual(list);
+        expect([...chart.rowOf]).toEqual(list.map((_, i) => i + 2));
+      }),
+      { numRuns: 9 },
+    );
+  });
+
   it('reads text in pieces of any size as it reads the whole', async () => {
     const text = `${HEADER}\r\n${SOUND}\r\nw1,2,2,6,own 39,run,"a ""b""\r\nc, d",3\r\nw1,3,2,x,own 39,run,"e,3\r\n`;
     const whole = read(text);
