@@ -1,4 +1,5 @@
-import type { Coefficients, LinearConstraint, MixedProgram, MixedSolution } from './mixed-program.ts';
+import { type LinearTerms, termsOf } from './linear-terms.ts';
+import type { LinearConstraint, MixedProgram, MixedSolution } from './mixed-program.ts';
 
 /** Solves a mixed 0-1 program to its proved optimum; null when the search was stopped before the proof. */
 export type ExactSolver = (program: MixedProgram) => MixedSolution | null;
@@ -36,7 +37,7 @@ const OPTIONS = { mip_rel_gap: 1e-9, mip_abs_gap: 1e-8, mip_max_nodes: 20_000, o
 function variableNames({ maximize, constraints, binaries = [] }: MixedProgram): string[] {
   const names = new Set(binaries);
   for (const terms of [maximize, ...constraints.map((constraint) => constraint.terms)]) {
-    for (const [name] of entriesOf(terms)) names.add(name);
+    for (const [name] of termsOf(terms)) names.add(name);
   }
   return [...names];
 }
@@ -58,15 +59,11 @@ function rowTexts({ terms, min, max, equal }: LinearConstraint, columns: Readonl
   return [...(min === undefined ? [] : [`${sum}\n >= ${min}`]), ...(max === undefined ? [] : [`${sum}\n <= ${max}`])];
 }
 
-function sumText(terms: Coefficients, columns: ReadonlyMap<string, string>): string {
-  return entriesOf(terms)
+function sumText(terms: LinearTerms, columns: ReadonlyMap<string, string>): string {
+  return [...termsOf(terms)]
     .filter(([, factor]) => factor !== 0)
     .map(([name, factor]) => `${factor < 0 ? '-' : '+'} ${Math.abs(factor)} ${columns.get(name)}`)
     .join('\n ');
-}
-
-function entriesOf(terms: Coefficients): (readonly [string, number])[] {
-  return terms instanceof Map ? [...terms] : Object.entries(terms);
 }
 
 function columnName(i: number): string {

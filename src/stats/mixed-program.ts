@@ -1,33 +1,31 @@
 import { type Constraint, solve } from 'yalps';
 import { StatsInputError } from './errors.ts';
-
-/** Factors by variable name; a variable left out has factor 0. */
-export type Coefficients = Readonly<Record<string, number>> | ReadonlyMap<string, number>;
+import { type LinearTerms, termsOf, type VariableName } from './linear-terms.ts';
 
 /** A bound on a weighted sum of variables. At least one of `min`, `max` and `equal` is given; `equal` wins. */
-export interface LinearConstraint {
-  readonly terms: Coefficients;
+export interface LinearConstraint<Name extends VariableName = string> {
+  readonly terms: LinearTerms<Name>;
   readonly min?: number | undefined;
   readonly max?: number | undefined;
   readonly equal?: number | undefined;
 }
 
 /** A linear program over variables of at least 0, some of which may only be 0 or 1. */
-export interface MixedProgram {
-  readonly maximize: Coefficients;
-  readonly constraints: readonly LinearConstraint[];
+export interface MixedProgram<Name extends VariableName = string> {
+  readonly maximize: LinearTerms<Name>;
+  readonly constraints: readonly LinearConstraint<Name>[];
   /** Names of the variables that are 0 or 1. */
-  readonly binaries?: Iterable<string> | undefined;
+  readonly binaries?: Iterable<Name> | undefined;
 }
 
 /** What became of a program. */
-export type MixedSolution =
+export type MixedSolution<Name extends VariableName = string> =
   | {
       readonly status: 'optimal';
       /** The largest value of the objective. */
       readonly value: number;
       /** One entry per variable of the program, zeros included; binaries are exactly 0 or 1. */
-      readonly solution: ReadonlyMap<string, number>;
+      readonly solution: ReadonlyMap<Name, number>;
     }
   | { readonly status: 'infeasible' }
   | { readonly status: 'unbounded' };
@@ -44,7 +42,11 @@ export type MixedSolution =
  *   binaries: ['a'],
  * }) // optimal, 4: a = 1, b = 0.5
  */
-export function solveMixedProgram({ maximize, constraints, binaries = [] }: MixedProgram): MixedSolution {
+export function solveMixedProgram<Name extends VariableName = string>({
+  maximize,
+  constraints,
+  binaries = [],
+}: MixedProgram<Name>): MixedSolution<Name> {
   const whole = new Set(binaries);
   const columns = columnsByVariable(maximize, constraints);
   for (const name of whole) columnOf(columns, name);
@@ -55,7 +57,7 @@ export function solveMixedProgram({ maximize, constraints, binaries = [] }: Mixe
     variables: columns,
     binaries: whole,
   };
-  return toSolution(solve<string, number>(model, SOLVER_OPTIONS), maximize, whole);
+  return toSolution(solve<Name, number>(model, SOLVER_OPTIONS), maximize, whole);
 }
 
 /** The objective's key among the rows, which are numbered from 0. */
@@ -72,23 +74,26 @@ const SOLVER_OPTIONS = {
 };
 
 /** The rows a variable stands in, each with its factor there. */
-type Columns = Map<string, [row: number, factor: number][]>;
+type Columns<Name> = Map<Name, [row: number, factor: number][]>;
 
-function columnsByVariable(maximize: Coefficients, constraints: readonly LinearConstraint[]): Columns {
-  const columns: Columns = new Map();
+function columnsByVariable<Name extends VariableName>(
+  maximize: LinearTerms<Name>,
+  constraints: readonly LinearConstraint<Name>[],
+): Columns<Name> {
+  const columns: Columns<Name> = new Map();
   addRow(columns, maximize, OBJECTIVE);
   for (const [row, { terms }] of constraints.entries()) addRow(columns, terms, row);
   return columns;
 }
 
-function addRow(columns: Columns, terms: Coefficients, row: number): void {
-  for (const [name, factor] of entriesOf(terms)) {
+function addRow<Name extends VariableName>(columns: Columns<Name>, terms: LinearTerms<Name>, row: number): void {
+  for (const [name, factor] of termsOf(terms)) {
     if (!Number.isFinite(factor)) requireFinite(factor, `the factor of ${name}`);
     columnOf(columns, name).push([row, factor]);
   }
 }
 
-function columnOf(columns: Columns, name: string): [number, number][] {
+function columnOf<Name>(columns: Columns<Name>, name: Name): [number, number][] {
   let column = columns.get(name);
   if (column === undefined) {
     column = [];
@@ -97,11 +102,7 @@ function columnOf(columns: Columns, name: string): [number, number][] {
   return column;
 }
 
-function entriesOf(coefficients: Coefficients): Iterable<readonly [string, number]> {
-  return coefficients instanceof Map ? coefficients : Object.entries(coefficients);
-}
-
-function boundsOf(constraint: LinearConstraint): Constraint {
+function boundsOf(constraint: Bounds): Constraint {
   const bounds: { min?: number; max?: number; equal?: number } = {};
   for (const which of BOUNDS) {
     const bound = constraint[which];
@@ -113,22 +114,24 @@ function boundsOf(constraint: LinearConstraint): Constraint {
   return bounds;
 }
 
+type Bounds = Pick<LinearConstraint, 'min' | 'max' | 'equal'>;
+
 const BOUNDS = ['min', 'max', 'equal'] as const;
 
 function requireFinite(value: number, what: string): void {
   if (!Number.isFinite(value)) throw new StatsInputError(`${what} must be a finite number, got ${value}`);
 }
 
-function toSolution(
-  solved: ReturnType<typeof solve<string, number>>,
-  maximize: Coefficients,
-  whole: ReadonlySet<string>,
-): MixedSolution {
+function toSolution<Name extends VariableName>(
+  solved: ReturnType<typeof solve<Name, number>>,
+  maximize: LinearTerms<Name>,
+  whole: ReadonlySet<Name>,
+): MixedSolution<Name> {
   const { status } = solved;
   if (status === 'infeasible' || status === 'unbounded') return { status };
   if (status !== 'optimal') throw new StatsInputError(`solveMixedProgram found no end to its search (${status})`);
   const solution = new Map(solved.variables.map(([name, x]) => [name, whole.has(name) ? Math.round(x) : x]));
   let value = 0;
-  for (const [name, factor] of entriesOf(maximize)) value += factor * (solution.get(name) ?? 0);
+  for (const [name, factor] of termsOf(maximize)) value += factor * (solution.get(name) ?? 0);
   return { status, value, solution };
 }

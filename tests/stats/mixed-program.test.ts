@@ -24,6 +24,30 @@ describe('mixed 0-1 program', () => {
     expect(got.solution.get('windows')).toBeCloseTo(6, 8);
   });
 
+  it('takes numbers as names and lists as sums: the same plan, its doors 0 and its windows 1', () => {
+    const got = solveMixedProgram<number>({
+      maximize: [
+        [0, 3],
+        [1, 5],
+      ],
+      constraints: [
+        { terms: [[0, 1]], max: 4 },
+        { terms: [[1, 2]], max: 12 },
+        {
+          terms: new Map([
+            [0, 3],
+            [1, 2],
+          ]),
+          max: 18,
+        },
+      ],
+    });
+    if (got.status !== 'optimal') throw new Error(`expected an optimum, got ${got.status}`);
+    expect(got.value).toBeCloseTo(36, 8);
+    expect(got.solution.get(0)).toBeCloseTo(2, 8);
+    expect(got.solution.get(1)).toBeCloseTo(6, 8);
+  });
+
   it('keeps binaries whole and lets the others be fractions', () => {
     const got = optimum({
       maximize: new Map([

@@ -13,100 +13,125 @@ export const PROHIBITIVE = 1e4;
  * @returns null when the solver found no answer
  */
 export function multipliersOf(problem: MenuProblem, set: readonly number[]): MenuMultipliers | null {
-  const solved = solveNudged({ maximize: dualObjective(problem, set), constraints: dualConstraints(problem, set) });
+  const dual = { problem, set, names: numbersOf(problem) };
+  const solved = solveNudged({ maximize: dualObjective(dual), constraints: dualConstraints(dual) });
   if (solved?.status !== 'optimal') return null;
-  const read = (name: string) => Math.max(0, solved.solution.get(name) ?? 0);
+  const { names } = dual;
+  const read = (name: number) => Math.max(0, solved.solution.get(name) ?? 0);
   const { situations, answers, candidates } = problem;
-  const weights = Float64Array.from({ length: situations.length * answers }, (_, i) =>
-    read(answerName(Math.floor(i / answers), i % answers)),
-  );
-  const pairs = new Float64Array(1 + Math.max(-1, ...candidates.map(({ pair }) => pair)));
-  for (const c of set) pairs[pairOf(problem, c)] = read(pairName(pairOf(problem, c)));
+  const weights = Float64Array.from({ length: situations.length * answers }, (_, i) => read(names.answer + i));
+  const pairs = new Float64Array(names.use - names.pair);
+  for (const c of set) pairs[pairOf(problem, c)] = read(names.pair + pairOf(problem, c));
   const use = new Float64Array(candidates.length);
-  for (const c of set) use[c] = read(useName(c));
-  return { answers: completed(weights, answers), pairs, use, explosives: read(RISK) };
+  for (const c of set) use[c] = read(names.use + c);
+  return { answers: completed(weights, answers), pairs, use, explosives: read(names.risk) };
 }
 
-const RISK = 'risk';
-const bestName = (s: number) => `best${s}`;
-const leastName = (s: number) => `least${s}`;
-const answerName = (s: number, a: number) => `answer${s}_${a}`;
-const pairName = (pair: number) => `pair${pair}`;
-const useName = (c: number) => `use${c}`;
+/** The dual program of a set. */
+interface Dual {
+  readonly problem: MenuProblem;
+  readonly set: readonly number[];
+  readonly names: DualNames;
+}
+
+/** Its variables go by numbers; each kind by these and the following ones. */
+interface DualNames {
+  /** By situation: what a snap is worth there at least. */
+  readonly best: number;
+  /** By situation: price of the least pressure. */
+  readonly least: number;
+  /** By `situation * answers + answer`. */
+  readonly answer: number;
+  readonly pair: number;
+  /** By candidate. */
+  readonly use: number;
+  readonly risk: number;
+}
+
+function numbersOf({ situations, answers, candidates }: MenuProblem): DualNames {
+  const least = situations.length;
+  const answer = least + situations.length;
+  const pair = answer + situations.length * answers;
+  const use = pair + 1 + candidates.reduce((last, candidate) => Math.max(last, candidate.pair), -1);
+  return { best: 0, least, answer, pair, use, risk: use + candidates.length };
+}
 
 function pairOf(problem: MenuProblem, c: number): number {
   return (problem.candidates[c] as MenuCandidate).pair;
 }
 
-function dualObjective(problem: MenuProblem, set: readonly number[]): Map<string, number> {
+function dualObjective({ problem, set, names }: Dual): Map<number, number> {
   const { situations, limits, baseExplosives } = problem;
-  const terms = new Map<string, number>();
+  const terms = new Map<number, number>();
   situations.forEach(({ expectedSnaps }, s) => {
-    terms.set(bestName(s), -expectedSnaps * limits.mostPressure);
-    if (limits.leastPressure > 0) terms.set(leastName(s), expectedSnaps * limits.leastPressure);
+    terms.set(names.best + s, -expectedSnaps * limits.mostPressure);
+    if (limits.leastPressure > 0) terms.set(names.least + s, expectedSnaps * limits.leastPressure);
   });
-  for (const c of set) terms.set(useName(c), limits.leastCalls);
+  for (const c of set) terms.set(names.use + c, limits.leastCalls);
   if (limits.pairingCap < 1) {
-    for (const c of set) terms.set(pairName(pairOf(problem, c)), -pairRoom(problem, c));
+    for (const c of set) terms.set(names.pair + pairOf(problem, c), -pairRoom(problem, c));
   }
-  if (limits.explosives !== null) terms.set(RISK, baseExplosives - limits.explosives);
+  if (limits.explosives !== null) terms.set(names.risk, baseExplosives - limits.explosives);
   return terms;
 }
 
-function dualConstraints(problem: MenuProblem, set: readonly number[]): LinearConstraint[] {
+function dualConstraints(dual: Dual): LinearConstraint<number>[] {
+  const { problem, set, names } = dual;
   const { situations, answers, limits } = problem;
-  const covered = situations.flatMap((_, s) => set.map((c) => coveredConstraint(problem, set, { c, s })));
+  const covered = situations.flatMap((_, s) => set.map((c) => coveredConstraint(dual, { c, s })));
   const weights = situations.map((_, s) => ({
-    terms: new Map(Array.from({ length: answers - 1 }, (__, a) => [answerName(s, a), 1])),
+    terms: Array.from({ length: answers - 1 }, (__, a) => [names.answer + s * answers + a, 1] as const),
     max: 1,
   }));
-  const bounded = [...set.map(useName), ...(limits.explosives === null ? [] : [RISK])];
-  const bounds = bounded.map((name) => ({ terms: { [name]: 1 }, max: PROHIBITIVE }));
+  const bounded = [...set.map((c) => names.use + c), ...(limits.explosives === null ? [] : [names.risk])];
+  const bounds = bounded.map((name) => ({ terms: [[name, 1] as const], max: PROHIBITIVE }));
   return [...covered, ...(usesAnswers(problem) ? weights : []), ...bounds];
 }
 
 /** What a situation is worth is at least what each carried call is worth there at these prices. */
 function coveredConstraint(
-  problem: MenuProblem,
-  set: readonly number[],
+  { problem, set, names }: Dual,
   { c, s }: { readonly c: number; readonly s: number },
-): LinearConstraint {
+): LinearConstraint<number> {
   const { situations, limits } = problem;
   const at = c * situations.length + s;
-  const terms = new Map<string, number>([
-    [bestName(s), 1],
-    [useName(c), -1],
-    ...(limits.leastPressure > 0 ? [[leastName(s), -1] as const] : []),
-    ...(limits.explosives === null ? [] : [[RISK, problem.extraExplosives[at] as number] as const]),
-    ...answerTerms(problem, at, s),
-    ...pairTerms(problem, set, c),
-  ]);
-  const last = usesAnswers(problem) ? (1 - limits.trust) * lastAnswer(problem, at) : 0;
+  const terms: [number, number][] = [
+    [names.best + s, 1],
+    [names.use + c, -1],
+  ];
+  if (limits.leastPressure > 0) terms.push([names.least + s, -1]);
+  if (limits.explosives !== null) terms.push([names.risk, problem.extraExplosives[at] as number]);
+  const last = usesAnswers(problem)
+    ? addAnswerTerms(terms, problem, { at, from: names.answer + s * problem.answers })
+    : 0;
+  if (limits.pairingCap < 1) addPairTerms(terms, { problem, set, names }, c);
   return { terms, min: limits.trust * (problem.value[at] as number) + last };
 }
 
-function answerTerms(problem: MenuProblem, at: number, s: number): (readonly [string, number])[] {
-  const { answers, limits, byAnswer } = problem;
-  if (!usesAnswers(problem)) return [];
-  const last = lastAnswer(problem, at);
-  return Array.from({ length: answers - 1 }, (_, a) => [
-    answerName(s, a),
-    (1 - limits.trust) * (last - (byAnswer[at * answers + a] as number)),
-  ]);
+/**
+ * Adds the answers' terms; the last answer takes what the others leave of the weights, so it needs no variable.
+ *
+ * @returns what the last answer adds to the bound
+ */
+function addAnswerTerms(
+  terms: [number, number][],
+  { answers, limits, byAnswer }: MenuProblem,
+  { at, from }: { readonly at: number; readonly from: number },
+): number {
+  const last = byAnswer[at * answers + answers - 1] as number;
+  for (let a = 0; a < answers - 1; a++) {
+    terms.push([from + a, (1 - limits.trust) * (last - (byAnswer[at * answers + a] as number))]);
+  }
+  return (1 - limits.trust) * last;
 }
 
-/** The last answer takes what the others leave of the weights, so it needs no variable. */
-function lastAnswer({ answers, byAnswer }: MenuProblem, at: number): number {
-  return byAnswer[at * answers + answers - 1] as number;
-}
-
-function pairTerms(problem: MenuProblem, set: readonly number[], c: number): (readonly [string, number])[] {
+function addPairTerms(terms: [number, number][], { problem, set, names }: Dual, c: number): void {
   const { candidates, limits } = problem;
-  if (limits.pairingCap >= 1) return [];
-  const neighbours = set.filter((d) => candidates[d]?.path === candidates[c]?.path).map((d) => pairOf(problem, d));
-  return neighbours.map((pair) => {
-    return [pairName(pair), (pair === pairOf(problem, c) ? 1 : 0) - (limits.pairMost[pair] as number)];
-  });
+  const own = pairOf(problem, c);
+  const ofPath = set.filter((d) => candidates[d]?.path === candidates[c]?.path).map((d) => pairOf(problem, d));
+  for (const pair of new Set(ofPath)) {
+    terms.push([names.pair + pair, (pair === own ? 1 : 0) - (limits.pairMost[pair] as number)]);
+  }
 }
 
 function usesAnswers({ limits, answers }: MenuProblem): boolean {

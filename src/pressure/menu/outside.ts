@@ -1,4 +1,3 @@
-import type { LinearConstraint } from '../../stats/mixed-program.ts';
 import { type MenuMultipliers, pairRoom, snapWorth } from './ceiling.ts';
 import type { MenuCandidate, MenuProblem } from './model.ts';
 import { solveNudged } from './solve.ts';
@@ -62,24 +61,29 @@ function addsSomething(problem: MenuProblem, members: readonly number[], { worth
   return members.some((c) => best.some((most, s) => (worth[c * count + s] as number) > most + 1e-9));
 }
 
-/** The pairing prices under which a path adds least to what the set is worth, by a small linear program. */
+/**
+ * The pairing prices under which a path adds least to what the set is worth, by a small linear program. Its variables go
+ * by numbers: what is added in each situation, then the pairs.
+ */
 function pathPrices(problem: MenuProblem, members: readonly number[], { worth, best }: Worth): Map<number, number> {
   const { situations, candidates, limits } = problem;
-  const pairs = [...new Set(members.map((c) => (candidates[c] as MenuCandidate).pair))];
-  const constraints: LinearConstraint[] = members.flatMap((c) =>
-    situations.map((_, s) => {
-      const terms = new Map([[`added${s}`, 1]]);
-      for (const pair of pairs) {
-        terms.set(`pair${pair}`, (pair === candidates[c]?.pair ? 1 : 0) - (limits.pairMost[pair] as number));
-      }
-      return { terms, min: (worth[c * situations.length + s] as number) - (best[s] as number) };
-    }),
-  );
-  const maximize = new Map(situations.map(({ expectedSnaps }, s) => [`added${s}`, -expectedSnaps]));
-  for (const c of members) maximize.set(`pair${candidates[c]?.pair}`, -pairRoom(problem, c));
+  const count = situations.length;
+  const pairOf = (c: number) => (candidates[c] as MenuCandidate).pair;
+  const pairs = [...new Set(members.map(pairOf))];
+  const constraints = members.flatMap((c) => {
+    const shares = pairs.map((pair) => {
+      return [count + pair, (pair === pairOf(c) ? 1 : 0) - (limits.pairMost[pair] as number)] as const;
+    });
+    return situations.map((_, s) => ({
+      terms: [[s, 1] as const, ...shares],
+      min: (worth[c * count + s] as number) - (best[s] as number),
+    }));
+  });
+  const maximize = new Map(situations.map(({ expectedSnaps }, s) => [s, -expectedSnaps]));
+  for (const c of members) maximize.set(count + pairOf(c), -pairRoom(problem, c));
   const solved = solveNudged({ maximize, constraints });
   if (solved?.status !== 'optimal') return new Map();
-  return new Map(pairs.map((pair) => [pair, Math.max(0, solved.solution.get(`pair${pair}`) ?? 0)]));
+  return new Map(pairs.map((pair) => [pair, Math.max(0, solved.solution.get(count + pair) ?? 0)]));
 }
 
 /** A candidate outside is charged what it loses, where it loses least, on the calls it must have. */

@@ -1,4 +1,5 @@
 import { StatsInputError } from '../../stats/errors.ts';
+import { termsOf, type VariableName } from '../../stats/linear-terms.ts';
 import {
   type LinearConstraint,
   type MixedProgram,
@@ -15,7 +16,7 @@ const NUDGES = [0, 1e-7, 1e-6];
  *
  * @returns null when the solver gives up all the same
  */
-export function solveNudged(program: MixedProgram): MixedSolution | null {
+export function solveNudged<Name extends VariableName>(program: MixedProgram<Name>): MixedSolution<Name> | null {
   for (const nudge of NUDGES) {
     const solved = solveOrNull(nudge === 0 ? program : nudged(program, nudge));
     if (solved) return solved;
@@ -23,7 +24,7 @@ export function solveNudged(program: MixedProgram): MixedSolution | null {
   return null;
 }
 
-function solveOrNull(program: MixedProgram): MixedSolution | null {
+function solveOrNull<Name extends VariableName>(program: MixedProgram<Name>): MixedSolution<Name> | null {
   try {
     return solveMixedProgram(program);
   } catch (error) {
@@ -32,18 +33,17 @@ function solveOrNull(program: MixedProgram): MixedSolution | null {
   }
 }
 
-function nudged({ maximize, constraints, ...rest }: MixedProgram, nudge: number): MixedProgram {
-  const worth = new Map(maximize instanceof Map ? maximize : Object.entries(maximize));
-  const names = new Set(
-    constraints.flatMap(({ terms }) => [...(terms instanceof Map ? terms.keys() : Object.keys(terms))]),
-  );
+function nudged<Name extends VariableName>(program: MixedProgram<Name>, nudge: number): MixedProgram<Name> {
+  const { maximize, constraints, ...rest } = program;
+  const worth = new Map(termsOf(maximize));
+  const names = new Set(constraints.flatMap(({ terms }) => Array.from(termsOf(terms), ([name]) => name)));
   [...names].forEach((name, i) => {
     worth.set(name, (worth.get(name) ?? 0) - nudge * uneven(i));
   });
   return { ...rest, maximize: worth, constraints: constraints.map((each, i) => widened(each, nudge * uneven(i))) };
 }
 
-function widened(constraint: LinearConstraint, by: number): LinearConstraint {
+function widened<Name extends VariableName>(constraint: LinearConstraint<Name>, by: number): LinearConstraint<Name> {
   const { min, max, equal } = constraint;
   if (equal !== undefined) return constraint;
   return {
