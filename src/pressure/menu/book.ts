@@ -1,21 +1,23 @@
 import { ceilingOf, lowestCeiling, type MenuCeiling, type MenuMultipliers } from './ceiling.ts';
-import { bestMix, type MenuMix } from './mix.ts';
+import { bestMix, type MenuMix, type RankedSet } from './mix.ts';
 import type { MenuProblem } from './model.ts';
 import { multipliersOf } from './multipliers.ts';
 import { priceOutside } from './outside.ts';
-import { setKey } from './set.ts';
+import { ascending, setKey } from './set.ts';
 
 /** What a search has learned: prices and the ceilings they make, the sets already solved, the best mixes found. */
-export interface MenuBook {
+export interface MenuBook<Ranked extends RankedSet = RankedSet> {
   readonly problem: MenuProblem;
+  /** Ranks a set that may be among the best, given the lowest ceiling on it; null when no mix of it keeps the limits. */
+  readonly rank: Ranking<Ranked>;
   /** How many of the best sets are wanted. */
   readonly wanted: number;
   readonly prices: MenuMultipliers[];
   /** Ceilings, the one that was last of use first. */
   readonly ceilings: MenuCeiling[];
   readonly solved: Set<string>;
-  /** Best mixes of different sets, best first; at most `wanted`. */
-  readonly best: MenuMix[];
+  /** Best different sets, best first; at most `wanted`. */
+  readonly best: Ranked[];
   /** Less than any mix can be worth: a ceiling below it proves that a set cannot keep the limits. */
   readonly nothing: number;
   /** Highest ceiling on a set whose mix could not be worked out; minus infinity when there is none. */
@@ -24,16 +26,41 @@ export interface MenuBook {
   programs: number;
 }
 
+/** How a book learns what a set is worth. */
+export type Ranking<Ranked extends RankedSet> = (
+  problem: MenuProblem,
+  set: readonly number[],
+  ceiling: number,
+) => Ranked | null;
+
+/** Ranks sets by their best mix, worked out by a linear program of its own. */
+export const byMix: Ranking<MenuMix> = bestMix;
+
+/**
+ * Ranks sets by the lowest ceiling on them, which is their worth once their own prices are known (strong duality), and
+ * saves the program of the mix. Whoever needs certainty mixes the set that wins.
+ */
+export const byCeiling: Ranking<RankedSet> = (_, set, ceiling) => ({ set: ascending(set), objective: ceiling });
+
 /** Two worths closer than this are the same worth; below what a point of a game can mean. Judgement. */
 export const WORTH_SLACK = 1e-7;
 
-/**
- * An empty book. Prices found for another problem of the same shape (other scores, other limits) are still prices.
- */
-export function openBook(problem: MenuProblem, wanted: number, prices: readonly MenuMultipliers[] = []): MenuBook {
+/** What a book is opened for. */
+export interface BookTask<Ranked extends RankedSet> {
+  readonly problem: MenuProblem;
+  readonly wanted: number;
+  readonly rank: Ranking<Ranked>;
+  /** Prices found for another problem of the same shape (other scores, other limits); they are still prices. */
+  readonly prices?: readonly MenuMultipliers[] | undefined;
+}
+
+/** An empty book. */
+export function openBook<Ranked extends RankedSet>(task: BookTask<Ranked>): MenuBook<Ranked> {
+  const { problem, wanted, rank, prices = [] } = task;
   return {
     problem,
     wanted,
+    rank,
     prices: [...prices],
     ceilings: prices.map((price) => ceilingOf(problem, price)),
     solved: new Set(),
@@ -68,16 +95,21 @@ export function workOut(book: MenuBook, set: readonly number[]): boolean {
   if (prices) learnPrices(book, priceOutside(book.problem, set, prices));
   const enough = mark(book);
   const ceiling = lowestCeiling(book.ceilings, set, enough);
-  if (ceiling > enough) judge(book, bestMix(book.problem, set), ceiling);
+  if (ceiling > enough) judge(book, book.rank(book.problem, set, ceiling), ceiling);
   return true;
 }
 
-function judge(book: MenuBook, mix: MenuMix | null, ceiling: number): void {
-  if (mix) keep(book, mix);
-  if (!mix || ceiling - mix.objective > LARGEST_GAP) book.doubt = Math.max(book.doubt, ceiling);
+function judge(book: MenuBook, ranked: RankedSet | null, ceiling: number): void {
+  if (ranked) keep(book, ranked);
+  if (!reaches(ranked, ceiling)) book.doubt = Math.max(book.doubt, ceiling);
 }
 
-/** A mix whose worth is this near the ceiling on its set is that set's best. Judgement: far below a printed digit. */
+/** Whether a set's worth is as near to a ceiling on it as rounding allows, and so surely the set's best. */
+export function reaches(ranked: RankedSet | null, ceiling: number): ranked is RankedSet {
+  return ranked !== null && ceiling - ranked.objective <= LARGEST_GAP;
+}
+
+/** Judgement: far below a printed digit. */
 const LARGEST_GAP = 1e-5;
 
 /** Adds prices to a book, and the ceiling they make; the newest is looked at first. */
@@ -86,8 +118,8 @@ export function learnPrices(book: MenuBook, prices: MenuMultipliers): void {
   book.ceilings.unshift(ceilingOf(book.problem, prices));
 }
 
-function keep(book: MenuBook, mix: MenuMix): void {
-  book.best.push(mix);
+function keep(book: MenuBook, ranked: RankedSet): void {
+  book.best.push(ranked);
   book.best.sort((a, b) => b.objective - a.objective);
   book.best.length = Math.min(book.best.length, book.wanted);
 }

@@ -61,12 +61,15 @@ export function ceilingOf(problem: MenuProblem, prices: MenuMultipliers): MenuCe
 /** What the ceiling says of one set. */
 export function setCeiling(ceiling: MenuCeiling, set: readonly number[]): number {
   const { worth, fixed, floor, constant } = ceiling;
-  let total = constant;
-  for (const c of set) total += fixed[c] as number;
-  total += pairAllowance(ceiling, set);
-  for (let s = 0; s < floor.length; s++) {
+  const count = floor.length;
+  let total = constant + pairAllowance(ceiling, set);
+  for (let i = 0; i < set.length; i++) total += fixed[set[i] as number] as number;
+  for (let s = 0; s < count; s++) {
     let most = floor[s] as number;
-    for (const c of set) most = Math.max(most, worth[c * floor.length + s] as number);
+    for (let i = 0; i < set.length; i++) {
+      const here = worth[(set[i] as number) * count + s] as number;
+      if (here > most) most = here;
+    }
     total += most;
   }
   return total;

@@ -1,6 +1,9 @@
 import type { ScoreDraws } from '../score/score-draws.ts';
-import { chooseMenu, type MenuChoice } from './choice.ts';
+import { reaches } from './book.ts';
+import { chooseSet, type KnownMenus, type MenuChoice } from './choice.ts';
+import { bestMix, type MenuMix, worthOfMix } from './mix.ts';
 import type { MenuProblem } from './model.ts';
+import { setKey } from './set.ts';
 
 /** Posterior draws a menu is chosen for; a share of 30 is told to within 18 points. Judgement. */
 export const MENU_DRAWS = 30;
@@ -19,19 +22,43 @@ export interface MenuMembership {
 
 /**
  * Chooses the menu again under posterior draws spread evenly over those given. In a draw a call's worth moves by the same
- * points against the forecast and against every answer: what is not known is how good the call is.
+ * points against the forecast and against every answer: what is not known is how good the call is. Each draw starts from
+ * the menu so far that is worth most in it.
  */
 export function menuMembership(problem: MenuProblem, draws: ScoreDraws, { book }: MenuChoice): MenuMembership {
   const count = Math.min(MENU_DRAWS, draws.count);
   const times = problem.candidates.map(() => 0);
+  const found = new Map(book.best.map((mix) => [setKey(mix.set), mix]));
   let proved = 0;
   for (let k = 0; k < count; k++) {
     const drawn = drawnProblem(problem, draws, Math.floor((k * draws.count) / count));
-    const choice = chooseMenu({ problem: drawn, wanted: 1, mostParts: DRAW_PARTS, known: book });
-    for (const c of choice?.book.best[0]?.set ?? []) times[c] = (times[c] ?? 0) + 1;
-    if (choice?.end.finished) proved++;
+    const menu = drawnMenu(drawn, { best: [bestOf(drawn, [...found.values()])], prices: book.prices });
+    if (menu?.mix) found.set(setKey(menu.set), menu.mix);
+    if (menu?.proved) proved++;
+    for (const c of menu?.set ?? []) times[c] = (times[c] ?? 0) + 1;
   }
   return { draws: count, proved, shares: times.map((hits) => (count === 0 ? 0 : hits / count)) };
+}
+
+/** The set chosen in one draw, its best mix where one was found, and whether it is proved to be the best. */
+interface DrawnMenu {
+  readonly set: readonly number[];
+  readonly mix: MenuMix | null;
+  readonly proved: boolean;
+}
+
+function drawnMenu(problem: MenuProblem, known: KnownMenus): DrawnMenu | null {
+  const choice = chooseSet(problem, known, DRAW_PARTS);
+  const best = choice?.book.best[0];
+  if (!best) return null;
+  const mix = bestMix(problem, best.set);
+  return { set: best.set, mix, proved: choice.end.finished && reaches(mix, best.objective) };
+}
+
+/** The mix that is worth most under a problem; mixes keep their limits whatever the scores. */
+function bestOf(problem: MenuProblem, mixes: readonly MenuMix[]): MenuMix {
+  const worths = mixes.map(({ set, shares }) => worthOfMix(problem, set, shares));
+  return worths.reduce((best, mix) => (mix.objective > best.objective ? mix : best));
 }
 
 function drawnProblem(problem: MenuProblem, draws: ScoreDraws, draw: number): MenuProblem {

@@ -3,17 +3,16 @@ import { lowestCeiling } from './ceiling.ts';
 import { type MenuCandidate, type MenuProblem, pairableCandidates } from './model.ts';
 import { isCarriable } from './set.ts';
 
-/** Times in a row a climb may end without a better set before it is given up. Judgement. */
-const PATIENCE = 4;
-
 /**
  * Looks for good sets from a start: climbs on the lowest ceiling by exchanging calls and paths, works out the set it
  * ends at, and climbs again on the ceilings that were sharpened by it. Finds the best set often, proves nothing.
+ *
+ * @param patience - fruitless climbs in a row before it is given up
  */
-export function exchangeMenus(book: MenuBook, start: readonly number[]): void {
+export function exchangeMenus(book: MenuBook, start: readonly number[], patience: number): void {
   workOut(book, start);
   let [from, failed] = [start, 0];
-  while (failed < PATIENCE && book.ceilings.length > 0) {
+  while (failed < patience && book.ceilings.length > 0) {
     const before = bestWorth(book);
     const end = climb(book, from);
     const fresh = workOut(book, end);

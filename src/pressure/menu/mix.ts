@@ -1,18 +1,23 @@
 import type { LinearConstraint } from '../../stats/mixed-program.ts';
 import type { MenuCandidate, MenuProblem } from './model.ts';
+import { ascending } from './set.ts';
 import { solveNudged } from './solve.ts';
 
-/** The best mix of a set of calls and what it is worth. */
-export interface MenuMix {
+/** A set of calls and what menus are compared by. */
+export interface RankedSet {
   /** Candidates carried, ascending. */
   readonly set: readonly number[];
+  /** Points a game of its best mix: trust times forecast plus the rest times their worst answer for us. */
+  readonly objective: number;
+}
+
+/** The best mix of a set of calls and what it is worth; `objective` is trust times `value` plus the rest times `worst`. */
+export interface MenuMix extends RankedSet {
   /** Share of a situation's snaps given to the i-th carried candidate, at `i * situations + situation`. */
   readonly shares: Float64Array;
   /** Points saved a game by the forecast, and against the answer that hurts most in each situation. */
   readonly value: number;
   readonly worst: number;
-  /** Trust times `value` plus the rest times `worst`: what the menu is chosen by. */
-  readonly objective: number;
 }
 
 /**
@@ -21,7 +26,7 @@ export interface MenuMix {
  * @returns null when no mix keeps the limits
  */
 export function bestMix(problem: MenuProblem, carried: readonly number[]): MenuMix | null {
-  const set = [...carried].sort((a, b) => a - b);
+  const set = ascending(carried);
   const shift = lowest(problem, set);
   const solved = solveNudged({
     maximize: mixObjective(problem, set),

@@ -3,6 +3,7 @@ import { ceilingOf, type MenuCeiling, setCeiling } from './ceiling.ts';
 import type { MenuProblem } from './model.ts';
 import { multipliersOf } from './multipliers.ts';
 import { priceOutside } from './outside.ts';
+import { ascending } from './set.ts';
 
 /** Calls taken in at a time, and times. Judgement: after a few rounds nothing is left to take in. */
 const [TAKEN_IN, ROUNDS] = [6, 12];
@@ -21,7 +22,7 @@ const NOTHING = 1e-6;
 export function learnRelaxation(book: MenuBook, start: readonly number[]): void {
   const { problem } = book;
   const free: MenuProblem = { ...problem, limits: { ...problem.limits, leastCalls: 0 } };
-  let taken = [...start].sort((a, b) => a - b);
+  let taken = ascending(start);
   for (let round = 0; round < ROUNDS; round++) {
     const prices = multipliersOf(free, taken);
     if (prices === null) return;
@@ -29,7 +30,7 @@ export function learnRelaxation(book: MenuBook, start: readonly number[]): void 
     learnPrices(book, whole);
     const more = addingMost(problem, ceilingOf(problem, whole), taken);
     if (more.length === 0) return;
-    taken = [...taken, ...more].sort((a, b) => a - b);
+    taken = ascending([...taken, ...more]);
   }
 }
 

@@ -22,5 +22,10 @@ export function isCarriable(problem: MenuProblem, set: readonly number[]): boole
 
 /** The set in ascending order, as one word; equal sets have equal words. */
 export function setKey(set: readonly number[]): string {
-  return [...set].sort((a, b) => a - b).join(' ');
+  return ascending(set).join(' ');
+}
+
+/** The set in ascending order. */
+export function ascending(set: readonly number[]): readonly number[] {
+  return [...set].sort((a, b) => a - b);
 }
