@@ -28,8 +28,13 @@ export function isUntouched(bytes: Uint8Array, { content }: Seal): boolean {
 
 function printBeforeSeal(lines: Buffer): string | null {
   const end = lines.lastIndexOf(',\n "seal": {');
-  return end < 0 ? null : createHash('sha256').update(lines.subarray(0, end)).update('\n}').digest('hex');
+  return end < 0 || !SEAL_ALONE.test(lines.subarray(end).toString())
+    ? null
+    : createHash('sha256').update(lines.subarray(0, end)).update('\n}').digest('hex');
 }
+
+/** The seal ends the file: a key after it would be read and not be sealed. */
+const SEAL_ALONE = /^,\n "seal": \{\n {2}"inputs": "\w*",\n {2}"content": "\w*"\n \}\n\}\s*$/;
 
 /** Some editors and synchronisers write other line ends, or a byte-order mark; JSON is the same with them. */
 function withLineFeeds(lines: Buffer): Buffer {

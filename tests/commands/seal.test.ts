@@ -26,6 +26,12 @@ describe('a sealed file', () => {
     expect(isUntouched(bytes(text.replace(piece, '9')), value.seal)).toBe(false);
   });
 
+  it('is touched when a key stands behind the seal', () => {
+    const more = sealedText(value).replace(/\n\}\n$/, ',\n "cells": []\n}\n');
+    expect(JSON.parse(more).cells).toEqual([]);
+    expect(isUntouched(bytes(more), value.seal)).toBe(false);
+  });
+
   it('is touched when there is no seal in it', () => expect(isUntouched(bytes('{}'), value.seal)).toBe(false));
 });
 

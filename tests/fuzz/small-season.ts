@@ -39,6 +39,8 @@ export function smallSeason(): SeasonFiles {
     'week-09/week.yaml': smallWeek(),
     'week-09/opponent.csv': head('week-09/opponent-latest.csv', 60),
     'week-09/live.csv': head('week-09/live.csv', 25),
+    'week-09/game.csv': head('week-09/game.csv', 30),
+    'week-09/ours.csv': head('week-09/ours.csv', 30),
   };
 }
 
