@@ -69,9 +69,23 @@ export interface MutualInformationTask {
  * @see {@link permutationTest}
  */
 export function mutualInformationTest(task: MutualInformationTask): PermutationResult | null {
-  const statistic = (table: ContingencyTable) => {
-    const plain = entropies(table, 'plug-in');
-    return plain === null ? 0 : shared(plain);
-  };
+  const margins = entropies(task.table, 'plug-in');
+  if (margins === null) return null;
+  const terms = plugInTerms(marginsOf(task.table).total);
+  // Shuffling leaves the margins as they are, so only the pair's entropy is added up anew.
+  const statistic = (cells: Float64Array) => shared({ ...margins, joint: sumOfTerms(cells, terms) });
   return permutationTest({ ...task, statistic });
+}
+
+/** What each count of a category adds to the plug-in entropy of a total. */
+function plugInTerms(total: number): Float64Array {
+  return Float64Array.from({ length: total + 1 }, (_, count) =>
+    count === 0 ? 0 : -(count / total) * Math.log(count / total),
+  );
+}
+
+function sumOfTerms(cells: Float64Array, terms: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < cells.length; i += 1) sum += terms[cells[i] as number] as number;
+  return sum;
 }

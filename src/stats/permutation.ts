@@ -1,7 +1,8 @@
 import { type ContingencyTable, marginsOf } from './contingency-table.ts';
 import { StatsInputError } from './errors.ts';
-import { createRandom } from './random.ts';
+import { randomState } from './random-state.ts';
 import { requireCounts, requireWhole } from './require-counts.ts';
+import { shuffleAt } from './shuffle.ts';
 
 /** What chance alone makes of a statistic, by shuffling one classification against the other. */
 export interface PermutationResult {
@@ -17,8 +18,8 @@ export interface PermutationResult {
 export interface PermutationTask {
   /** Whole counts. */
   readonly table: ContingencyTable;
-  /** Large values speak against independence. */
-  readonly statistic: (table: ContingencyTable) => number;
+  /** Large values speak against independence; given the cells of a table with these margins, row after row. */
+  readonly statistic: (cells: Float64Array) => number;
   /** 1999 when absent. */
   readonly permutations?: number | undefined;
   readonly seed: number | string;
@@ -38,12 +39,16 @@ export function permutationTest(task: PermutationTask): PermutationResult | null
   const { rows, columns, total } = marginsOf(table);
   for (const count of table.flat()) requireWhole(count, 'a table count');
   if (total === 0) return null;
-  const { shuffle } = createRandom(seed);
-  const [rowOf, columnOf] = [labels(rows), labels(columns)];
-  const observed = statistic(table);
+  const state = randomState(seed);
+  const [rowOf, columnOf] = [labels(rows, columns.length), labels(columns, 1)];
+  const places = Int32Array.from(rowOf, (_, i) => i);
+  const cells = Float64Array.from(table.flat());
+  const observed = statistic(cells);
   let [hits, sum] = [0, 0];
   for (let k = 0; k < permutations; k += 1) {
-    const value = statistic(crossed(rowOf, shuffle(columnOf), table));
+    shuffleAt(state, columnOf, places);
+    cross(rowOf, columnOf, cells);
+    const value = statistic(cells);
     sum += value;
     if (value >= observed - TIE_SLACK) hits += 1;
   }
@@ -52,18 +57,18 @@ export function permutationTest(task: PermutationTask): PermutationResult | null
 
 const TIE_SLACK = 1e-10; // values this close are the same table in another order of addition
 
-function labels(counts: readonly number[]): number[] {
-  return counts.flatMap((count, category) => new Array<number>(count).fill(category));
+/** Each category as often as it was counted, as its number times a step. */
+function labels(counts: readonly number[], step: number): Int32Array {
+  return Int32Array.from(counts.flatMap((count, category) => new Array<number>(count).fill(category * step)));
 }
 
-function crossed(rowOf: readonly number[], columnOf: readonly number[], like: ContingencyTable): number[][] {
-  const table = like.map((row) => new Array<number>(row.length).fill(0));
-  rowOf.forEach((row, i) => {
-    const cells = table[row] as number[];
-    const column = columnOf[i] as number;
-    cells[column] = (cells[column] as number) + 1;
-  });
-  return table;
+/** Counts the pairs of labels into the cells. */
+function cross(rowOf: Int32Array, columnOf: Int32Array, cells: Float64Array): void {
+  cells.fill(0);
+  for (let i = 0; i < rowOf.length; i += 1) {
+    const cell = (rowOf[i] as number) + (columnOf[i] as number);
+    cells[cell] = (cells[cell] as number) + 1;
+  }
 }
 
 /**

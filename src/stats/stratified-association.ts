@@ -1,6 +1,7 @@
 import { StatsInputError } from './errors.ts';
 import { permutationP } from './permutation.ts';
-import { createRandom } from './random.ts';
+import { randomState } from './random-state.ts';
+import { shuffleAt } from './shuffle.ts';
 
 /** Whether an outcome goes with each of several groupings, beyond what the strata explain. */
 export interface StratifiedTask {
@@ -36,36 +37,42 @@ export interface StratifiedAssociation {
  * that of Mantel and Haenszel 1959, Journal of the National Cancer Institute 22:719, without the covariances
  */
 export function stratifiedAssociation(task: StratifiedTask): StratifiedAssociation[] {
-  const { permutations = 1999, seed, groupings } = task;
+  const { permutations = 1999, seed } = task;
   requireLengths(task);
+  const outcome = Int32Array.from(task.outcome);
   const blocks = blocksOf(task.strata);
-  const nulls = groupings.map((groups) => expectation(task.outcome, blocks, groups));
-  const random = createRandom(seed);
-  const shuffled = Uint8Array.from(task.outcome);
-  const observed = groupings.map((groups, g) => excess(shuffled, groups, nulls[g] as Expectation));
-  const [hits, sums] = [groupings.map(() => 0), groupings.map(() => 0)];
+  const groupings = task.groupings.map((groups) => groupingOf(groups, outcome, blocks));
+  const state = randomState(seed);
+  const hits = new Int32Array(groupings.length);
+  const sums = new Float64Array(groupings.length);
+  const observed = groupings.map((grouping) => excess(outcome, grouping));
   for (let k = 0; k < permutations; k++) {
-    for (const block of blocks) shuffleBlock(shuffled, block, random.integer);
-    groupings.forEach((groups, g) => {
-      const value = excess(shuffled, groups, nulls[g] as Expectation);
+    for (let b = 0; b < blocks.length; b++) shuffleAt(state, outcome, blocks[b] as Int32Array);
+    for (let g = 0; g < groupings.length; g++) {
+      const value = excess(outcome, groupings[g] as Grouping);
       sums[g] = (sums[g] as number) + value;
       if (value >= (observed[g] as number) - TIE_SLACK) hits[g] = (hits[g] as number) + 1;
-    });
+    }
   }
-  return groupings.map((_, g) => ({
+  return groupings.map(({ mean }, g) => ({
     statistic: observed[g] as number,
     nullMean: (sums[g] as number) / permutations,
     p: permutationP(hits[g] as number, permutations),
-    expected: [...(nulls[g] as Expectation).mean],
+    expected: [...mean.subarray(0, -1)],
   }));
 }
 
 const TIE_SLACK = 1e-9; // values this close are the same counts in another order of addition
 
-/** By group: outcomes expected from the strata, and their variance. */
-interface Expectation {
+/** One grouping; observations without a group are in a last one that says nothing. */
+interface Grouping {
+  /** Group of every observation. */
+  readonly of: Int32Array;
+  /** By group: outcomes expected from the strata, and their variance. */
   readonly mean: Float64Array;
   readonly variance: Float64Array;
+  /** Room for the outcomes counted by group. */
+  readonly counts: Float64Array;
 }
 
 function requireLengths({ outcome, strata, groupings }: StratifiedTask): void {
@@ -74,56 +81,44 @@ function requireLengths({ outcome, strata, groupings }: StratifiedTask): void {
   }
 }
 
-function blocksOf(strata: ArrayLike<number>): number[][] {
+/** The observations of each stratum. */
+function blocksOf(strata: ArrayLike<number>): Int32Array[] {
   const blocks = new Map<number, number[]>();
   for (let i = 0; i < strata.length; i++) {
     const block = blocks.get(strata[i] as number);
     if (block) block.push(i);
     else blocks.set(strata[i] as number, [i]);
   }
-  return [...blocks.values()];
+  return Array.from(blocks.values(), (block) => Int32Array.from(block));
 }
 
-function expectation(
-  outcome: ArrayLike<number>,
-  blocks: readonly (readonly number[])[],
-  groups: ArrayLike<number>,
-): Expectation {
-  let most = -1;
-  for (let i = 0; i < groups.length; i++) most = Math.max(most, groups[i] as number);
-  const [mean, variance] = [new Float64Array(most + 1), new Float64Array(most + 1)];
+function groupingOf(groups: ArrayLike<number>, outcome: Int32Array, blocks: readonly Int32Array[]): Grouping {
+  const none = Int32Array.from(groups).reduce((most, group) => Math.max(most, group + 1), 0);
+  const of = Int32Array.from(groups, (group) => (group < 0 ? none : group));
+  const [mean, variance] = [new Float64Array(none + 1), new Float64Array(none + 1)];
   for (const block of blocks) {
     const rate = block.reduce((sum, i) => sum + (outcome[i] as number), 0) / block.length;
     for (const i of block) {
-      const group = groups[i] as number;
-      if (group < 0) continue;
+      const group = of[i] as number;
+      if (group === none) continue;
       mean[group] = (mean[group] as number) + rate;
       variance[group] = (variance[group] as number) + rate * (1 - rate);
     }
   }
-  return { mean, variance };
+  return { of, mean, variance, counts: new Float64Array(none + 1) };
 }
 
-function excess(outcome: Uint8Array, groups: ArrayLike<number>, { mean, variance }: Expectation): number {
-  const counts = new Float64Array(mean.length);
+function excess(outcome: Int32Array, { of, mean, variance, counts }: Grouping): number {
+  counts.fill(0);
   for (let i = 0; i < outcome.length; i++) {
-    const group = groups[i] as number;
-    if (group >= 0) counts[group] = (counts[group] as number) + (outcome[i] as number);
+    const group = of[i] as number;
+    counts[group] = (counts[group] as number) + (outcome[i] as number);
   }
   let total = 0;
   for (let v = 0; v < counts.length; v++) {
     const spread = variance[v] as number;
-    if (spread > 0) total += ((counts[v] as number) - (mean[v] as number)) ** 2 / spread;
+    const beyond = (counts[v] as number) - (mean[v] as number);
+    if (spread > 0) total += (beyond * beyond) / spread;
   }
   return total;
-}
-
-/** Shuffles the outcomes of one stratum among its observations (Fisher and Yates). */
-function shuffleBlock(outcome: Uint8Array, block: readonly number[], integer: (below: number) => number): void {
-  for (let i = block.length - 1; i > 0; i--) {
-    const [a, b] = [block[i] as number, block[integer(i + 1)] as number];
-    const kept = outcome[a] as number;
-    outcome[a] = outcome[b] as number;
-    outcome[b] = kept;
-  }
 }

@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { StatsInputError } from '../../src/stats/errors.ts';
-import { mean, quantile, standardError, tailQuantiles } from '../../src/stats/quantile.ts';
+import {
+  mean,
+  quantile,
+  quantilesBetween,
+  standardError,
+  tailNeighbours,
+  tailQuantiles,
+} from '../../src/stats/quantile.ts';
 
 const values = fc.array(fc.double({ min: -1e6, max: 1e6, noNaN: true }), { minLength: 1, maxLength: 50 });
 const probability = fc.double({ min: 0, max: 1, noNaN: true });
@@ -60,6 +67,32 @@ describe('tailQuantiles', () => {
         expect([...given]).toEqual(list);
       }),
     );
+  });
+});
+
+describe('the neighbours of tail quantiles', () => {
+  it('give the quantiles of the values after a change that keeps their order, to the bit', () => {
+    const tail = fc.double({ min: 0, max: 0.5, noNaN: true });
+    fc.assert(
+      fc.property(values, tail, fc.double({ min: -1e3, max: 1e3, noNaN: true }), (list, p, shift) => {
+        const given = Float64Array.from(list);
+        const raised = (value: number) => Math.max(0, value + shift);
+        const found = quantilesBetween(tailNeighbours(given, p), raised);
+        expect(found).toEqual(tailQuantiles(given.map(raised), p));
+        expect([...given]).toEqual(list);
+      }),
+    );
+  });
+
+  it('are the third and fourth, and the seventh and eighth, of ten values at a quarter', () => {
+    const { low, high } = tailNeighbours(Float64Array.of(7, 1, 10, 4, 2, 9, 3, 8, 6, 5), 0.25);
+    expect(low).toEqual({ below: 3, above: 4, part: 0.25 });
+    expect(high).toEqual({ below: 7, above: 8, part: 0.75 });
+  });
+
+  it('refuses an empty list and what is no tail', () => {
+    expect(() => tailNeighbours(new Float64Array(0), 0.1)).toThrow('quantile requires at least one value');
+    expect(() => tailNeighbours(Float64Array.of(1), 0.6)).toThrow(StatsInputError);
   });
 });
 

@@ -96,6 +96,24 @@ describe('seeded random numbers', () => {
     );
   });
 
+  it('many Dirichlet draws follow one another, each a Beta share for every alpha, also below 1', () => {
+    const alphas = Float64Array.of(0.3, 0, 2, 1.3);
+    const drawn = createRandom(19).dirichlets(alphas, new Float64Array(4 * DRAWS));
+    for (const [k, alpha] of [0.3, 0, 2, 1.3].entries()) {
+      const shares = Array.from({ length: DRAWS }, (_, i) => drawn[4 * i + k]!);
+      if (alpha === 0) expect(shares.every((share) => share === 0)).toBe(true);
+      else expect(kolmogorovDistance(shares, (x) => betaCdf(x, alpha, 3.6 - alpha))).toBeLessThan(CRITICAL);
+    }
+    for (let i = 0; i < DRAWS; i += 1) {
+      expect(drawn.slice(4 * i, 4 * i + 4).reduce((a, b) => a + b, 0)).toBeCloseTo(1, 12);
+    }
+  });
+
+  it('many Dirichlet draws stay shares where plain gamma draws vanish', () => {
+    const drawn = createRandom(20).dirichlets(Float64Array.of(1e-5, 1e-5), new Float64Array(200));
+    for (let i = 0; i < 200; i += 2) expect(drawn[i]! + drawn[i + 1]!).toBeCloseTo(1, 12);
+  });
+
   it('integers hit every value about equally often', () => {
     const random = createRandom(16);
     const counts = new Array<number>(6).fill(0);
@@ -124,6 +142,8 @@ describe('seeded random numbers', () => {
     expect(() => random.dirichlet([0, 0])).toThrow('a Dirichlet draw requires an alpha above 0');
     expect(() => random.dirichlet([1, -1])).toThrow(StatsInputError);
     expect(() => random.dirichlet([1, 1], new Float64Array(3))).toThrow(StatsInputError);
+    expect(() => random.dirichlets(Float64Array.of(0, 0), new Float64Array(2))).toThrow(StatsInputError);
+    expect(() => random.dirichlets(Float64Array.of(1, -1), new Float64Array(2))).toThrow(StatsInputError);
     expect(() => random.integer(0)).toThrow(StatsInputError);
     expect(() => random.integer(2.5)).toThrow(StatsInputError);
     expect(() => createRandom(Number.NaN)).toThrow(StatsInputError);
