@@ -1,13 +1,17 @@
-import { tailQuantiles } from '../../../stats/quantile.ts';
+import { quantilesBetween, type TailNeighbours, tailNeighbours } from '../../../stats/quantile.ts';
 import type { Spread } from '../score-result.ts';
 
 /** Level of every score's interval. */
 export const SCORE_LEVEL = 0.8;
 
-/** Mean and central 80% interval of draws. */
-export function spreadOf(draws: Float64Array): Spread {
-  const tail = (1 - SCORE_LEVEL) / 2;
-  return { mean: meanOf(draws), ...tailQuantiles(draws, tail) };
+/** Mean and central 80% interval of draws, the mean where it is known. */
+export function spreadOf(draws: Float64Array, mean: number = meanOf(draws)): Spread {
+  return { mean, ...quantilesBetween(scoreTails(draws)) };
+}
+
+/** What the ends of the interval lie between: enough for the interval of draws changed in any way that keeps their order. */
+export function scoreTails(draws: Float64Array): TailNeighbours {
+  return tailNeighbours(draws, (1 - SCORE_LEVEL) / 2);
 }
 
 /** Plain mean of draws. */
@@ -29,24 +33,27 @@ export function chanceAbove(draws: Float64Array): number {
  * to 1.
  */
 export function chancesBest(candidates: readonly Float64Array[]): Float64Array {
-  const wins = new Float64Array(candidates.length);
-  const count = candidates[0]?.length ?? 0;
-  for (let i = 0; i < count; i++) {
-    const { best, ties } = bestOf(candidates, i);
-    const win = 1 / (ties * count);
-    for (let c = 0; c < candidates.length; c++) {
-      if (candidates[c]?.[i] === best) wins[c] = (wins[c] as number) + win;
-    }
-  }
-  return wins;
+  const best = new Float64Array(candidates[0]?.length ?? 0).fill(Number.NEGATIVE_INFINITY);
+  const ties = new Float64Array(best.length);
+  for (const draws of candidates) keepBest(draws, best, ties);
+  // A draw counts for its share of all, split among those that tie for it.
+  for (let i = 0; i < ties.length; i++) ties[i] = 1 / ((ties[i] as number) * ties.length);
+  return Float64Array.from(candidates, (draws) => sharesWon(draws, best, ties));
 }
 
-function bestOf(candidates: readonly Float64Array[], draw: number): { best: number; ties: number } {
-  let [best, ties] = [Number.NEGATIVE_INFINITY, 0];
-  for (const draws of candidates) {
-    const value = draws[draw] as number;
-    if (value > best) [best, ties] = [value, 1];
-    else if (value === best) ties += 1;
+/** The best value of each draw so far, and how many have it. */
+function keepBest(draws: Float64Array, best: Float64Array, ties: Float64Array): void {
+  for (let i = 0; i < best.length; i++) {
+    const value = draws[i] as number;
+    if (value > (best[i] as number)) {
+      best[i] = value;
+      ties[i] = 1;
+    } else if (value === best[i]) ties[i] = (ties[i] as number) + 1;
   }
-  return { best, ties };
+}
+
+function sharesWon(draws: Float64Array, best: Float64Array, worth: Float64Array): number {
+  let won = 0;
+  for (let i = 0; i < best.length; i++) if (draws[i] === best[i]) won += worth[i] as number;
+  return won;
 }

@@ -6,7 +6,6 @@ import { OUTCOME_KINDS } from '../../snap/outcome.ts';
 import { answerNoise, lookNoise } from './family-score-look-noise.ts';
 import { cellValues } from './family-score-means.ts';
 import type { ScoreModel } from './family-score-model.ts';
-import { drawShares } from './family-score-shares.ts';
 
 /** Draws behind every interval and chance; their own error is a fortieth of an interval's half width. */
 export const DRAW_COUNT = 4000;
@@ -40,7 +39,8 @@ export interface SharedDraws {
  * own film moved it.
  */
 export function sharedDraws(model: ScoreModel, count: number = DRAW_COUNT): SharedDraws {
-  const cells = Array.from({ length: CELL_COUNT }, (_, cell) => cellDraws(model, cell, count));
+  const outcomes = new Float64Array(count * OUTCOME_KINDS.length);
+  const cells = Array.from({ length: CELL_COUNT }, (_, cell) => cellDraws(model, cell, outcomes));
   const worth = createRandom(`${model.seed}/worth`);
   const release = createRandom(`${model.seed}/release`);
   return {
@@ -54,23 +54,21 @@ export function sharedDraws(model: ScoreModel, count: number = DRAW_COUNT): Shar
   };
 }
 
-function cellDraws(model: ScoreModel, cell: number, count: number) {
+/** @param outcomes - room for the cell's outcome shares, at `draw * 5 + kind` */
+function cellDraws(model: ScoreModel, cell: number, outcomes: Float64Array) {
   const [f, a] = [Math.floor(cell / ANSWERS.length), cell % ANSWERS.length];
   const [family, answer] = [FAMILIES[f] ?? 'base', ANSWERS[a] ?? 'run'];
-  const values = [1, 2, 3, 4].map((down) => cellValues(family, answer, down));
   const alphas = drawnAlphas(model, cell);
-  const random = createRandom(`${model.seed}/outcomes/${family}/${answer}`);
-  const outcome = meanOutcomes(model.evidence, cell);
-  const cost = values.map(() => new Float64Array(count));
-  const explosives = new Float64Array(count);
-  for (let i = 0; i < count; i++) {
-    if (alphas) drawShares(random, alphas, outcome);
-    explosives[i] = outcome[3] ?? 0;
-    for (let d = 0; d < cost.length; d++)
-      (cost[d] as Float64Array)[i] = worthOf(outcome, values[d] as readonly number[]);
-  }
-  return { cost, explosives };
+  if (alphas) createRandom(`${model.seed}/outcomes/${family}/${answer}`).dirichlets(alphas, outcomes);
+  else repeat(meanOutcomes(model.evidence, cell), outcomes);
+  return {
+    cost: DOWNS.map((down) => worthOf(outcomes, Float64Array.from(cellValues(family, answer, down)))),
+    explosives: strided(outcomes, EXPLOSIVE, OUTCOME_KINDS.length),
+  };
 }
+
+const DOWNS = [1, 2, 3, 4] as const;
+const EXPLOSIVE = OUTCOME_KINDS.indexOf('explosive');
 
 /** The pseudo-counts a cell is drawn from; null for a base cell our own film says nothing of. */
 function drawnAlphas({ evidence }: ScoreModel, cell: number): Float64Array | null {
@@ -84,23 +82,37 @@ function drawnAlphas({ evidence }: ScoreModel, cell: number): Float64Array | nul
   return alphas.map((alpha) => (alpha * worth) / own);
 }
 
-function worthOf(outcome: Float64Array, values: readonly number[]): number {
-  let sum = 0;
-  for (let kind = 0; kind < outcome.length; kind++) sum += (outcome[kind] as number) * (values[kind] as number);
-  return sum;
+function repeat(shares: Float64Array, draws: Float64Array): void {
+  for (let i = 0; i < draws.length; i++) draws[i] = shares[i % shares.length] as number;
+}
+
+/** What each draw of outcome shares is worth at the given values. */
+function worthOf(outcomes: Float64Array, values: Float64Array): Float64Array {
+  const worth = new Float64Array(outcomes.length / values.length);
+  for (let i = 0, at = 0; i < worth.length; i++) {
+    let sum = 0;
+    for (let kind = 0; kind < values.length; kind++, at++) sum += (outcomes[at] as number) * (values[kind] as number);
+    worth[i] = sum;
+  }
+  return worth;
+}
+
+/** Every `step`th number from `first` on. */
+function strided(numbers: Float64Array, first: number, step: number): Float64Array {
+  const taken = new Float64Array(numbers.length / step);
+  for (let i = 0, at = first; i < taken.length; i++, at += step) taken[i] = numbers[at] as number;
+  return taken;
 }
 
 function answerDraws(seed: string, alphas: Float64Array, count: number): Float64Array {
-  const random = createRandom(seed);
-  const shares = new Float64Array(alphas.length);
-  const draws = new Float64Array(alphas.length * count);
-  for (let i = 0; i < count; i++) {
-    drawShares(random, alphas, shares);
-    for (let a = 0; a < shares.length; a++) draws[a * count + i] = shares[a] as number;
-  }
+  const shares = createRandom(seed).dirichlets(alphas, new Float64Array(alphas.length * count));
+  const draws = new Float64Array(shares.length);
+  for (let a = 0; a < alphas.length; a++) draws.set(strided(shares, a, alphas.length), a * count);
   return draws;
 }
 
 function filled(length: number, next: () => number): Float64Array {
-  return new Float64Array(length).map(next);
+  const numbers = new Float64Array(length);
+  for (let i = 0; i < length; i++) numbers[i] = next();
+  return numbers;
 }

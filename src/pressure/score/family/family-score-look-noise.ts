@@ -4,7 +4,6 @@ import { LOOK_PARTS, LOOK_REACHES, type LookReach, reaches } from '../../evidenc
 import { meanShares } from '../../evidence/judgement-looks.ts';
 import { sheetMark } from '../../evidence/judgement-sheet.ts';
 import type { ScoreModel } from './family-score-model.ts';
-import { drawShares } from './family-score-shares.ts';
 
 /** How far drawn looks' marks are from those of the mean looks, by reach, family and draw. */
 export type LookNoise = Readonly<Record<LookReach, readonly Float64Array[]>>;
@@ -22,11 +21,10 @@ export function lookNoise({ looks, seed }: ScoreModel, count: number): LookNoise
     const weights = LOOK_REACHES.map((reach) => ({ reach, weights: classWeights(p, reach) })).filter((one) =>
       one.weights.some((own) => own.some((weight) => weight !== 0)),
     );
-    const shares = new Float64Array(alphas.length);
-    for (let i = 0; i < count; i++) {
-      drawShares(random, alphas, shares);
-      for (let k = 0; k < shares.length; k++) shares[k] = (shares[k] as number) - (means[k] as number);
-      for (const { reach, weights: own } of weights) addMarks(noise[reach], i, { shares, weights: own });
+    const shares = random.dirichlets(alphas, new Float64Array(alphas.length * count));
+    for (let i = 0; i < shares.length; i++) shares[i] = (shares[i] as number) - (means[i % means.length] as number);
+    for (const { reach, weights: own } of weights) {
+      for (let f = 0; f < own.length; f++) addMarks(noise[reach][f] as Float64Array, shares, own[f] as Float64Array);
     }
   });
   return noise;
@@ -44,12 +42,12 @@ export function answerNoise(noise: LookNoise): readonly (readonly Float64Array[]
 
 function summed(arrays: readonly (Float64Array | undefined)[]): Float64Array {
   const sum = new Float64Array(arrays[0]?.length ?? 0);
-  for (const array of arrays) {
-    array?.forEach((value, i) => {
-      sum[i] = (sum[i] as number) + value;
-    });
-  }
+  for (const array of arrays) if (array) addTo(sum, array);
   return sum;
+}
+
+function addTo(sum: Float64Array, more: Float64Array): void {
+  for (let i = 0; i < sum.length; i++) sum[i] = (sum[i] as number) + (more[i] as number);
 }
 
 function familyArrays(count: number): Float64Array[] {
@@ -68,16 +66,12 @@ function classWeights(p: number, reach: LookReach): readonly Float64Array[] {
   });
 }
 
-function addMarks(
-  noise: readonly Float64Array[],
-  draw: number,
-  { shares, weights }: { shares: Float64Array; weights: readonly Float64Array[] },
-): void {
-  for (let f = 0; f < noise.length; f++) {
-    const own = weights[f] as Float64Array;
+/** Adds the marks of every draw of a part's shares; nothing is added where all its marks are 0. */
+function addMarks(noise: Float64Array, shares: Float64Array, weights: Float64Array): void {
+  if (weights.every((weight) => weight === 0)) return;
+  for (let draw = 0, at = 0; draw < noise.length; draw++) {
     let marks = 0;
-    for (let k = 0; k < shares.length; k++) marks += (own[k] as number) * (shares[k] as number);
-    const into = noise[f] as Float64Array;
-    into[draw] = (into[draw] as number) + marks;
+    for (let k = 0; k < weights.length; k++, at++) marks += (weights[k] as number) * (shares[at] as number);
+    noise[draw] = (noise[draw] as number) + marks;
   }
 }

@@ -77,12 +77,11 @@ function explosiveShifts({ model, cells, s }: DrawnSituation, answer: Answer, ce
   };
 }
 
-/** The draws moved as a whole to a given mean. */
+/** The draws moved as a whole, in place, to a given mean. */
 export function centred(draws: Float64Array, mean: number): Float64Array {
   const off = mean - meanOf(draws);
-  const moved = draws.slice();
-  for (let i = 0; i < moved.length; i++) moved[i] = (moved[i] as number) + off;
-  return moved;
+  for (let i = 0; i < draws.length; i++) draws[i] = (draws[i] as number) + off;
+  return draws;
 }
 
 /** Adds one answer's part of every draw: what the cell saves, times how often they answer so. */

@@ -1,6 +1,8 @@
 import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import type { TailNeighbours } from '../../../stats/quantile.ts';
 import { CELL_COUNT } from '../../evidence/evidence-cell.ts';
 import { type LookAlphas, meanShares } from '../../evidence/judgement-looks.ts';
+import { scoreTails } from './family-score-chance.ts';
 import type { SharedDraws } from './family-score-draws.ts';
 import { type SituationCells, situationCells } from './family-score-means.ts';
 import type { ScoreModel } from './family-score-model.ts';
@@ -29,6 +31,8 @@ export interface ScoredSituation {
   /** Points saved per ten snaps, and explosives per hundred, by family and draw. */
   readonly points: readonly Float64Array[];
   readonly explosives: readonly Float64Array[];
+  /** What the ends of the explosives' intervals lie between, by family. */
+  readonly explosiveTails: readonly TailNeighbours[];
 }
 
 /** A scored week: all situations together first, then each, with the cells the single ones were made from. */
@@ -43,6 +47,7 @@ export function scoreWeek(model: ScoreModel, draws: SharedDraws): ScoredWeek {
   const cells = model.situations.map((_, s) => situationCells(model, s));
   const situations = model.situations.map(({ id, label, expectedSnaps, known, alphas }, s): ScoredSituation => {
     const drawn = { model, draws, cells: cells[s] as SituationCells, s };
+    const explosives = FAMILIES.map((_, f) => familyExplosives(drawn, f));
     return {
       id,
       label,
@@ -56,7 +61,8 @@ export function scoreWeek(model: ScoreModel, draws: SharedDraws): ScoredWeek {
       looks: model.looks.situations.get(id) ?? model.looks.all,
       answerDraws: draws.answers[s] as Float64Array,
       points: FAMILIES.map((_, f) => familyPoints(drawn, f)),
-      explosives: FAMILIES.map((_, f) => familyExplosives(drawn, f)),
+      explosives,
+      explosiveTails: explosives.map(scoreTails),
     };
   });
   return { all: together(situations, model), situations, cells };
@@ -70,6 +76,7 @@ function together(situations: readonly ScoredSituation[], { weights, looks }: Sc
     summed((situation) => of(situation).map((value, i) => value * shareAt(situation.shares, i))).map(
       (value, i) => value / (shareAt(shares, i) || 1),
     );
+  const explosives = FAMILIES.map((_, f) => summed((situation) => situation.explosives[f] as Float64Array));
   return {
     id: 'all',
     label: 'all situations',
@@ -83,7 +90,8 @@ function together(situations: readonly ScoredSituation[], { weights, looks }: Sc
     looks: looks.all,
     answerDraws: summed(({ answerDraws }) => answerDraws),
     points: FAMILIES.map((_, f) => summed(({ points }) => points[f] as Float64Array)),
-    explosives: FAMILIES.map((_, f) => summed(({ explosives }) => explosives[f] as Float64Array)),
+    explosives,
+    explosiveTails: explosives.map(scoreTails),
   };
 }
 
@@ -95,8 +103,11 @@ function shareAt(shares: Float64Array, i: number): number {
 function weightedSum(arrays: readonly Float64Array[], weights: Float64Array): Float64Array {
   const sum = new Float64Array(arrays[0]?.length ?? CELL_COUNT);
   arrays.forEach((array, s) => {
-    const weight = weights[s] as number;
-    for (let i = 0; i < sum.length; i++) sum[i] = (sum[i] as number) + weight * (array[i] as number);
+    addWeighted(sum, array, weights[s] as number);
   });
   return sum;
+}
+
+function addWeighted(sum: Float64Array, more: Float64Array, weight: number): void {
+  for (let i = 0; i < sum.length; i++) sum[i] = (sum[i] as number) + weight * (more[i] as number);
 }

@@ -1,9 +1,10 @@
 import { ANSWERS, FAMILIES, type Family } from '../../../ingest/vocabulary.ts';
+import { quantilesBetween, type TailNeighbours } from '../../../stats/quantile.ts';
 import { cellIndex } from '../../evidence/evidence-cell.ts';
 import { breakEvenOf } from '../reason/break-even.ts';
 import { familyReasons, type ReasonInput } from '../reason/reason.ts';
 import type { AnswerPart, EvidenceWeights, FamilyScore, Spread } from '../score-result.ts';
-import { chanceAbove, chancesBest, spreadOf } from './family-score-chance.ts';
+import { chanceAbove, chancesBest, meanOf, spreadOf } from './family-score-chance.ts';
 import { fitOf } from './family-score-fit.ts';
 import type { ScoreModel } from './family-score-model.ts';
 import { SNAPS_PER_SCORE } from './family-score-points.ts';
@@ -26,12 +27,15 @@ export function familyScores(situation: ScoredSituation, input: FamilyScoreInput
     const family = FAMILIES[f] ?? 'base';
     const drawn = situation.points[f] as Float64Array;
     const answers = answerParts(situation, f);
-    const points = { ...spreadOf(drawn), mean: answers.reduce((sum, part) => sum + part.points, 0) };
+    const points = spreadOf(
+      drawn,
+      answers.reduce((sum, part) => sum + part.points, 0),
+    );
     return {
       family,
       situation: situation.id,
       points,
-      explosives: spreadOf(situation.explosives[f] as Float64Array),
+      explosives: explosiveSpread(situation, f),
       chanceBest: best[place] ?? 0,
       chanceBetterThanBase: chanceAbove(drawn),
       answers,
@@ -43,6 +47,11 @@ export function familyScores(situation: ScoredSituation, input: FamilyScoreInput
       breakEven: breakEvenOf(situation, family, input.model),
     };
   });
+}
+
+function explosiveSpread({ explosives, explosiveTails }: ScoredSituation, f: number): Spread {
+  const tails = explosiveTails[f] as TailNeighbours;
+  return { mean: meanOf(explosives[f] as Float64Array), ...quantilesBetween(tails) };
 }
 
 /** What each answer adds to a family's score; the parts sum to its mean. */
