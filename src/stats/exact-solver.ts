@@ -1,8 +1,8 @@
-import { type LinearTerms, termsOf } from './linear-terms.ts';
+import { type LinearTerms, termsOf, type VariableName } from './linear-terms.ts';
 import type { LinearConstraint, MixedProgram, MixedSolution } from './mixed-program.ts';
 
 /** Solves a mixed 0-1 program to its proved optimum; null when the search was stopped before the proof. */
-export type ExactSolver = (program: MixedProgram) => MixedSolution | null;
+export type ExactSolver = <Name extends VariableName>(program: MixedProgram<Name>) => MixedSolution<Name> | null;
 
 /**
  * Loads a solver for programs too large for the small one: HiGHS, by branch and cut with presolve. It runs without
@@ -34,7 +34,8 @@ export async function loadExactSolver(wasm?: string): Promise<ExactSolver> {
 /** Nodes after which the search stops; judgement: far more than 60 calls take. */
 const OPTIONS = { mip_rel_gap: 1e-9, mip_abs_gap: 1e-8, mip_max_nodes: 20_000, output_flag: false } as const;
 
-function variableNames({ maximize, constraints, binaries = [] }: MixedProgram): string[] {
+function variableNames<Name extends VariableName>(program: MixedProgram<Name>): Name[] {
+  const { maximize, constraints, binaries = [] } = program;
   const names = new Set(binaries);
   for (const terms of [maximize, ...constraints.map((constraint) => constraint.terms)]) {
     for (const [name] of termsOf(terms)) names.add(name);
@@ -43,7 +44,8 @@ function variableNames({ maximize, constraints, binaries = [] }: MixedProgram): 
 }
 
 /** A program in the LP text format, with numbered variables; lines stay short, for readers cut long ones. */
-function programText({ maximize, constraints, binaries = [] }: MixedProgram, names: readonly string[]): string {
+function programText<Name extends VariableName>(program: MixedProgram<Name>, names: readonly Name[]): string {
+  const { maximize, constraints, binaries = [] } = program;
   const columns = new Map(names.map((name, i) => [name, columnName(i)]));
   const rows = constraints.flatMap((constraint) => rowTexts(constraint, columns));
   const objective = sumText(maximize, columns);
@@ -52,14 +54,17 @@ function programText({ maximize, constraints, binaries = [] }: MixedProgram, nam
   return `Maximize\n obj: ${objective}\nSubject To\n${numbered}\nBinary\n${whole}\nEnd\n`;
 }
 
-function rowTexts({ terms, min, max, equal }: LinearConstraint, columns: ReadonlyMap<string, string>): string[] {
+function rowTexts<Name extends VariableName>(
+  { terms, min, max, equal }: LinearConstraint<Name>,
+  columns: ReadonlyMap<Name, string>,
+): string[] {
   const sum = sumText(terms, columns);
   if (sum === '') return [];
   if (equal !== undefined) return [`${sum}\n = ${equal}`];
   return [...(min === undefined ? [] : [`${sum}\n >= ${min}`]), ...(max === undefined ? [] : [`${sum}\n <= ${max}`])];
 }
 
-function sumText(terms: LinearTerms, columns: ReadonlyMap<string, string>): string {
+function sumText<Name extends VariableName>(terms: LinearTerms<Name>, columns: ReadonlyMap<Name, string>): string {
   return [...termsOf(terms)]
     .filter(([, factor]) => factor !== 0)
     .map(([name, factor]) => `${factor < 0 ? '-' : '+'} ${Math.abs(factor)} ${columns.get(name)}`)

@@ -1,4 +1,5 @@
 import type { LinearConstraint } from '../../stats/mixed-program.ts';
+import { mixNames } from './mix-names.ts';
 import type { MenuCandidate, MenuProblem } from './model.ts';
 import { ascending } from './set.ts';
 import { solveNudged } from './solve.ts';
@@ -28,17 +29,20 @@ export interface MenuMix extends RankedSet {
 export function bestMix(problem: MenuProblem, carried: readonly number[]): MenuMix | null {
   const set = ascending(carried);
   const shift = lowest(problem, set);
+  const limits = mixConstraints(problem, set);
   const solved = solveNudged({
     maximize: mixObjective(problem, set),
-    constraints: [...mixConstraints(problem, set), ...worstConstraints(problem, set, shift)],
+    constraints: [...limits, ...worstConstraints(problem, set, shift)],
   });
   if (solved?.status !== 'optimal') return null;
+  const { share } = mixNames(problem);
+  const given = (name: number) => Math.max(0, solved.solution.get(name) ?? 0);
+  if (!limits.every((limit) => keepsLimit(limit, given))) return null;
   const count = problem.situations.length;
-  const shares = Float64Array.from({ length: set.length * count }, (_, at) => {
-    const c = set[Math.floor(at / count)] as number;
-    return Math.max(0, solved.solution.get(shareName(c, at % count)) ?? 0);
-  });
-  return keepsLimits(problem, set, shares) ? worthOfMix(problem, set, shares) : null;
+  const shares = Float64Array.from({ length: set.length * count }, (_, at) =>
+    given(share(set[Math.floor(at / count)] as number, at % count)),
+  );
+  return worthOfMix(problem, set, shares);
 }
 
 /** What a given mix of a set is worth. */
@@ -92,35 +96,36 @@ export function expectedExplosives(problem: MenuProblem, { set, shares }: Pick<M
   );
 }
 
-/** Name of the variable that holds a candidate's share of a situation. */
-export const shareName = (c: number, s: number) => `share${c}_${s}`;
-const worstName = (s: number) => `worst${s}`;
-
 /** What a mix of a set is chosen by, as factors of its variables. */
-export function mixObjective(problem: MenuProblem, set: readonly number[]): Map<string, number> {
+export function mixObjective(problem: MenuProblem, set: readonly number[]): Map<number, number> {
   const { situations, limits } = problem;
-  const terms = new Map<string, number>();
+  const { share, worst } = mixNames(problem);
+  const terms = new Map<number, number>();
   situations.forEach(({ expectedSnaps }, s) => {
-    if (limits.trust < 1) terms.set(worstName(s), expectedSnaps * (1 - limits.trust));
+    if (limits.trust < 1) terms.set(worst(s), expectedSnaps * (1 - limits.trust));
     for (const c of set) {
       const value = problem.value[c * situations.length + s] as number;
-      terms.set(shareName(c, s), expectedSnaps * limits.trust * value);
+      terms.set(share(c, s), expectedSnaps * limits.trust * value);
     }
   });
   return terms;
 }
 
-function mixConstraints(problem: MenuProblem, set: readonly number[]): LinearConstraint[] {
+/** A limit on a mix. */
+type MixLimit = LinearConstraint<number> & { readonly terms: readonly (readonly [number, number])[] };
+
+function mixConstraints(problem: MenuProblem, set: readonly number[]): MixLimit[] {
   const { leastCalls } = problem.limits;
   const uses = set.map((c) => ({ terms: overSnaps(problem, [c], () => 1), min: leastCalls }));
   return [...mixLimits(problem, set), ...uses];
 }
 
 /** The limits on a mix, but for how often a carried call is called at least. */
-export function mixLimits(problem: MenuProblem, set: readonly number[]): LinearConstraint[] {
+export function mixLimits(problem: MenuProblem, set: readonly number[]): MixLimit[] {
   const { situations, limits } = problem;
+  const { share } = mixNames(problem);
   const rates = situations.map((_, s) => ({
-    terms: new Map(set.map((c) => [shareName(c, s), 1])),
+    terms: set.map((c) => [share(c, s), 1] as const),
     max: limits.mostPressure,
     ...(limits.leastPressure > 0 ? { min: limits.leastPressure } : {}),
   }));
@@ -128,7 +133,7 @@ export function mixLimits(problem: MenuProblem, set: readonly number[]): LinearC
 }
 
 /** No pair of path and coverage takes more than its share of its path's calls beyond the uncounted ones. */
-function pairConstraints(problem: MenuProblem, set: readonly number[]): LinearConstraint[] {
+function pairConstraints(problem: MenuProblem, set: readonly number[]): MixLimit[] {
   const { pairingCap, pairMost, uncounted } = problem.limits;
   if (pairingCap >= 1) return [];
   const of = (c: number) => problem.candidates[c] as MenuCandidate;
@@ -143,7 +148,7 @@ function pairConstraints(problem: MenuProblem, set: readonly number[]): LinearCo
   });
 }
 
-function riskConstraints(problem: MenuProblem, set: readonly number[]): LinearConstraint[] {
+function riskConstraints(problem: MenuProblem, set: readonly number[]): MixLimit[] {
   const { explosives } = problem.limits;
   if (explosives === null) return [];
   const terms = overSnaps(problem, set, (at) => problem.extraExplosives[at] as number);
@@ -151,15 +156,16 @@ function riskConstraints(problem: MenuProblem, set: readonly number[]): LinearCo
 }
 
 /** Every situation's worst answer lies at or below what the mix is worth against each answer, less the floor. */
-export function worstConstraints(problem: MenuProblem, set: readonly number[], shift: number): LinearConstraint[] {
+export function worstConstraints(problem: MenuProblem, set: readonly number[], shift: number): MixLimit[] {
   const { situations, answers, limits } = problem;
   if (limits.trust === 1) return [];
+  const { share, worst } = mixNames(problem);
   return situations.flatMap((_, s) =>
     Array.from({ length: answers }, (__, a) => {
-      const terms = new Map([[worstName(s), 1]]);
+      const terms: [number, number][] = [[worst(s), 1]];
       for (const c of set) {
         const at = c * situations.length + s;
-        terms.set(shareName(c, s), -(problem.byAnswer[at * answers + a] as number));
+        terms.push([share(c, s), -(problem.byAnswer[at * answers + a] as number)]);
       }
       return { terms, max: -shift };
     }),
@@ -173,12 +179,11 @@ export function lowest(problem: MenuProblem, set: readonly number[]): number {
   return set.reduce((least, c) => Math.min(least, ...problem.byAnswer.subarray(c * each, (c + 1) * each)), 0);
 }
 
-function overSnaps(problem: MenuProblem, list: readonly number[], of: (at: number) => number): Map<string, number> {
-  const terms = new Map<string, number>();
-  problem.situations.forEach(({ expectedSnaps }, s) => {
-    for (const c of list) terms.set(shareName(c, s), expectedSnaps * of(c * problem.situations.length + s));
-  });
-  return terms;
+function overSnaps(problem: MenuProblem, list: readonly number[], of: (at: number) => number): [number, number][] {
+  const { share } = mixNames(problem);
+  return problem.situations.flatMap(({ expectedSnaps }, s) =>
+    list.map((c): [number, number] => [share(c, s), expectedSnaps * of(c * problem.situations.length + s)]),
+  );
 }
 
 function pairOfAt(problem: MenuProblem, at: number): number {
@@ -188,17 +193,10 @@ function pairOfAt(problem: MenuProblem, at: number): number {
 /** The solver works with rounded numbers; a mix is taken only when it keeps every limit to this. */
 const MIX_SLACK = 1e-6;
 
-function keepsLimits(problem: MenuProblem, set: readonly number[], shares: Float64Array): boolean {
-  const count = problem.situations.length;
-  return mixConstraints(problem, set).every(({ terms, min, max }) => {
-    let total = 0;
-    for (const [i, c] of set.entries()) {
-      for (let s = 0; s < count; s++) {
-        total += (shares[i * count + s] as number) * ((terms as Map<string, number>).get(shareName(c, s)) ?? 0);
-      }
-    }
-    return (
-      total >= (min ?? Number.NEGATIVE_INFINITY) - MIX_SLACK && total <= (max ?? Number.POSITIVE_INFINITY) + MIX_SLACK
-    );
-  });
+function keepsLimit({ terms, min, max }: MixLimit, given: (name: number) => number): boolean {
+  let total = 0;
+  for (const [name, factor] of terms) total += factor * given(name);
+  return (
+    total >= (min ?? Number.NEGATIVE_INFINITY) - MIX_SLACK && total <= (max ?? Number.POSITIVE_INFINITY) + MIX_SLACK
+  );
 }

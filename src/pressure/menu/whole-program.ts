@@ -1,11 +1,12 @@
 import type { LinearConstraint, MixedProgram } from '../../stats/mixed-program.ts';
-import { lowest, mixLimits, mixObjective, shareName, worstConstraints } from './mix.ts';
+import { lowest, mixLimits, mixObjective, worstConstraints } from './mix.ts';
+import { mixNames } from './mix-names.ts';
 import type { MenuCandidate, MenuProblem } from './model.ts';
 import { repParts } from './repetitions.ts';
 
 /** The whole choice as one program. */
 export interface WholeProgram {
-  readonly program: MixedProgram;
+  readonly program: MixedProgram<number>;
   /** What to add to the program's value for points a game. */
   readonly offset: number;
 }
@@ -27,54 +28,61 @@ export function wholeProgram(problem: MenuProblem): WholeProgram {
       ...carriedShares(problem),
       ...setLimits(problem),
     ],
-    binaries: all.map(carryName),
+    binaries: all.map(mixNames(problem).carry),
   };
   return { program, offset: (1 - limits.trust) * snaps * shift };
 }
 
 /** The candidates a solution carries, ascending. */
-export function carriedIn(problem: MenuProblem, solution: ReadonlyMap<string, number>): number[] {
-  return problem.candidates.flatMap((_, c) => ((solution.get(carryName(c)) ?? 0) > 0.5 ? [c] : []));
+export function carriedIn(problem: MenuProblem, solution: ReadonlyMap<number, number>): number[] {
+  const { carry } = mixNames(problem);
+  return problem.candidates.flatMap((_, c) => ((solution.get(carry(c)) ?? 0) > 0.5 ? [c] : []));
 }
 
-const carryName = (c: number) => `carry${c}`;
-
 /** A call has shares only when it is carried, and then enough of them. */
-function carriedShares({ candidates, situations, limits }: MenuProblem): LinearConstraint[] {
+function carriedShares(problem: MenuProblem): LinearConstraint<number>[] {
+  const { candidates, situations, limits } = problem;
+  const { share, carry } = mixNames(problem);
   return candidates.flatMap((_, c) => [
     ...situations.map((__, s) => ({
-      terms: { [shareName(c, s)]: 1, [carryName(c)]: -limits.mostPressure },
+      terms: [[share(c, s), 1] as const, [carry(c), -limits.mostPressure] as const],
       max: 0,
     })),
     {
-      terms: new Map([
-        ...situations.map(({ expectedSnaps }, s) => [shareName(c, s), expectedSnaps] as const),
-        [carryName(c), -limits.leastCalls] as const,
-      ]),
+      terms: [
+        ...situations.map(({ expectedSnaps }, s) => [share(c, s), expectedSnaps] as const),
+        [carry(c), -limits.leastCalls] as const,
+      ],
       min: 0,
     },
   ]);
 }
 
-function setLimits(problem: MenuProblem): LinearConstraint[] {
+function setLimits(problem: MenuProblem): LinearConstraint<number>[] {
   const { candidates, limits } = problem;
+  const { carry } = mixNames(problem);
   const carried = (fits: (candidate: MenuCandidate) => boolean) =>
-    new Map(candidates.flatMap((candidate, c) => (fits(candidate) ? [[carryName(c), 1] as const] : [])));
+    candidates.flatMap((candidate, c) => (fits(candidate) ? [[carry(c), 1] as const] : []));
   return [
     { terms: carried(() => true), max: limits.size },
     ...limits.theories.map((theory) => ({ terms: carried((candidate) => candidate.theory === theory), min: 1 })),
-    ...limits.musts.map((c) => ({ terms: { [carryName(c)]: 1 }, min: 1 })),
+    ...limits.musts.map((c) => ({ terms: [[carry(c), 1] as const], min: 1 })),
     ...repLimits(problem),
   ];
 }
 
 /** Repetitions: each call's own, and for every path and coverage those of its dearest carried call, once. */
-function repLimits({ candidates, limits }: MenuProblem): LinearConstraint[] {
+function repLimits(problem: MenuProblem): LinearConstraint<number>[] {
+  const { candidates, limits } = problem;
+  const names = mixNames(problem);
   const shared = (['path', 'coverage'] as const).flatMap((key) =>
-    candidates.map((candidate, c) => ({ name: `${key}${candidate[key]}`, c, reps: repParts(candidate.reps)[key] })),
+    candidates.map((candidate, c) => ({ name: names[key](candidate[key]), c, reps: repParts(candidate.reps)[key] })),
   );
-  const dearest = shared.map(({ name, c, reps }) => ({ terms: { [name]: 1, [carryName(c)]: -reps }, min: 0 }));
-  const own = candidates.map(({ reps }, c) => [carryName(c), repParts(reps).own] as const);
+  const dearest = shared.map(({ name, c, reps }) => ({
+    terms: [[name, 1] as const, [names.carry(c), -reps] as const],
+    min: 0,
+  }));
+  const own = candidates.map(({ reps }, c) => [names.carry(c), repParts(reps).own] as const);
   const once = shared.map(({ name }) => [name, 1] as const);
   return [...dearest, { terms: new Map([...own, ...once]), max: limits.reps }];
 }
