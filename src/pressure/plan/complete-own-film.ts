@@ -1,11 +1,16 @@
 import type { Call, CallLibrary } from '../../ingest/call-library.ts';
-import { type Chart, chartFromRecords, joinCharts, numberAt, type SnapRecord, textAt } from '../../ingest/chart.ts';
-import { CHART_COLUMNS, type ColumnName } from '../../ingest/columns.ts';
+import { type Chart, chartFromRecords, joinCharts, type SnapRecord, textAt } from '../../ingest/chart.ts';
+
+/** A call name of our film that the library does not know, and on how many snaps it stands. */
+export interface UnknownCall {
+  readonly call: string;
+  readonly snaps: number;
+}
 
 /** Our own film with what the call's name already says filled in, and the call names the library does not know. */
 export interface CompletedFilm {
   readonly chart: Chart;
-  readonly unknownCalls: readonly { readonly call: string; readonly snaps: number }[];
+  readonly unknownCalls: readonly UnknownCall[];
 }
 
 /**
@@ -14,17 +19,24 @@ export interface CompletedFilm {
  */
 export function completeOwnFilm(ownFilm: Chart, library: CallLibrary): CompletedFilm {
   const known = new Map(library.calls.map((call) => [key(call.name), call]));
-  const unknown = new Map<string, number>();
   const records: SnapRecord[] = [];
   for (let i = 0; i < ownFilm.size; i++) {
     const name = textAt(ownFilm, 'call', i);
-    const call = name === undefined ? undefined : known.get(key(name));
-    if (name !== undefined && !call) unknown.set(name, (unknown.get(name) ?? 0) + 1);
-    records.push({ ...(call ? sayings(call) : {}), ...recordAt(ownFilm, i) });
+    records.push(sayingsAt(ownFilm, i, name === undefined ? undefined : known.get(key(name))));
   }
-  const filled = chartFromRecords(records);
-  const chart = { ...filled, sources: ownFilm.sources, sourceOf: ownFilm.sourceOf, rowOf: ownFilm.rowOf };
-  return { chart, unknownCalls: [...unknown].map(([call, snaps]) => ({ call, snaps })) };
+  const columns = { ...ownFilm.columns, ...chartFromRecords(records).columns };
+  return { chart: { ...ownFilm, columns }, unknownCalls: unknownCalls(ownFilm, library) };
+}
+
+/** The call names of our own film that the library does not know, in the order of their first snap. */
+export function unknownCalls(ownFilm: Chart, library: CallLibrary): readonly UnknownCall[] {
+  const known = new Set(library.calls.map(({ name }) => key(name)));
+  const unknown = new Map<string, number>();
+  for (let i = 0; i < ownFilm.size; i++) {
+    const name = textAt(ownFilm, 'call', i);
+    if (name !== undefined && !known.has(key(name))) unknown.set(name, (unknown.get(name) ?? 0) + 1);
+  }
+  return [...unknown].map(([call, snaps]) => ({ call, snaps }));
 }
 
 /** The charts of our own film as one, or null when there is none. */
@@ -37,15 +49,14 @@ function key(name: string): string {
   return name.trim().toLowerCase();
 }
 
-function sayings(call: Call): SnapRecord {
-  return { path: call.path, family: call.family, coverage: call.coverage, rotation: call.rotation };
-}
+/** What a call says of every snap it is called on. */
+const SAYINGS = ['path', 'family', 'coverage', 'rotation'] as const;
 
-function recordAt(chart: Chart, index: number): SnapRecord {
-  const record: Partial<Record<ColumnName, string | number>> = {};
-  for (const { name, kind } of CHART_COLUMNS) {
-    const value = kind === 'number' ? numberAt(chart, name, index) : textAt(chart, name, index);
-    if (value !== undefined) record[name] = value;
+function sayingsAt(ownFilm: Chart, index: number, call: Call | undefined): SnapRecord {
+  const record: Partial<Record<(typeof SAYINGS)[number], string>> = {};
+  for (const name of SAYINGS) {
+    const word = textAt(ownFilm, name, index) ?? call?.[name];
+    if (word !== undefined) record[name] = word;
   }
   return record;
 }
