@@ -12,7 +12,7 @@ import { checkAcross } from '../ingest/snap-checks.ts';
 import { type WeekSettings, weekSettingsSchema } from '../ingest/week-settings.ts';
 import { readYamlQuickly } from '../ingest/yaml-file-quick.ts';
 import type { CountRow } from '../pressure/forecast/counts/count-row.ts';
-import { completeOwnFilm, joinOwnFilm } from '../pressure/plan/complete-own-film.ts';
+import { completeOwnFilm, joinOwnFilm, type UnknownCall, unknownCalls } from '../pressure/plan/complete-own-film.ts';
 import { filmChapter } from '../pressure/plan/film-chapter.ts';
 import { offenseOf, withOffense } from '../pressure/plan/name-offense.ts';
 import type { FilmChapter } from '../pressure/plan/week-plan.ts';
@@ -21,7 +21,7 @@ import { readCountFiles } from './read-counts.ts';
 import type { RejectedInFile } from './rejects.ts';
 import type { FoundFile, SeasonFolder } from './season-folder.ts';
 
-/** A week as the plan needs it, with every problem met on the way. */
+/** A week as the plan needs it, with every problem met on the way. Archive and own film are put together when asked for. */
 export interface WeekInputs {
   readonly chart: Chart;
   readonly archive: Chart | null;
@@ -64,17 +64,17 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   const chart = theirSnaps(all, settings.opponent);
   if (chart.size === 0) throw new CommandProblem('faults', noSnaps(settings.opponent, problems));
   const rejected = readings.flatMap(({ file, reading }) => reading.rejected.map((row) => ({ file, row })));
-  const archive = archiveOf(sheets.archive, settings.opponent);
   const counts = readCountFiles(folder.counts, settings.opponent);
-  const own = ownFilmOf(sheets.ours, library);
+  const own = joinOwnFilm(sheets.ours.map(({ reading }) => reading.chart));
+  const ownProblems = own && library ? unknownCallLines(unknownCalls(own, library)) : [];
   const film = filmChapter(chart, {
     faults: rejected.length,
     warnings: problems.filter(({ severity }) => severity === 'warning').length,
-    problems: [...problemLines(problems), ...own.problems],
+    problems: [...problemLines(problems), ...ownProblems],
     invented: settings.invented,
     has: {
-      archive: !!archive || counts.length > 0,
-      ownFilm: !!own.chart,
+      archive: holdsOthers(sheets.archive, settings.opponent) || counts.length > 0,
+      ownFilm: own !== null,
       library: !!library,
       weekFile: !!folder.weekFile,
     },
@@ -82,12 +82,22 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   const told = {
     problems,
     unknownFormations: unknownFormations(chart, book),
-    ownProblems: own.problems,
+    ownProblems,
     rejected,
     faults: rejected.length,
     fileFaults: countFileFaults(problems),
   };
-  return { chart, archive, counts, ownFilm: own.chart, library, settings, film, opponent: settings.opponent, ...told };
+  const archive = whenAsked(() => archiveOf(sheets.archive, settings.opponent));
+  const ownFilm = whenAsked(() => (own && library ? completeOwnFilm(own, library).chart : own));
+  return {
+    ...{ chart, counts, library, settings, film, opponent: settings.opponent, ...told },
+    get archive() {
+      return archive();
+    },
+    get ownFilm() {
+      return ownFilm();
+    },
+  };
 }
 
 function countFileFaults(problems: readonly RowProblem[]): number {
@@ -117,11 +127,13 @@ async function readSheets(folder: SeasonFolder, book: FormationBook | null): Pro
   };
 }
 
-function ownFilmOf(readings: readonly NamedReading[], library: CallLibrary | null) {
-  const chart = joinOwnFilm(readings.map(({ reading }) => reading.chart));
-  if (!chart || !library) return { chart, problems: [] };
-  const completed = completeOwnFilm(chart, library);
-  return { chart: completed.chart, problems: unknownCalls(completed.unknownCalls) };
+/** What a piece of work gives, done when it is first asked for and only once: a check never asks for the base rates. */
+function whenAsked<T>(work: () => T): () => T {
+  let done: { readonly value: T } | undefined;
+  return () => {
+    done ??= { value: work() };
+    return done.value;
+  };
 }
 
 interface NamedReading {
@@ -190,6 +202,14 @@ function archiveOf(readings: readonly NamedReading[], opponent: string): Chart |
   return others.size === 0 ? null : others;
 }
 
+/** Whether {@link archiveOf} would find a snap: the first of another offense, or of none named, tells. */
+function holdsOthers(readings: readonly NamedReading[], opponent: string): boolean {
+  return readings.some(({ file, reading: { chart } }) => {
+    for (let i = 0; i < chart.size; i++) if (!sameName(textAt(chart, 'offense', i) ?? file, opponent)) return true;
+    return false;
+  });
+}
+
 function sameName(a: string, b: string): boolean {
   return a.trim().toLowerCase() === b.trim().toLowerCase();
 }
@@ -203,7 +223,7 @@ function problemLines(problems: readonly RowProblem[]): string[] {
   return [...grouped.groups.map(describeGroup), ...rest];
 }
 
-function unknownCalls(calls: readonly { readonly call: string; readonly snaps: number }[]): string[] {
+function unknownCallLines(calls: readonly UnknownCall[]): string[] {
   return calls.map(
     ({ call, snaps }) => `our film names the call "${call}" on ${snaps} snaps, which defense.yaml does not have`,
   );
