@@ -32,6 +32,12 @@ export interface Chart {
 /** A snap as plain values, by column; used by tests, templates and small live files. */
 export type SnapRecord = Readonly<Partial<Record<ColumnName, string | number>>>;
 
+/** The code of the word charted in `column` on snap `index`, 0 where it was not charted. */
+export function codeAt(chart: Chart, column: ColumnName, index: number): number {
+  const found = chart.columns[column];
+  return found?.kind === 'code' ? (found.codes[index] ?? 0) : 0;
+}
+
 /** The word charted in `column` on snap `index`, or undefined where it was not charted. */
 export function textAt(chart: Chart, column: ColumnName, index: number): string | undefined {
   const found = chart.columns[column];

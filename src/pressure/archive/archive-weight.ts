@@ -1,4 +1,4 @@
-import { type Chart, filterSnaps, numberAt, selectSnaps } from '../../ingest/chart.ts';
+import { type Chart, numberAt } from '../../ingest/chart.ts';
 import type { WeekSettings } from '../../ingest/week-settings.ts';
 import { mean } from '../../stats/quantile.ts';
 import { LEAST_ARCHIVE_GAMES } from '../forecast/archive-note.ts';
@@ -8,7 +8,7 @@ import { TARGET_DEFINITIONS, type TargetDefinition } from '../forecast/target.ts
 import { TARGET_STRENGTHS } from '../forecast/target-strengths.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { offenseGames } from '../snap/offense-game.ts';
-import { styleDistance } from './style-distance.ts';
+import { countStyle, type StyleCounts, styleCodes, styleDistance, withoutStyle } from './style-distance.ts';
 
 /** One offense of the archive, and how far its style is from this week's opponent. */
 export interface ArchiveOffense {
@@ -50,30 +50,49 @@ export interface ArchiveWeight {
 /** What an archive offers against this opponent. The sheets carry no level of play: all are taken as the week's own. */
 export function archiveWeight(chart: Chart, archive: Chart | null, settings: WeekSettings): ArchiveWeight {
   const games = archive ? offenseGames(archive) : [];
-  const names = [...new Set(games.map(({ offense }) => offense))];
+  const own = ownStyle(chart, settings);
   return {
-    offenses: names.map((offense) => offenseOf(chart, archive, { offense, games, settings })).sort(nearestFirst),
+    offenses: archive ? archiveOffenses(archive, { games, own: own.counts, settings }) : [],
     offenseGames: games.length,
     snaps: archive?.size ?? 0,
-    ownGames: betweenOwnGames(chart, settings),
-    ownYards: yardsOf(chart),
+    ownGames: betweenOwnGames(own),
+    ownYards: yardsOf(chart, own.rows),
     uses: TARGET_DEFINITIONS.map((definition) => useOf(archive, { definition, games, settings })),
     level: `sheets carry no level of play; every offense is taken as ${settings.level.replace('_', ' ')}; yards a snap is the only sign of it`,
   };
 }
 
-interface OffenseRequest {
-  readonly offense: string;
+/** The opponent's style, and that of each of their games. */
+interface OwnStyle {
+  readonly rows: readonly number[];
+  readonly counts: StyleCounts;
+  readonly byGame: readonly StyleCounts[];
+}
+
+function ownStyle(chart: Chart, settings: WeekSettings): OwnStyle {
+  const codes = styleCodes(chart, settings.situations);
+  const rows = Array.from({ length: chart.size }, (_, i) => i);
+  const byGame = offenseGames(chart).map((game) => countStyle(codes, game.rows));
+  return { rows, counts: countStyle(codes, rows), byGame };
+}
+
+interface OffensesRequest {
   readonly games: ReturnType<typeof offenseGames>;
+  readonly own: StyleCounts;
   readonly settings: WeekSettings;
 }
 
-function offenseOf(chart: Chart, archive: Chart | null, { offense, games, settings }: OffenseRequest): ArchiveOffense {
-  const own = games.filter((game) => game.offense === offense);
-  const rows = own.flatMap((game) => game.rows);
-  const film = archive ? selectSnaps(archive, rows) : null;
-  const style = film ? styleDistance(chart, film, settings.situations) : null;
-  return { offense, games: own.length, snaps: rows.length, style, yards: film ? yardsOf(film) : null };
+/** Every offense of the archive beside the opponent. */
+function archiveOffenses(archive: Chart, { games, own, settings }: OffensesRequest): ArchiveOffense[] {
+  const codes = styleCodes(archive, settings.situations);
+  const names = [...new Set(games.map(({ offense }) => offense))];
+  const offenses = names.map((offense): ArchiveOffense => {
+    const theirs = games.filter((game) => game.offense === offense);
+    const rows = theirs.flatMap((game) => game.rows);
+    const style = styleDistance(own, countStyle(codes, rows));
+    return { offense, games: theirs.length, snaps: rows.length, style, yards: yardsOf(archive, rows) };
+  });
+  return offenses.sort(nearestFirst);
 }
 
 function nearestFirst(a: ArchiveOffense, b: ArchiveOffense): number {
@@ -81,20 +100,19 @@ function nearestFirst(a: ArchiveOffense, b: ArchiveOffense): number {
 }
 
 /** Mean distance of each of the opponent's games from the rest of them. */
-function betweenOwnGames(chart: Chart, settings: WeekSettings): number | null {
-  const games = offenseGames(chart);
-  if (games.length < 2) return null;
-  const distances = games.flatMap(({ rows }) => {
-    const inGame = new Set(rows);
-    const rest = filterSnaps(chart, (i) => !inGame.has(i));
-    return styleDistance(rest, selectSnaps(chart, rows), settings.situations) ?? [];
-  });
+function betweenOwnGames({ counts, byGame }: OwnStyle): number | null {
+  if (byGame.length < 2) return null;
+  const distances = byGame.flatMap((game) => styleDistance(withoutStyle(counts, game), game) ?? []);
   return distances.length === 0 ? null : distances.reduce((sum, d) => sum + d, 0) / distances.length;
 }
 
 /** Mean gain over the snaps on which it was charted. */
-function yardsOf(film: Chart): number | null {
-  const gains = Array.from({ length: film.size }, (_, i) => numberAt(film, 'gain', i) ?? []).flat();
+function yardsOf(film: Chart, rows: readonly number[]): number | null {
+  const gains: number[] = [];
+  for (const row of rows) {
+    const gain = numberAt(film, 'gain', row);
+    if (gain !== undefined) gains.push(gain);
+  }
   return gains.length === 0 ? null : mean(gains);
 }
 

@@ -42,10 +42,20 @@ export function forecastFilm(chart: Chart, archive: Chart | null, cuts: Situatio
     archiveGames: archive === null ? [] : offenseGames(archive).map((game) => moved(game, chart.size)),
     trees: forecastTrees(cells),
     snapWeights: null,
-    codesOf: ({ classes, codes }) => ({
+    codesOf: codesOnce(({ classes, codes }) => ({
       classes: classes.length,
       codes: archive === null ? codes(chart, cuts) : joinCodes(codes(chart, cuts), codes(archive, cuts)),
-    }),
+    })),
+  };
+}
+
+/** Works out the codes of a target when they are first asked for: every chain and every tell of it asks again. */
+function codesOnce(codesOf: ForecastFilm['codesOf']): ForecastFilm['codesOf'] {
+  const known = new Map<TargetDefinition, TargetCodes>();
+  return (definition) => {
+    const found = known.get(definition) ?? codesOf(definition);
+    known.set(definition, found);
+    return found;
   };
 }
 
@@ -102,12 +112,17 @@ export function fitTargetOn(
 
 function archiveTally(film: ForecastFilm, tree: ChainTree, target: TargetCodes) {
   const charted = film.archiveGames.filter(({ rows }) => rows.some((row) => target.codes[row] !== NOT_KNOWN));
-  const rows = Int32Array.from({ length: film.cells.size - film.ownSize }, (_, i) => film.ownSize + i);
   return {
-    tally: tallyGame(tree, target, rows),
+    tally: tallyGame(tree, target, archiveRows(film)),
     games: charted.length,
     offenses: new Set(charted.map(({ offense }) => offense)).size,
   };
+}
+
+function archiveRows({ cells, ownSize }: ForecastFilm): Int32Array {
+  const rows = new Int32Array(cells.size - ownSize);
+  for (let i = 0; i < rows.length; i++) rows[i] = ownSize + i;
+  return rows;
 }
 
 function moved(game: OffenseGame, by: number): OffenseGame {

@@ -1,5 +1,6 @@
 import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
 import { BACK_ACTIONS } from '../../ingest/vocabulary.ts';
+import { codesBySnap } from '../snap/codes-by-snap.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 
 /** A throw out by then is quick for this question, in seconds; the cut at which it was measured on open play data. */
@@ -14,14 +15,14 @@ export function screenCodes(chart: Chart): Uint8Array {
   for (let i = 0; i < chart.size; i++) {
     if (textAt(chart, 'play_kind', i) === 'screen') tellsApart.add(chart.sourceOf[i] ?? 0);
   }
-  return Uint8Array.from({ length: chart.size }, (_, i) =>
+  return codesBySnap(chart.size, (i) =>
     screenCode(textAt(chart, 'play_kind', i), tellsApart.has(chart.sourceOf[i] ?? 0)),
   );
 }
 
 /** Released within 2.5 seconds (0) or later (1); 255 where no time was charted, as on every sack and scramble. */
 export function quickReleaseCodes(chart: Chart): Uint8Array {
-  return Uint8Array.from({ length: chart.size }, (_, i) => {
+  return codesBySnap(chart.size, (i) => {
     const seconds = numberAt(chart, 'time_to_throw', i);
     if (seconds === undefined) return NOT_KNOWN;
     return seconds <= QUICK_RELEASE_SECONDS ? 0 : 1;
@@ -30,7 +31,7 @@ export function quickReleaseCodes(chart: Chart): Uint8Array {
 
 /** Any movement before the snap (0) or none (1); 255 where motion was not charted. */
 export function motionCodes(chart: Chart): Uint8Array {
-  return Uint8Array.from({ length: chart.size }, (_, i) => {
+  return codesBySnap(chart.size, (i) => {
     const motion = textAt(chart, 'motion', i);
     if (motion === undefined) return NOT_KNOWN;
     return motion === 'none' ? 1 : 0;
@@ -39,7 +40,7 @@ export function motionCodes(chart: Chart): Uint8Array {
 
 /** Up to five (0), six (1), seven or more protectors (2); 255 on runs and where they were not charted. */
 export function protectorCodes(chart: Chart): Uint8Array {
-  return Uint8Array.from({ length: chart.size }, (_, i) => {
+  return codesBySnap(chart.size, (i) => {
     const protectors = numberAt(chart, 'protectors', i);
     if (protectors === undefined || isRun(chart, i)) return NOT_KNOWN;
     return Math.min(2, Math.max(0, protectors - 5));
@@ -48,7 +49,7 @@ export function protectorCodes(chart: Chart): Uint8Array {
 
 /** The back's job as an index into the vocabulary's back actions; 255 on runs and where it was not charted. */
 export function backJobCodes(chart: Chart): Uint8Array {
-  return Uint8Array.from({ length: chart.size }, (_, i) => {
+  return codesBySnap(chart.size, (i) => {
     const code = (BACK_ACTIONS as readonly string[]).indexOf(textAt(chart, 'back_action', i) ?? '');
     return code === -1 || isRun(chart, i) ? NOT_KNOWN : code;
   });

@@ -2,6 +2,7 @@ import { type Chart, textAt } from '../../ingest/chart.ts';
 import { ANSWERS, BACK_ACTIONS, type PlayKind } from '../../ingest/vocabulary.ts';
 import type { SituationCuts } from '../../ingest/week-settings.ts';
 import { answerCodes } from '../snap/answer.ts';
+import { codesBySnap } from '../snap/codes-by-snap.ts';
 import { SLIDE_DIRECTIONS, slideCodes } from '../snap/field-side.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import type { Target } from './forecast-result.ts';
@@ -63,7 +64,7 @@ export const TARGET_DEFINITIONS: readonly TargetDefinition[] = [
 
 /** Run or pass, told by the play kind alone: a bare `pass` is a pass even where the answer is not known. */
 export function runOrPassCodes(chart: Chart): Uint8Array {
-  return Uint8Array.from({ length: chart.size }, (_, i) => {
+  return codesBySnap(chart.size, (i) => {
     const kind = textAt(chart, 'play_kind', i) as PlayKind | undefined;
     const result = textAt(chart, 'result', i);
     if (result === 'scramble' || result === 'sack') return 1;

@@ -38,7 +38,7 @@ export interface ProtectionTally {
 /** Counts a chart's protections on its passes, each over the passes on which it was charted. */
 export function tallyProtection(chart: Chart): ProtectionTally {
   const passed = runOrPassCodes(chart);
-  const passes = Array.from(passed.keys()).filter((i) => passed[i] === 1);
+  const passes = rowsOfPasses(passed);
   const protectors = chartedWords(passes, (i) => protectorsAt(chart, i));
   const turns = chartedWords(passes, (i) => turnAt(chart, i));
   const backJobs = chartedWords(passes, (i) => textAt(chart, 'back_action', i) as BackJob | undefined);
@@ -54,15 +54,32 @@ export function tallyProtection(chart: Chart): ProtectionTally {
   };
 }
 
-function chartedWords<T>(passes: readonly number[], at: (index: number) => T | undefined): T[] {
-  return passes.flatMap((i) => {
-    const word = at(i);
-    return word === undefined ? [] : [word];
-  });
+function rowsOfPasses(passed: Uint8Array): number[] {
+  const rows: number[] = [];
+  for (let i = 0; i < passed.length; i++) if (passed[i] === 1) rows.push(i);
+  return rows;
 }
 
-function shareOf<T>(word: T, charted: readonly T[]): Share {
-  return share(charted.filter((one) => one === word).length, charted.length);
+/** How often each word was charted, and how often any was. */
+interface WordCounts<T> {
+  readonly counts: ReadonlyMap<T, number>;
+  readonly length: number;
+}
+
+function chartedWords<T>(passes: readonly number[], at: (index: number) => T | undefined): WordCounts<T> {
+  const counts = new Map<T, number>();
+  let length = 0;
+  for (const i of passes) {
+    const word = at(i);
+    if (word === undefined) continue;
+    counts.set(word, (counts.get(word) ?? 0) + 1);
+    length++;
+  }
+  return { counts, length };
+}
+
+function shareOf<T>(word: T, { counts, length }: WordCounts<T>): Share {
+  return share(counts.get(word) ?? 0, length);
 }
 
 function protectorsAt(chart: Chart, index: number): (typeof PROTECTOR_COUNTS)[number] | undefined {
@@ -79,6 +96,12 @@ function turnAt(chart: Chart, index: number): Turn | undefined {
 
 function slideShare(chart: Chart, passes: readonly number[], reference: SlideReference): Share {
   const codes = slideCodes(chart, reference);
-  const known = passes.filter((i) => codes[i] !== NOT_KNOWN);
-  return share(known.filter((i) => codes[i] === 0).length, known.length);
+  let known = 0;
+  let to = 0;
+  for (const i of passes) {
+    if (codes[i] === NOT_KNOWN) continue;
+    known++;
+    if (codes[i] === 0) to++;
+  }
+  return share(to, known);
 }

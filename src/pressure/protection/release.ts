@@ -96,17 +96,31 @@ function timesByAnswer(
   const codes = answerCodes(chart, situations);
   const heldPast = Math.log(sackSeconds(level));
   const timesOf = (answer: PassAnswer): ChartedReleases => {
-    const snaps = Array.from(codes.keys()).filter((i) => codes[i] === ANSWERS.indexOf(answer));
-    const sacked = snaps.filter((i) => textAt(chart, 'result', i) === 'sack');
-    const thrown = snaps.filter((i) => !NOT_THROWN.includes(textAt(chart, 'result', i) ?? ''));
-    const logTimes = thrown.flatMap((i) => numberAt(chart, 'time_to_throw', i) ?? []).map(Math.log);
-    const timedShare = thrown.length === 0 ? 0 : logTimes.length / thrown.length;
-    return { logTimes, held: sacked.length * timedShare, heldPast, sacks: sacked.length };
+    const { logTimes, thrown, sacks } = throwsOf(chart, codes, ANSWERS.indexOf(answer));
+    const timedShare = thrown === 0 ? 0 : logTimes.length / thrown;
+    return { logTimes, held: sacks * timedShare, heldPast, sacks };
   };
   return Object.fromEntries(PASS_ANSWERS.map((answer) => [answer, timesOf(answer)])) as Record<
     PassAnswer,
     ChartedReleases
   >;
+}
+
+/** Throws and sacks of the snaps with this answer, and the logarithms of the times charted. */
+function throwsOf(chart: Chart, codes: Uint8Array, answer: number) {
+  const logTimes: number[] = [];
+  let thrown = 0;
+  let sacks = 0;
+  for (let i = 0; i < chart.size; i++) {
+    if (codes[i] !== answer) continue;
+    const result = textAt(chart, 'result', i) ?? '';
+    if (result === 'sack') sacks++;
+    if (NOT_THROWN.includes(result)) continue;
+    thrown++;
+    const seconds = numberAt(chart, 'time_to_throw', i);
+    if (seconds !== undefined) logTimes.push(Math.log(seconds));
+  }
+  return { logTimes, thrown, sacks };
 }
 
 /** A time written beside one of these is not a release. */

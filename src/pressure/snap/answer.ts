@@ -1,6 +1,7 @@
 import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
 import { ANSWERS, type Answer, type PlayKind } from '../../ingest/vocabulary.ts';
 import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
 
 /** What was charted of one snap that bears on the offense's answer. */
@@ -42,7 +43,7 @@ export function answerOf(evidence: AnswerEvidence, cuts: SituationCuts): Answer 
  * @see {@link answerOf} for the rules
  */
 export function answerCodes(chart: Chart, cuts: SituationCuts): Uint8Array {
-  return Uint8Array.from({ length: chart.size }, (_, i) => {
+  return codesBySnap(chart.size, (i) => {
     const evidence = {
       playKind: textAt(chart, 'play_kind', i) as PlayKind | undefined,
       result: textAt(chart, 'result', i),

@@ -1,5 +1,6 @@
 import { type Chart, textAt } from '../../ingest/chart.ts';
 import type { Hash } from '../../ingest/vocabulary.ts';
+import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
 
 /** The wide side of the field seen from behind the offense; `none` when the ball lies in the middle. */
@@ -21,7 +22,7 @@ export function fieldSideOf(hash: Hash): FieldSide {
 
 /** The wide side of every snap as an index into {@link FIELD_SIDES}; 255 where the hash was not charted. */
 export function fieldSideCodes(chart: Chart): Uint8Array {
-  return Uint8Array.from({ length: chart.size }, (_, i) => {
+  return codesBySnap(chart.size, (i) => {
     const hash = textAt(chart, 'hash', i) as Hash | undefined;
     return hash === undefined ? NOT_KNOWN : FIELD_SIDES.indexOf(fieldSideOf(hash));
   });
@@ -33,7 +34,7 @@ export function fieldSideCodes(chart: Chart): Uint8Array {
  * a ball in the middle, no strength.
  */
 export function slideCodes(chart: Chart, reference: SlideReference): Uint8Array {
-  return Uint8Array.from({ length: chart.size }, (_, i) => {
+  return codesBySnap(chart.size, (i) => {
     const slide = slideSideAt(chart, i);
     const side = referenceSideAt(chart, i, reference);
     if (slide === undefined || side === undefined) return NOT_KNOWN;

@@ -1,5 +1,6 @@
 import { type Chart, numberAt } from '../../ingest/chart.ts';
 import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
 
 /** The field zones from the offense's own goal line to the opponent's; where they start is the staff's. */
@@ -35,7 +36,7 @@ export function fieldZoneOf(yardsToGoal: number, cuts: SituationCuts): FieldZone
  */
 export function fieldZoneCodes(chart: Chart, cuts: SituationCuts): Uint8Array {
   const index = new Map<FieldZoneId, number>(FIELD_ZONES.map(({ id }, i) => [id, i]));
-  return Uint8Array.from({ length: chart.size }, (_, i) => {
+  return codesBySnap(chart.size, (i) => {
     const yardsToGoal = numberAt(chart, 'ball_on', i);
     return yardsToGoal === undefined ? NOT_KNOWN : (index.get(fieldZoneOf(yardsToGoal, cuts)) ?? NOT_KNOWN);
   });

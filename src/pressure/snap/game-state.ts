@@ -1,4 +1,5 @@
 import { type Chart, numberAt } from '../../ingest/chart.ts';
+import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
 
 /**
@@ -43,7 +44,7 @@ export function gameStateOf(snap: ScoreAndClock): GameStateId | undefined {
 /** The game state of every snap as an index into {@link GAME_STATES}; 255 where it cannot be told. */
 export function gameStateCodes(chart: Chart): Uint8Array {
   const index = new Map<GameStateId, number>(GAME_STATES.map(({ id }, i) => [id, i]));
-  return Uint8Array.from({ length: chart.size }, (_, i) => {
+  return codesBySnap(chart.size, (i) => {
     const state = gameStateOf({
       quarter: numberAt(chart, 'quarter', i),
       clock: numberAt(chart, 'clock', i),

@@ -1,4 +1,5 @@
 import { type Chart, textAt } from '../../ingest/chart.ts';
+import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
 
 /** What the defense sees of the backfield at the line: no back, or how deep the quarterback stands. */
@@ -23,13 +24,13 @@ export type ReceiverLookId = (typeof RECEIVER_LOOKS)[number]['id'];
  * out; where neither was charted the quarterback's depth alone decides. 255 where nothing tells it.
  */
 export function lookCodes(chart: Chart): Uint8Array {
-  return Uint8Array.from({ length: chart.size }, (_, i) => lookCodeAt(chart, i));
+  return codesBySnap(chart.size, (i) => lookCodeAt(chart, i));
 }
 
 /** The receivers' look of every snap as an index into {@link RECEIVER_LOOKS}; 255 where they were not charted. */
 export function receiverCodes(chart: Chart): Uint8Array {
   const index = new Map<ReceiverLookId, number>(RECEIVER_LOOKS.map(({ id }, i) => [id, i]));
-  return Uint8Array.from({ length: chart.size }, (_, i) => {
+  return codesBySnap(chart.size, (i) => {
     const look = receiverLookOf(textAt(chart, 'receivers', i) ?? '');
     return look === undefined ? NOT_KNOWN : (index.get(look) ?? NOT_KNOWN);
   });

@@ -1,4 +1,4 @@
-import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
+import { type Chart, codeAt, numberAt, textAt } from '../../ingest/chart.ts';
 
 /** The snaps of one offense in one game. */
 export interface OffenseGame {
@@ -14,15 +14,39 @@ export interface OffenseGame {
 
 /** Every offense's games, in order of week, then of appearance in the chart. */
 export function offenseGames(chart: Chart): readonly OffenseGame[] {
-  const found = new Map<string, OffenseGame & { week: number; rows: number[] }>();
+  const found = new Map<string, GrowingGame>();
+  const gameOf = gameReader(chart, found);
   for (let i = 0; i < chart.size; i++) {
-    const offense = textAt(chart, 'offense', i) ?? chart.sources[chart.sourceOf[i] ?? 0] ?? '';
-    const game = textAt(chart, 'game', i) ?? '';
-    const key = JSON.stringify([offense, game]);
-    const known = found.get(key) ?? { offense, game, week: Number.POSITIVE_INFINITY, rows: [] };
-    if (known.week === Number.POSITIVE_INFINITY) known.week = numberAt(chart, 'week', i) ?? known.week;
-    known.rows.push(i);
-    found.set(key, known);
+    const game = gameOf(i);
+    if (game.week === Number.POSITIVE_INFINITY) game.week = numberAt(chart, 'week', i) ?? game.week;
+    game.rows.push(i);
   }
   return [...found.values()].sort((a, b) => (a.week === b.week ? 0 : a.week - b.week));
+}
+
+type GrowingGame = OffenseGame & { week: number; rows: number[] };
+
+/** The game of a snap, by its names but once for all snaps with the same codes, and added to `found` when it is new. */
+function gameReader(chart: Chart, found: Map<string, GrowingGame>): (index: number) => GrowingGame {
+  const known = new Map<number, GrowingGame>();
+  return (i) => {
+    const offenseCode = codeAt(chart, 'offense', i);
+    const side = offenseCode === 0 ? CODES + (chart.sourceOf[i] ?? 0) : offenseCode;
+    const key = side * CODES + codeAt(chart, 'game', i);
+    const game = known.get(key) ?? gameNamed(chart, i, found);
+    known.set(key, game);
+    return game;
+  };
+}
+
+/** Codes of words and files fit into 16 bits. */
+const CODES = 0x10000;
+
+function gameNamed(chart: Chart, index: number, found: Map<string, GrowingGame>): GrowingGame {
+  const offense = textAt(chart, 'offense', index) ?? chart.sources[chart.sourceOf[index] ?? 0] ?? '';
+  const game = textAt(chart, 'game', index) ?? '';
+  const key = JSON.stringify([offense, game]);
+  const named = found.get(key) ?? { offense, game, week: Number.POSITIVE_INFINITY, rows: [] };
+  found.set(key, named);
+  return named;
 }

@@ -1,5 +1,6 @@
 import { type Chart, numberAt } from '../../ingest/chart.ts';
 import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
 
 /** The down-and-distance situations, in the order of the page; cut-offs for short and medium are the staff's. */
@@ -49,7 +50,7 @@ export function situationOf(snap: DownAndDistance, cuts: SituationCuts): Situati
  */
 export function situationCodes(chart: Chart, cuts: SituationCuts): Uint8Array {
   const index = new Map<SituationId, number>(SITUATIONS.map(({ id }, i) => [id, i]));
-  return Uint8Array.from({ length: chart.size }, (_, i) => {
+  return codesBySnap(chart.size, (i) => {
     const down = numberAt(chart, 'down', i);
     const toGo = numberAt(chart, 'to_go', i);
     if (down === undefined || toGo === undefined) return NOT_KNOWN;

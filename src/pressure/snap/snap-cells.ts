@@ -1,6 +1,7 @@
 import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
 import { BACK_SPOTS } from '../../ingest/vocabulary.ts';
 import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { codesBySnap } from './codes-by-snap.ts';
 import { gameStateCodes } from './game-state.ts';
 import { lookCodes, receiverCodes } from './look.ts';
 import { NOT_KNOWN } from './not-known.ts';
@@ -75,7 +76,7 @@ function momentCodes(chart: Chart): Uint8Array {
 }
 
 function backSpotCodes(chart: Chart): Uint8Array {
-  return Uint8Array.from({ length: chart.size }, (_, i) => {
+  return codesBySnap(chart.size, (i) => {
     const code = (BACK_SPOTS as readonly string[]).indexOf(textAt(chart, 'back_spot', i) ?? '');
     return code === -1 ? NOT_KNOWN : code;
   });

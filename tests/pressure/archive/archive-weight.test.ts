@@ -1,9 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
+import { type Chart, chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
 import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
 import { archiveWeight } from '../../../src/pressure/archive/archive-weight.ts';
-import { styleDistance } from '../../../src/pressure/archive/style-distance.ts';
+import { countStyle, styleCodes, styleDistance, withoutStyle } from '../../../src/pressure/archive/style-distance.ts';
 
 const settings = weekSettingsSchema.parse({ opponent: 'Nobody' });
 const snaps = (size: number, [offense, name, play_kind]: readonly [string, string, string]): SnapRecord[] =>
@@ -57,6 +57,9 @@ describe('the archive’s weight', () => {
   });
 });
 
+const allRows = (chart: Chart) => Array.from({ length: chart.size }, (_, i) => i);
+const styleOf = (chart: Chart, rows = allRows(chart)) => countStyle(styleCodes(chart, settings.situations), rows);
+
 describe('distance in style', () => {
   const kind = fc.constantFrom('run', 'quick', 'dropback', 'screen');
   const film = fc
@@ -67,11 +70,22 @@ describe('distance in style', () => {
   it('is 0 to itself, the same both ways, and between 0 and 1', () => {
     fc.assert(
       fc.property(film, film, (one, other) => {
-        expect(styleDistance(one, one, settings.situations)).toBeCloseTo(0, 12);
-        const there = styleDistance(one, other, settings.situations) ?? -1;
-        expect(there).toBeCloseTo(styleDistance(other, one, settings.situations) ?? -2, 12);
+        expect(styleDistance(styleOf(one), styleOf(one))).toBeCloseTo(0, 12);
+        const there = styleDistance(styleOf(one), styleOf(other)) ?? -1;
+        expect(there).toBeCloseTo(styleDistance(styleOf(other), styleOf(one)) ?? -2, 12);
         expect(there).toBeGreaterThanOrEqual(0);
         expect(there).toBeLessThanOrEqual(1);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('counts the whole less a part as it counts the rest', () => {
+    fc.assert(
+      fc.property(film, fc.array(fc.boolean(), { minLength: 40, maxLength: 40 }), (whole, inPart) => {
+        const part = allRows(whole).filter((row) => inPart[row]);
+        const rest = allRows(whole).filter((row) => !inPart[row]);
+        expect(withoutStyle(styleOf(whole), styleOf(whole, part))).toEqual(styleOf(whole, rest));
       }),
       { numRuns: 40 },
     );
