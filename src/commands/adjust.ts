@@ -12,6 +12,7 @@ import { type FoundFile, holdsOpponent, readSeasonFolder, readSheets } from './s
 import { savedPlan } from './sunday-plan.ts';
 import { tableText } from './table-text.ts';
 import type { Terminal } from './terminal.ts';
+import { unreadFiles } from './unread-files.ts';
 import { writeFiles } from './write-files.ts';
 
 /** Flags of the adjust command. */
@@ -50,7 +51,12 @@ async function readLive(weekFolder: string, named: readonly string[]): Promise<L
   const files =
     named.length > 0 ? await namedFiles(named) : await readSheets(resolve(weekFolder), weekFolder, /^live/i);
   if (files.length === 0)
-    throw new CommandProblem('usage', `${weekFolder} holds no live….csv; name the sheet with --live <file>`);
+    throw new CommandProblem(
+      'usage',
+      [`${weekFolder} holds no live….csv; name the sheet with --live <file>`, ...(await unreadFiles(weekFolder))].join(
+        '\n',
+      ),
+    );
   const readings = files.map((file) => readSheet(file, { kind: 'live' }));
   const problems = readings.flatMap((reading) => reading.problems);
   const faults = readings.reduce((sum, { rejected }) => sum + rejected.length, 0);

@@ -25,8 +25,8 @@ export async function check(
 }
 
 function checkJson(week: WeekInputs, soundness: readonly SoundnessFault[]): string {
-  const { unknownFormations } = week;
-  return `${JSON.stringify({ film: week.film, problems: week.problems, soundness, unknownFormations }, null, 2)}\n`;
+  const { unknownFormations, unread } = week;
+  return `${JSON.stringify({ film: week.film, problems: week.problems, soundness, unknownFormations, unread }, null, 2)}\n`;
 }
 
 function checkText(week: WeekInputs, soundness: readonly SoundnessFault[]): string {
@@ -41,7 +41,7 @@ function problemText(week: WeekInputs): string {
   );
   if (restGroups > 0) lines.push(`… and ${restProblems} more of ${restGroups} other kinds`);
   const head = `${week.opponent} snaps read: ${week.chart.size}; rows kept out of the numbers: ${week.faults}; warnings: ${week.film.warnings}.`;
-  return `${[...lines, ...week.ownProblems.map((line) => `warning  ${line}`), head].join('\n')}\n`;
+  return `${[...lines, ...[...week.unread, ...week.ownProblems].map((line) => `warning  ${line}`), head].join('\n')}\n`;
 }
 
 function soundnessText(soundness: readonly SoundnessFault[]): string {

@@ -8,6 +8,7 @@ import { readYamlQuickly } from '../ingest/yaml-file-quick.ts';
 import { completeOwnFilm, joinOwnFilm } from '../pressure/plan/complete-own-film.ts';
 import { CommandProblem } from './exit-code.ts';
 import { type FoundFile, readOne, readSheets } from './season-folder.ts';
+import { unreadFiles } from './unread-files.ts';
 
 /** The finished game of a week as it was charted. */
 export interface GameReading {
@@ -32,7 +33,7 @@ const NAMED = 8;
 
 /** Whether a file's name is that of a charted game. */
 export function isGameSheet(name: string): boolean {
-  return GAME.test(name) && /\.(csv|tsv|txt)$/i.test(name);
+  return GAME.test(name) && /\.(csv|tsv|txt|xlsx)$/i.test(name);
 }
 
 const GAME = /^game/i;
@@ -48,7 +49,10 @@ export async function readGame(weekFolder: string, { opponent, library }: GameOf
   if (games.length === 0)
     throw new CommandProblem(
       'faults',
-      `${weekFolder} holds no game….csv: chart the finished game into it, with the columns of opponent.csv`,
+      [
+        `${weekFolder} holds no game….csv: chart the finished game into it, with the columns of opponent.csv`,
+        ...(await unreadFiles(weekFolder)),
+      ].join('\n'),
     );
   const season = { folder: dirname(week), shown: join(weekFolder, '..') };
   const profile =

@@ -37,6 +37,8 @@ export interface WeekInputs {
   readonly unknownFormations: readonly UnknownFormation[];
   /** Call names of our own film that the library does not have, in words. */
   readonly ownProblems: readonly string[];
+  /** Files whose names are close to one that is read, each with what to do about it. */
+  readonly unread: readonly string[];
   /** Problems of a whole file, which no row can carry. */
   readonly fileFaults: number;
   readonly rejected: readonly RejectedInFile[];
@@ -62,7 +64,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   const readings = [...sheets.opponent, ...sheets.archive, ...sheets.ours];
   const problems = readings.flatMap(({ reading }) => reading.problems);
   const chart = theirSnaps(all, settings.opponent);
-  if (chart.size === 0) throw new CommandProblem('faults', noSnaps(settings.opponent, problems));
+  if (chart.size === 0) throw new CommandProblem('faults', noSnaps(settings.opponent, problems, folder.unread));
   const rejected = readings.flatMap(({ file, reading }) => reading.rejected.map((row) => ({ file, row })));
   const counts = readCountFiles(folder.counts, settings.opponent);
   const own = joinOwnFilm(sheets.ours.map(({ reading }) => reading.chart));
@@ -70,7 +72,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   const film = filmChapter(chart, {
     faults: rejected.length,
     warnings: problems.filter(({ severity }) => severity === 'warning').length,
-    problems: [...problemLines(problems), ...ownProblems],
+    problems: [...folder.unread, ...problemLines(problems), ...ownProblems],
     invented: settings.invented,
     has: {
       archive: holdsOthers(sheets.archive, settings.opponent) || counts.length > 0,
@@ -82,6 +84,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   const told = {
     problems,
     unknownFormations: unknownFormations(chart, book),
+    unread: folder.unread,
     ownProblems,
     rejected,
     faults: rejected.length,
@@ -229,10 +232,10 @@ function unknownCallLines(calls: readonly UnknownCall[]): string[] {
   );
 }
 
-function noSnaps(opponent: string, problems: readonly RowProblem[]): string {
+function noSnaps(opponent: string, problems: readonly RowProblem[], unread: readonly string[]): string {
   const foreign = problems.some(({ rule }) => rule.includes('is not a header we know'));
   const hint = foreign
     ? ['A sheet with other headers is read through a profile.yaml beside it; "pressure-plan new" writes an example.']
     : [];
-  return [`no usable snap of ${opponent} was found`, ...problemLines(problems), ...hint].join('\n');
+  return [`no usable snap of ${opponent} was found`, ...problemLines(problems), ...hint, ...unread].join('\n');
 }

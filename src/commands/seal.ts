@@ -54,7 +54,7 @@ export function inputsPrint(folder: SeasonFolder): string {
 }
 
 function partsOf(folder: SeasonFolder): [part: string, files: readonly FoundFile[]][] {
-  const { week: _, season: __, ...parts } = folder;
+  const { week: _, season: __, unread: ___, ...parts } = folder;
   return Object.entries(parts).map(([part, found]) => [part, filesOf(found)]);
 }
 

@@ -3,6 +3,7 @@ import { basename, dirname, join, resolve } from 'node:path';
 import { isWorkbookName, readWorkbook } from '../ingest/read-workbook.ts';
 import { CommandProblem } from './exit-code.ts';
 import { bytesOf, namesIn } from './read-disk.ts';
+import { unreadFiles } from './unread-files.ts';
 import { earlierWeeks } from './week-order.ts';
 
 /** A file as found on disk; `file` is its path as the user would name it. */
@@ -28,6 +29,8 @@ export interface SeasonFolder {
   /** Scouted games and played games of the season's earlier weeks: base rates too. */
   readonly earlierWeeks: readonly FoundFile[];
   readonly ownFilm: readonly FoundFile[];
+  /** Files whose names are close to one that is read, each with what to do about it. */
+  readonly unread: readonly string[];
 }
 
 const OPPONENT = /^opponent/i;
@@ -46,7 +49,10 @@ export async function readSeasonFolder(weekFolder: string): Promise<SeasonFolder
   if (opponent.length === 0)
     throw new CommandProblem(
       'faults',
-      `${weekFolder} holds no sheet named opponent….csv. "pressure-plan new" writes a commented template.`,
+      [
+        `${weekFolder} holds no sheet named opponent….csv. "pressure-plan new" writes a commented template.`,
+        ...(await unreadFiles(weekFolder)),
+      ].join('\n'),
     );
   return {
     week,
@@ -65,6 +71,7 @@ export async function readSeasonFolder(weekFolder: string): Promise<SeasonFolder
     archive: await readSheets(join(season, 'archive'), join(weekFolder, '..', 'archive'), /^(?!.*counts)/i),
     counts: await readSheets(join(season, 'archive'), join(weekFolder, '..', 'archive'), /counts/i),
     ...(await readEarlierWeeks(season, week, weekFolder)),
+    unread: await unreadFiles(weekFolder),
   };
 }
 

@@ -51,6 +51,7 @@ describe('the print of a week’s files', () => {
     counts: [],
     earlierWeeks: [],
     ownFilm: [file('ours.csv', 'call\n')],
+    unread: [],
   };
   const print = inputsPrint(folder);
 
