@@ -82,10 +82,12 @@ function translatedReader(name: ColumnName, source: ColumnSource, profile: Profi
   const definition = definitionOf(name);
   const translation = translationOf(source, profile);
   const asClock = source.as === 'seconds' && definition.cell.form === 'clock';
+  const asCode = source.as === 'figure' && definition.cell.form === 'code';
   return (written) => {
     const translated = translateCell(translation, written);
     if (translated.kind === 'fault') return faultReading(translated.rule);
-    return readCell(definition, asClock ? secondsAsClock(translated.text) : translated.text);
+    const text = asCode && translated.text !== '' ? translated.text.padStart(2, '0') : translated.text;
+    return readCell(definition, asClock ? secondsAsClock(text) : text);
   };
 }
 

@@ -80,6 +80,11 @@ export function isDate(written: string): boolean {
   return datedPair(written.trim()) !== undefined;
 }
 
+/** The short name of a month, 1 to 12, in lower case. */
+export function monthWord(month: number): string | undefined {
+  return MONTHS[month - 1];
+}
+
 function monthNumber(name: string | undefined): string | undefined {
   const index = MONTHS.indexOf((name ?? '').slice(0, 3).toLowerCase());
   return index === -1 ? undefined : String(index + 1);

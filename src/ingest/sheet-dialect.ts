@@ -47,14 +47,18 @@ export function knownCount(cells: readonly string[], knownHeaders: ReadonlySet<s
   return cells.filter((cell) => knownHeaders.has(headerKey(cell))).length;
 }
 
-/** Whether a row above the header is a remark of the template, which begins with #. */
+/** Whether a row above the header is a remark of the template, which begins with #; a # alone heads a column of numbers. */
 export function isRemark(cells: readonly string[]): boolean {
-  return cells[0]?.trimStart().startsWith('#') ?? false;
+  const first = cells[0]?.trim() ?? '';
+  return first.startsWith('#') && !(first === '#' && cells.some((cell, i) => i > 0 && cell.trim() !== ''));
 }
 
 /** The text from its header on: blank lines and remarks before it are taken off, and only when they are complete. */
 function withoutPreface(text: string): string {
-  return text.replace(/^(?:[^\S\r\n]*(?:"?#[^\r\n]*)?(?:\r\n|\n|\r(?=[^\n])))*/, '');
+  return text.replace(
+    /^(?:[^\S\r\n]*(?:"?#(?!"?[^\S\r\n]*[,;\t][^\r\n]*[^\s,;])[^\r\n]*)?(?:\r\n|\n|\r(?=[^\n])))*/,
+    '',
+  );
 }
 
 /** The first lines, without one that the window cuts through; at least the first, however long it is. */

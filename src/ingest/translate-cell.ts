@@ -64,7 +64,8 @@ export function translateCell(translation: CellTranslation, written: string): Tr
   if (word === '' || translation.notCharted.has(word)) return { kind: 'text', text: '' };
   const meant = translation.words.get(word);
   if (meant !== undefined) return { kind: 'text', text: meant };
-  if (translation.sides !== undefined) return { kind: 'text', text: withSide(translation.sides, written) };
+  if (translation.sides !== undefined)
+    return { kind: 'text', text: withSide(translation.sides, written, translation.dates) };
   if (translation.as !== undefined) return transform(translation.as, written.trim(), translation.dates);
   return { kind: 'text', text: translation.otherWordsAreBlank === 'blank' ? '' : written };
 }

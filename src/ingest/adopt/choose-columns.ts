@@ -56,9 +56,9 @@ export function chooseColumns(context: SheetContext, answers: ColumnAnswers): Co
   const chosen = new Map<ColumnName, ColumnChoice>();
   const used = new Set<string>();
   for (const pair of pairs) {
-    if (pair.confidence < LIKELY || chosen.has(pair.column) || used.has(placeOf(pair.facts))) continue;
+    if (pair.confidence < LIKELY || chosen.has(pair.column) || isUsed(pair.facts, used)) continue;
     chosen.set(pair.column, pair);
-    used.add(placeOf(pair.facts));
+    for (const place of placesOf(pair.facts)) used.add(place);
     if (pair.facts.part !== undefined) used.add(`${pair.facts.index}`);
   }
   const open = pairs.filter(({ column, facts }) => !chosen.has(column) && !isUsed(facts, used));
@@ -66,16 +66,17 @@ export function chooseColumns(context: SheetContext, answers: ColumnAnswers): Co
 }
 
 function isUsed(facts: ColumnFacts, used: ReadonlySet<string>): boolean {
-  return used.has(placeOf(facts));
+  return placesOf(facts).some((place) => used.has(place));
 }
 
-function placeOf({ index, part }: ColumnFacts): string {
-  return `${index}${part ?? ''}`;
+/** The cells a column stands in; two for columns taken as one. */
+function placesOf({ index, part, joined }: ColumnFacts): string[] {
+  return [`${index}${part ?? ''}`, ...(joined === undefined ? [] : [`${joined.index}`])];
 }
 
 function allPairs(context: SheetContext, answers: ColumnAnswers): ColumnChoice[] {
   const names = columnsOfKind(context.kind).filter((name) => context.kind !== 'own' || !NOT_ON_OWN_FILM.includes(name));
-  const pairs = context.columns.flatMap((facts) =>
+  const pairs = [...context.joined, ...context.columns].flatMap((facts) =>
     names.flatMap((column) => pairOf(column, facts, { context, answers })),
   );
   return pairs.sort(
@@ -92,9 +93,10 @@ interface PairContext {
 }
 
 function pairOf(column: ColumnName, facts: ColumnFacts, { context, answers }: PairContext): ColumnChoice[] {
-  if (facts.filled === 0 || (facts.part !== undefined && !PAIRED.includes(column))) return [];
+  if (!canBe(column, facts)) return [];
   const answered = answers.has(facts);
   if (answered && answers.get(facts) !== column) return [];
+  if (!answered && isSplit(facts, { context, answers })) return [];
   const evidence = DETECTORS[column]?.(facts, context);
   if (answered) {
     const said = { ...(evidence ?? { score: 0 }), score: 1, why: 'you said so' };
@@ -104,6 +106,19 @@ function pairOf(column: ColumnName, facts: ColumnFacts, { context, answers }: Pa
   const score = evidence.score * (isOtherHeader(column, facts, evidence) ? OTHER_HEADER : 1);
   const confidence = 1 - (1 - score) * (1 - HEADER_WEIGHT * headerLikeness(facts.header, column));
   return [{ column, facts, evidence, confidence, rivals: [] }];
+}
+
+/** Whether a column, or a part of one, or two taken together may hold our column at all. */
+function canBe(column: ColumnName, { filled, part, joined }: ColumnFacts): boolean {
+  if (filled === 0 || (part !== undefined && !PAIRED.includes(column))) return false;
+  return joined === undefined || joined.column === column;
+}
+
+/** Whether the answers say of one of two columns taken together that it stands alone, or is not read. */
+function isSplit({ joined, index }: ColumnFacts, { context, answers }: PairContext): boolean {
+  if (joined === undefined) return false;
+  const parts = context.columns.filter((one) => one.part === undefined && [index, joined.index].includes(one.index));
+  return parts.some((one) => answers.has(one));
 }
 
 /** Whether a header says outright that the column is another one; relations between columns outweigh it. */

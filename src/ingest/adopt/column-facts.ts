@@ -1,18 +1,31 @@
-import { isDate, readPair } from '../read-pair.ts';
+import type { JoinableColumn } from '../join-cells.ts';
+import { readFigure } from '../read-figure.ts';
+import { isDate, type PairDates, readPair } from '../read-pair.ts';
 import type { FoundTable } from './found-table.ts';
+import { type PairOrder, pairOrder } from './pair-order.ts';
+import type { Answers } from './question.ts';
 
 /** Which of two numbers in one cell a column stands for. */
 export type PairPart = 'first_of_pair' | 'second_of_pair';
 
+/** Two columns of his taken as one of ours: which one, and the place of the second. */
+export interface JoinedWith {
+  readonly column: JoinableColumn;
+  readonly index: number;
+}
+
 /**
  * One column of a foreign sheet as its values show it. A cell that holds two numbers gives two such columns, one for
- * each `part`. `counts` has every text and how often it stands there; `numbers` is NaN where a cell is no number.
+ * each `part`; two columns that may belong together give one more that is `joined`. `counts` has every text and how often it stands there; `numbers` is NaN where a cell is no number.
  * Shares are of the filled cells.
  */
 export interface ColumnFacts {
   readonly index: number;
   readonly header: string;
   readonly part: PairPart | undefined;
+  /** For a part: how dates stand for the pair. */
+  readonly dates?: PairDates;
+  readonly joined?: JoinedWith;
   readonly cells: readonly string[];
   readonly filled: number;
   readonly counts: ReadonlyMap<string, number>;
@@ -29,12 +42,12 @@ const ROWS = 3000;
 const MOSTLY = 0.9;
 
 /** The facts of every column of a table, pairs as two. */
-export function columnFacts(table: FoundTable): ColumnFacts[] {
+export function columnFacts(table: FoundTable, answers: Answers): ColumnFacts[] {
   const rows = table.rows.slice(0, ROWS);
   return table.headers.flatMap((header, index) => {
     const cells = rows.map((row) => row.cells[index] ?? '');
     const plain = factsOf({ index, header, part: undefined, cells });
-    return plain.filled > 0 && isPair(plain) ? [plain, ...pairParts(plain)] : [plain];
+    return plain.filled > 0 && isPair(plain) ? [plain, ...pairParts(plain, pairOrder(plain, answers))] : [plain];
   });
 }
 
@@ -53,17 +66,14 @@ export function isInside({ numbers, filled }: ColumnFacts, least: number, most: 
   return filled > 0 && inside >= 0.97 * filled;
 }
 
-/** A number as coaches write one: 10, -3, 2.6, 2,6, 3rd, Q2. NaN for anything else. */
-export function looseNumber(text: string): number {
-  const plain = text.replace('\u2212', '-');
-  const [, figure] = plain.match(/^q?([+-]?\d+(?:[.,]\d+)?)(?:st|nd|rd|th)?$/i) ?? [];
-  return figure === undefined ? Number.NaN : Number(figure.replace(',', '.'));
-}
+/** What a column is made of, before its values are looked at. */
+type FactsBase = Pick<ColumnFacts, 'index' | 'header' | 'part' | 'dates' | 'joined' | 'cells'>;
 
-function factsOf(base: Pick<ColumnFacts, 'index' | 'header' | 'part' | 'cells'>): ColumnFacts {
+/** The facts of a column with these cells. */
+export function factsOf(base: FactsBase): ColumnFacts {
   const counts = new Map<string, number>();
   for (const cell of base.cells) if (cell !== '') counts.set(cell, (counts.get(cell) ?? 0) + 1);
-  const known = new Map([...counts.keys()].map((text) => [text, looseNumber(text)]));
+  const known = new Map([...counts.keys()].map((text) => [text, readFigure(text)]));
   const numbers = Float64Array.from(base.cells, (cell) => known.get(cell) ?? Number.NaN);
   const filled = base.cells.length - base.cells.filter((cell) => cell === '').length;
   const facts = { ...base, counts, filled, numbers, numberShare: 0, wholeShare: 0, dateShare: 0 };
@@ -79,10 +89,9 @@ function isPair(facts: ColumnFacts): boolean {
   return shareWhere(facts, (text) => readPair(text) !== undefined) >= MOSTLY;
 }
 
-function pairParts(plain: ColumnFacts): ColumnFacts[] {
-  const { index, header, cells } = plain;
+function pairParts({ index, header, cells }: ColumnFacts, { dates }: PairOrder): ColumnFacts[] {
   return (['first_of_pair', 'second_of_pair'] as const).map((part) => {
     const side = part === 'first_of_pair' ? 'first' : 'second';
-    return factsOf({ index, header, part, cells: cells.map((cell) => readPair(cell)?.[side] ?? '') });
+    return factsOf({ index, header, part, dates, cells: cells.map((cell) => readPair(cell, dates)?.[side] ?? '') });
   });
 }

@@ -2,7 +2,7 @@ import { readClock } from '../read-clock.ts';
 import { type ColumnFacts, isInside, shareWhere } from './column-facts.ts';
 import type { Detectors, Evidence, SheetContext } from './evidence.ts';
 import { climbs, fallingShare, isInRuns, runsOf, stepShare } from './game-runs.ts';
-import { headerLikeness } from './trade-words.ts';
+import { headerLikeness, headerTokens, phraseLikeness } from './trade-words.ts';
 
 /** Columns that say where in the season and the game a snap is. */
 export const ORDER_DETECTORS: Detectors = {
@@ -64,7 +64,9 @@ function detectQuarter(facts: ColumnFacts, { quarter }: SheetContext): Evidence 
   return small ? { score: 0.2, why: 'is a small number that climbs' } : undefined;
 }
 
-function detectClock(facts: ColumnFacts, { gameStarts, quarter }: SheetContext): Evidence | undefined {
+function detectClock(facts: ColumnFacts, context: SheetContext): Evidence | undefined {
+  if (facts.joined !== undefined) return joinedClock(facts, context);
+  const { gameStarts, quarter } = context;
   const clocks = shareWhere(facts, (text) => readClock(text).kind === 'value');
   if (clocks >= 0.95) return { score: 0.9, why: 'is written as minutes and seconds' };
   const seconds = facts.wholeShare >= 0.97 && isInside(facts, 0, 900) && facts.counts.size >= 15;
@@ -74,7 +76,22 @@ function detectClock(facts: ColumnFacts, { gameStarts, quarter }: SheetContext):
   return { score: 0.6, why: 'is a number of seconds that falls within a quarter', as: 'seconds' };
 }
 
+/** Minutes and seconds of two columns fall within a quarter; without quarters their headers must say so. */
+function joinedClock(facts: ColumnFacts, { columns, gameStarts, quarter }: SheetContext): Evidence | undefined {
+  const why = 'is minutes, and seconds beside them';
+  const seconds = columns.find(({ index, part }) => index === facts.joined?.index && part === undefined);
+  const said =
+    phraseLikeness(facts.header, 'minutes') >= 0.75 && phraseLikeness(seconds?.header ?? '', 'seconds') >= 0.75;
+  const clocks = facts.cells.map((cell) => readClock(cell));
+  const left = Float64Array.from(clocks, (clock) => (clock.kind === 'value' ? Number(clock.value) : Number.NaN));
+  const starts = new Set([...gameStarts, ...(quarter === undefined ? [] : runsOf(quarter).starts)]);
+  const falls = quarter !== undefined && fallingShare(left, starts) >= 0.95;
+  if (falls) return { score: 0.92, why: `${why}, that fall within a quarter` };
+  return said ? { score: 0.85, why } : undefined;
+}
+
 function detectMargin(facts: ColumnFacts, context: SheetContext): Evidence | undefined {
+  if (facts.joined !== undefined) return joinedMargin(facts, context);
   if (facts.wholeShare < 0.97 || !isInside(facts, -99, 99) || facts.counts.size < 3) return undefined;
   const steady = stepShare(facts.numbers, new Set(), (before, after) => Math.abs(before) === Math.abs(after));
   const jumps = stepShare(
@@ -96,6 +113,29 @@ function marginSign(facts: ColumnFacts, context: SheetContext): Pick<Evidence, '
   if (down > 2 * up && down >= 2) return { as: 'minus' };
   if (up > 2 * down && up >= 2) return { as: 'plus' };
   return { as: 'plus', open: 'whether a plus means that the offense leads' };
+}
+
+/** Two scores: the offense's rises when it has gained all it needed, or its header says whose it is. */
+function joinedMargin(facts: ColumnFacts, context: SheetContext): Evidence | undefined {
+  const { as, open } = marginSign(facts, context);
+  if (as === 'minus') return undefined;
+  const other = context.columns.find(({ index, part }) => index === facts.joined?.index && part === undefined);
+  const why = 'is two scores of which the first rises with the gains';
+  if (open === undefined) return { score: 0.9, why };
+  const [first, second] = [sideOfScore(facts.header), sideOfScore(other?.header ?? '')];
+  if (first === second) {
+    const twice = (facts.joined?.index ?? 0) < facts.index;
+    return twice ? undefined : { score: 0.55, why: 'is two scores', as: 'plus', open: 'whose score is which' };
+  }
+  const offenseFirst = first === 'offense' || second === 'defense';
+  return offenseFirst ? { score: 0.85, why: 'is the score of the offense, and that of the defense' } : undefined;
+}
+
+/** Whose score a header says it is; undefined when it does not. */
+function sideOfScore(header: string): 'offense' | 'defense' | undefined {
+  const says = (words: readonly string[]) => headerTokens(header).some((token) => words.includes(token));
+  if (says(['off', 'offense', 'offence', 'for'])) return 'offense';
+  return says(['def', 'defense', 'defence', 'against', 'allowed']) ? 'defense' : undefined;
 }
 
 /** How the margin changes until the same offense's next snap, after each snap that gained all it needed. */

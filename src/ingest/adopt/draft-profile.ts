@@ -2,13 +2,14 @@ import { columnLetter } from '../column-letter.ts';
 import { CHART_COLUMNS, type ColumnName } from '../columns.ts';
 import { headerKey } from '../sheet-dialect.ts';
 import { chooseColumns } from './choose-columns.ts';
-import { columnAnswers, headerAnswer } from './column-answers.ts';
+import { answeredJoins, columnAnswers, headerAnswer } from './column-answers.ts';
 import type { ColumnDraft } from './column-draft.ts';
 import { columnFacts } from './column-facts.ts';
 import { draftSources } from './draft-sources.ts';
 import type { DraftRequest, DraftState } from './draft-state.ts';
 import type { FoundTable } from './found-table.ts';
 import { openQuestions } from './open-questions.ts';
+import { datesKey } from './pair-order.ts';
 import type { ProfileInput } from './profile-input.ts';
 import { type Answers, answerKey, type Question } from './question.ts';
 import { sheetContext } from './sheet-context.ts';
@@ -34,9 +35,11 @@ export interface ProfileDraft {
 
 /** Drafts a profile for a foreign sheet from its values; answers go before every guess. */
 export function draftProfile(request: DraftRequest): ProfileDraft {
-  const columns = columnFacts(request.table);
-  const context = sheetContext(columns, request.kind);
-  const choices = chooseColumns(context, columnAnswers(columns, request.answers));
+  const columns = columnFacts(request.table, request.answers);
+  const joins = answeredJoins(columns, request.answers);
+  const found = sheetContext(columns, request.kind);
+  const context = { ...found, joined: [...found.joined, ...joins.map(([facts]) => facts)] };
+  const choices = chooseColumns(context, new Map([...columnAnswers(columns, request.answers), ...joins]));
   const state: DraftState = {
     request,
     context,
@@ -64,8 +67,8 @@ function headerName({ headers }: FoundTable, index: number): string {
 }
 
 function counter({ rows }: FoundTable): DraftState['countsOf'] {
-  return ({ index, part, counts }) => {
-    if (part !== undefined) return counts;
+  return ({ index, part, joined, counts }) => {
+    if (part !== undefined || joined !== undefined) return counts;
     const all = new Map<string, number>();
     for (const { cells } of rows) {
       const text = cells[index] ?? '';
@@ -126,6 +129,8 @@ function strayAnswers({ context, choices, countsOf, request }: DraftState): stri
     [...countsOf(facts).keys()].map((code) => `${column}/${code}`),
   );
   const finds = CHART_COLUMNS.map(({ name }) => `find/${name}`);
-  const known = new Set([...headers.map(({ header }) => header), ...codes, ...finds, 'all/game'].map(answerKey));
+  const dates = context.columns.filter(({ part }) => part !== undefined).map(({ header }) => datesKey(header));
+  const named = headers.map(({ header }) => header);
+  const known = new Set([...named, ...codes, ...finds, ...dates, 'all/game'].map(answerKey));
   return [...answers.keys()].filter((key) => !known.has(key));
 }

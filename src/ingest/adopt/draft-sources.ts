@@ -5,8 +5,9 @@ import type { ColumnChoice } from './choose-columns.ts';
 import { headerAnswer } from './column-answers.ts';
 import type { ColumnDraft } from './column-draft.ts';
 import type { ColumnFacts } from './column-facts.ts';
+import { draftFigures, NO_FIGURES } from './draft-figures.ts';
 import type { DraftState } from './draft-state.ts';
-import { draftFigures, draftWords, nothingWords } from './draft-words.ts';
+import { draftWords, nothingWords } from './draft-words.ts';
 import { fallbackSources } from './fallback-sources.ts';
 import type { DraftSource } from './profile-input.ts';
 import { refinePlayKind, refineResult, wordsOfCodes } from './refine-by-marks.ts';
@@ -19,19 +20,51 @@ export function draftSources(state: DraftState): ColumnDraft[] {
 
 function draftColumn(state: DraftState, choice: ColumnChoice): ColumnDraft {
   const { column, facts, confidence, evidence } = choice;
-  const header = state.nameOf(facts);
+  const second = secondOf(state, facts);
   const counts = state.countsOf(facts);
-  const base = { column, header, confidence, why: evidence.why, reads: [facts], nothing: nothingWords(column, counts) };
-  if (definitionOf(column).cell.form === 'word') return { ...base, ...draftWordColumn(state, choice) };
-  const as = headerAnswer(facts.header, state.request.answers)?.as ?? evidence.as;
-  const words = as === undefined && evidence.sides === undefined ? draftFigures(column, counts) : {};
-  const source = {
-    header,
-    ...(as === undefined ? {} : { as }),
-    ...(evidence.sides === undefined ? {} : { sides: evidence.sides }),
-    ...(Object.keys(words).length === 0 ? {} : { words }),
+  const base = {
+    column,
+    header: [facts, second].flatMap((one) => (one === undefined ? [] : [state.nameOf(one)])).join(' with '),
+    confidence,
+    why: evidence.why,
+    reads: second === undefined ? [facts] : [facts, second],
+    nothing: nothingWords(column, counts),
   };
-  return { ...base, source: shortest(source), questions: [], noSnaps: [] };
+  if (definitionOf(column).cell.form === 'word') return { ...base, ...draftWordColumn(state, choice) };
+  const as = facts.part ?? headerAnswer(facts.header, state.request.answers)?.as ?? evidence.as;
+  const plain = as === undefined && evidence.sides === undefined && second === undefined;
+  const figures = plain ? draftFigures(column, counts, state.request.answers) : NO_FIGURES;
+  const source = plainSource(state, choice, { as: as ?? figures.as, words: figures.words });
+  return { ...base, source: shortest(source), questions: figures.questions, noSnaps: [] };
+}
+
+/** How a column that is no closed list of words is read. */
+function plainSource(
+  state: DraftState,
+  choice: ColumnChoice,
+  { as, words }: Pick<DraftSource, 'words'> & { as: DraftSource['as'] | undefined },
+): DraftSource {
+  const second = secondOf(state, choice.facts);
+  const { sides } = choice.evidence;
+  return {
+    header: state.nameOf(choice.facts),
+    ...(second === undefined ? {} : { with: state.nameOf(second) }),
+    ...(as === undefined ? {} : { as }),
+    ...datesOf(choice),
+    ...(sides === undefined ? {} : { sides }),
+    ...(Object.keys(words ?? {}).length === 0 ? {} : { words: words ?? {} }),
+  };
+}
+
+/** The column of his that a column taken as two is read with. */
+function secondOf({ context }: DraftState, { joined }: ColumnFacts): ColumnFacts | undefined {
+  return joined && context.columns.find(({ index, part }) => index === joined.index && part === undefined);
+}
+
+/** How dates stand for two numbers, where that is not the usual way. */
+function datesOf({ facts, evidence }: ColumnChoice): Pick<DraftSource, 'dates'> {
+  const dates = evidence.dates ?? facts.dates;
+  return dates === undefined || dates === 'plain' ? {} : { dates };
 }
 
 function draftWordColumn(state: DraftState, { column, facts }: ColumnChoice) {

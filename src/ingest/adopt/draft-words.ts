@@ -1,7 +1,7 @@
 import type { ColumnName } from '../columns.ts';
 import { definitionOf, NOT_CHARTED } from '../profile.ts';
 import { plainWord, readCell } from '../read-cell.ts';
-import { type ColumnFacts, looseNumber } from './column-facts.ts';
+import type { ColumnFacts } from './column-facts.ts';
 import { type FlagMeaning, flagMeaning, flagOf } from './flag-meanings.ts';
 import { type Answers, answerOf, NOT_READ, type Question } from './question.ts';
 import { guessWord, isNoSnapWord } from './value-words.ts';
@@ -58,28 +58,6 @@ export function nothingWords(column: ColumnName, counts: ReadonlyMap<string, num
       NOTHING.includes(text.toLowerCase()) &&
       (readCell(definition, text).kind === 'fault' || definition.cell.form === 'text'),
   );
-}
-
-/** What a column of numbers or of a fixed shape writes in another way: 3rd is 3, Q2 is 2, 1 is personnel 01. */
-export function draftFigures(
-  column: ColumnName,
-  counts: ReadonlyMap<string, number>,
-): Readonly<Record<string, string>> {
-  const definition = definitionOf(column);
-  const words: Record<string, string> = {};
-  for (const text of counts.keys()) {
-    if (readCell(definition, text).kind !== 'fault') continue;
-    const meant = meantFigure(column, text);
-    if (meant !== undefined && readCell(definition, meant).kind === 'value') words[text] = meant;
-  }
-  return words;
-}
-
-function meantFigure(column: ColumnName, text: string): string | undefined {
-  if (column === 'personnel') return /^[0-5]$/.test(text) ? `0${text}` : text.match(/^([0-5]{2})\b/)?.[1];
-  if (column === 'quarter' && /^(?:ot|overtime)$/i.test(text)) return '5';
-  const value = looseNumber(text);
-  return Number.isInteger(value) ? String(value) : undefined;
 }
 
 type CodeDraft =

@@ -1,4 +1,5 @@
 import type { ColumnName } from '../columns.ts';
+import type { PairDates } from '../read-pair.ts';
 import type { SheetKind } from '../sheet-kind.ts';
 import type { Transform } from '../translate-cell.ts';
 import type { ColumnFacts } from './column-facts.ts';
@@ -12,6 +13,7 @@ export interface Evidence {
   readonly score: number;
   readonly why: string;
   readonly as?: Transform;
+  readonly dates?: PairDates;
   readonly sides?: Readonly<Record<string, 'own' | 'opp'>>;
   readonly open?: string;
 }
@@ -20,6 +22,8 @@ export interface Evidence {
 export interface SheetContext {
   readonly kind: SheetKind;
   readonly columns: readonly ColumnFacts[];
+  /** Every two columns that may belong together, as one each. */
+  readonly joined: readonly ColumnFacts[];
   readonly chain: Chain | undefined;
   readonly quarter: ColumnFacts | undefined;
   /** Rows on which a game begins, as far as the quarters tell. */

@@ -1,5 +1,6 @@
 import type * as z from 'zod';
 import type { profileSchema } from '../profile.ts';
+import type { PairDates } from '../read-pair.ts';
 import type { Transform } from '../translate-cell.ts';
 
 /** A profile as it is written into its file. */
@@ -20,8 +21,10 @@ export interface DraftRule {
 /** Where one of our columns comes from, as drafted. */
 export interface DraftSource {
   readonly header?: string;
+  readonly with?: string;
   readonly value?: string;
   readonly as?: Transform;
+  readonly dates?: PairDates;
   readonly words?: Readonly<Record<string, string>>;
   readonly sides?: Readonly<Record<string, 'own' | 'opp'>>;
   readonly rules?: readonly DraftRule[];

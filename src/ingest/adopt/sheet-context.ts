@@ -3,16 +3,19 @@ import type { ColumnFacts } from './column-facts.ts';
 import { shareWhere } from './column-facts.ts';
 import type { SheetContext } from './evidence.ts';
 import { climbs } from './game-runs.ts';
+import { joinedColumns } from './joined-columns.ts';
 import { findChain } from './snap-chain.ts';
 import { guessWord } from './value-words.ts';
 
 /** What can be told of a sheet from several columns together, before each is looked at. */
 export function sheetContext(columns: readonly ColumnFacts[], kind: SheetKind): SheetContext {
-  const quarter = findQuarter(columns);
+  const chain = findChain(columns);
+  const quarter = findQuarter(columns.filter((facts) => facts !== chain?.down && facts !== chain?.toGo));
   return {
     kind,
     columns,
-    chain: findChain(columns),
+    joined: joinedColumns(columns),
+    chain,
     quarter,
     gameStarts: quarter ? fallsOf(quarter) : new Set(),
     passes: findPasses(columns),

@@ -72,12 +72,26 @@ function followedSteps(steps: readonly number[], toGo: ColumnFacts, gain: Column
   return followed;
 }
 
-/** More steps followed; of equals the one whose steps are fewer, then by header, so that their order is no matter. */
+/**
+ * More steps followed; of equals the one whose steps are fewer, then whose distance is more often 10 (yards to the goal
+ * line fall by the gain as well), then whose numbers stand in cells of their own, then by header, so that their order is
+ * no matter.
+ */
 function isBetter(chain: Chain, best: Chain | undefined): boolean {
   if (best === undefined) return chain.followed > 0;
   if (chain.followed !== best.followed) return chain.followed > best.followed;
   if (chain.steps !== best.steps) return chain.steps < best.steps;
+  if (tens(chain) !== tens(best)) return tens(chain) > tens(best);
+  if (partsOf(chain) !== partsOf(best)) return partsOf(chain) < partsOf(best);
   return nameOf(chain) < nameOf(best);
+}
+
+function tens({ toGo }: Chain): number {
+  return toGo.counts.get('10') ?? 0;
+}
+
+function partsOf({ down, toGo }: Chain): number {
+  return [down, toGo].filter(({ part }) => part !== undefined).length;
 }
 
 function nameOf({ down, toGo, gain }: Chain): string {

@@ -12,11 +12,11 @@ const HEADER_WORDS: Readonly<Record<ColumnName, readonly string[]>> = {
   week: ['week', 'wk'],
   snap: ['snap', 'play number', 'play no', 'snap number', 'play', 'no', 'number'],
   drive: ['drive', 'series', 'possession number'],
-  quarter: ['quarter', 'qtr', 'period'],
+  quarter: ['quarter', 'qtr', 'q', 'period'],
   clock: ['clock', 'time', 'time left', 'game clock', 'time remaining'],
   score_margin: ['score margin', 'margin', 'score difference', 'score diff', 'lead', 'lead by'],
-  down: ['down', 'dn'],
-  to_go: ['to go', 'distance', 'yards to go', 'need', 'yards needed', 'dist'],
+  down: ['down', 'dn', 'dwn'],
+  to_go: ['to go', 'distance', 'yards to go', 'need', 'yards needed', 'dist', 'dst', 'togo', 'ydg'],
   ball_on: [
     'ball on',
     'yard line',
@@ -26,10 +26,15 @@ const HEADER_WORDS: Readonly<Record<ColumnName, readonly string[]>> = {
     'line of scrimmage',
     'ball position',
     'ball',
+    'yd line',
+    'yd ln',
+    'ydln',
+    'yl',
+    'los',
   ],
-  hash: ['hash', 'hash mark', 'hashmark'],
-  personnel: ['personnel', 'personnel group', 'grouping'],
-  formation: ['formation', 'set'],
+  hash: ['hash', 'hsh', 'h', 'hash mark', 'hashmark'],
+  personnel: ['personnel', 'personnel group', 'grouping', 'grp'],
+  formation: ['formation', 'fm', 'set'],
   receivers: ['receivers', 'receiver distribution', 'distribution'],
   strength: ['strength', 'formation strength', 'passing strength', 'strong side'],
   back_spot: ['back spot', 'back', 'back alignment', 'backfield set', 'backfield', 'backfield players'],
@@ -37,7 +42,7 @@ const HEADER_WORDS: Readonly<Record<ColumnName, readonly string[]>> = {
   motion: ['motion', 'shift'],
   tempo: ['tempo', 'no huddle', 'huddle', 'pace'],
   checked: ['checked', 'check', 'audible', 'changed', 'changed at the line'],
-  play_kind: ['play kind', 'play type', 'run pass', 'run or pass', 'r p', 'kind', 'type'],
+  play_kind: ['play kind', 'play type', 'run pass', 'run or pass', 'r p', 'p r', 'rp', 'kind', 'type'],
   option_tag: ['option tag', 'option', 'rpo', 'read option'],
   concept: ['concept', 'play name', 'play', 'play call', 'pass concept', 'run concept'],
   protectors: ['protectors', 'protection', 'in protection', 'blockers'],
@@ -49,7 +54,7 @@ const HEADER_WORDS: Readonly<Record<ColumnName, readonly string[]>> = {
   time_to_throw: ['time to throw', 'ball out', 'release time', 'throw time', 'time to release'],
   target_zone: ['target zone', 'zone thrown', 'target area', 'where thrown', 'thrown to'],
   target_depth: ['target depth', 'air yards', 'depth of target', 'pass depth', 'depth thrown'],
-  gain: ['gain', 'yards gained', 'yards', 'gained', 'yds'],
+  gain: ['gain', 'yards gained', 'yards', 'gained', 'yds', 'gn', 'gain loss', 'gn ls'],
   result: ['result', 'outcome', 'play result'],
   call: ['call', 'our call', 'pressure call', 'defensive call', 'pressure'],
   path: ['path', 'pressure path', 'blitz path'],
@@ -91,6 +96,7 @@ export function phraseLikeness(header: string, phrase: string): number {
 export function headerTokens(header: string): string[] {
   return header
     .replace(/(\p{Ll})(\p{Lu})/gu, '$1 $2')
+    .replaceAll('#', ' number ')
     .toLowerCase()
     .split(/[^\p{L}\p{N}]+/u)
     .filter(Boolean);

@@ -6,9 +6,9 @@ import { plainWord } from '../read-cell.ts';
 /** Trade words and short forms for the words of a column: our word, and how coaches also write it. Judgement. */
 const VALUE_WORDS: Readonly<Partial<Record<ColumnName, Readonly<Record<string, readonly string[]>>>>> = {
   hash: {
-    left: ['l', 'lh', 'left hash'],
-    middle: ['m', 'c', 'mid', 'center', 'centre', 'middle of field', 'mof'],
-    right: ['r', 'rh', 'right hash'],
+    left: ['l', 'lt', 'lh', 'left hash'],
+    middle: ['m', 'c', 'mid', 'center', 'centre', 'middle of field', 'middle hash', 'mof', 'mh'],
+    right: ['r', 'rt', 'rh', 'right hash'],
   },
   strength: { left: ['l', 'lt'], right: ['r', 'rt'], none: ['n', 'balanced', 'even', 'bal'] },
   back_spot: {
