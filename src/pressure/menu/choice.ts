@@ -72,7 +72,7 @@ export function chooseSet(problem: MenuProblem, known: KnownMenus, mostParts: nu
 }
 
 /** Parts in which most searches end that start from good sets. Judgement. */
-const EASY_PARTS = 100;
+const EASY_PARTS = 200;
 
 /** Searches again with the prices of all calls together, which cost more to learn than an easy search. */
 function searchLonger(book: MenuBook, first: readonly number[], mostParts: number): SearchEnd {

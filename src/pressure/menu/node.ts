@@ -44,9 +44,10 @@ interface Taken {
 }
 
 function repsTaken({ candidates }: MenuProblem, chosen: readonly number[]): Taken {
-  const path = new Float64Array(1 + Math.max(-1, ...candidates.map((candidate) => candidate.path)));
-  const coverage = new Float64Array(1 + Math.max(-1, ...candidates.map((candidate) => candidate.coverage)));
-  const onPath = new Uint8Array(path.length);
+  // There are no more paths or coverages than candidates.
+  const path = new Float64Array(candidates.length);
+  const coverage = new Float64Array(candidates.length);
+  const onPath = new Uint8Array(candidates.length);
   let own = 0;
   for (const c of chosen) {
     const candidate = candidates[c] as MenuCandidate;
@@ -78,25 +79,24 @@ function leastReps(
   free: readonly number[],
   { taken, calls }: { readonly taken: Taken; readonly calls: number },
 ): Float64Array {
-  const onPath = countBy(free, (c) => (candidates[c] as MenuCandidate).path);
-  const onCoverage = countBy(free, (c) => (candidates[c] as MenuCandidate).coverage);
+  const onPath = new Int32Array(candidates.length);
+  const onCoverage = new Int32Array(candidates.length);
+  for (const c of free) {
+    const { path, coverage } = candidates[c] as MenuCandidate;
+    onPath[path] = (onPath[path] as number) + 1;
+    onCoverage[coverage] = (onCoverage[coverage] as number) + 1;
+  }
   const least = new Float64Array(candidates.length);
   for (const c of free) {
     const { path, coverage, reps } = candidates[c] as MenuCandidate;
     const parts = repParts(reps);
-    const ofPath = Math.max(0, parts.path - (taken.path[path] as number)) / Math.min(calls, onPath.get(path) ?? 1);
-    const ofCoverage =
-      Math.max(0, parts.coverage - (taken.coverage[coverage] as number)) /
-      Math.min(calls, onCoverage.get(coverage) ?? 1);
+    const newPath = Math.max(0, parts.path - (taken.path[path] as number));
+    const newCoverage = Math.max(0, parts.coverage - (taken.coverage[coverage] as number));
+    const ofPath = newPath / Math.min(calls, onPath[path] as number);
+    const ofCoverage = newCoverage / Math.min(calls, onCoverage[coverage] as number);
     least[c] = parts.own + ofPath + ofCoverage;
   }
   return least;
-}
-
-function countBy(list: readonly number[], key: (c: number) => number): Map<number, number> {
-  const counts = new Map<number, number>();
-  for (const c of list) counts.set(key(c), (counts.get(key(c)) ?? 0) + 1);
-  return counts;
 }
 
 /** The free candidates whose path can still hold them; null when a chosen call's path cannot. */
