@@ -9,13 +9,14 @@ import { answerKey } from '../ingest/adopt/question.ts';
 import { decodeText } from '../ingest/decode-text.ts';
 import { profileSchema } from '../ingest/profile.ts';
 import { readSheet } from '../ingest/read-sheet.ts';
-import { isWorkbookName, readWorkbook } from '../ingest/read-workbook.ts';
+import { isWorkbookName } from '../ingest/read-workbook.ts';
 import { describeProblem } from '../ingest/row-problem.ts';
 import { readYaml } from '../ingest/yaml-file.ts';
 import { type AdoptedSheet, adoptJson, adoptText } from './adopt-text.ts';
 import { type Ask, somebodyThere, terminalAsker } from './ask-questions.ts';
 import { CommandProblem, EXIT } from './exit-code.ts';
 import type { Terminal } from './terminal.ts';
+import { workbookText } from './workbook-text.ts';
 import { type OutputFile, writeFiles } from './write-files.ts';
 
 /** Flags of the adopt command. */
@@ -94,7 +95,7 @@ async function refuseExisting(path: string): Promise<void> {
 async function sheetText(sheet: string): Promise<string> {
   const bytes = sheet === PASTED ? await standardInput() : await readBytes(sheet);
   if (isWorkbookName(sheet)) {
-    const reading = await readWorkbook(bytes);
+    const reading = await workbookText(bytes);
     if (reading.kind === 'sheet') return reading.csv;
     throw new CommandProblem('faults', `${sheet} ${reading.reason}`);
   }

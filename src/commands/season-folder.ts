@@ -1,6 +1,6 @@
 import { stat } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
-import { isWorkbookName, readWorkbook } from '../ingest/read-workbook.ts';
+import { isWorkbookName } from '../ingest/read-workbook.ts';
 import { CommandProblem } from './exit-code.ts';
 import { bytesOf, namesIn } from './read-disk.ts';
 import { unreadFiles } from './unread-files.ts';
@@ -118,7 +118,9 @@ async function readEarlierWeeks(season: string, week: string, shown: string) {
 async function sheetBytes(path: string, shown: string): Promise<Uint8Array> {
   const bytes = await bytesOf(path, shown);
   if (!isWorkbookName(path)) return bytes;
-  const reading = await readWorkbook(bytes);
+  // Few runs meet a workbook, so what reads it is loaded only then.
+  const { workbookText } = await import('./workbook-text.ts');
+  const reading = await workbookText(bytes);
   return reading.kind === 'sheet' ? new TextEncoder().encode(reading.csv) : bytes;
 }
 
