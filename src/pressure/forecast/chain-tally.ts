@@ -57,10 +57,16 @@ export function sumTallies(tree: ChainTree, classes: number, tallies: readonly C
 export function subtractTally(whole: ChainTally, part: ChainTally): ChainTally {
   return {
     classes: whole.classes,
-    counts: whole.counts.map((count, i) => count - (part.counts[i] as number)),
-    ending: whole.ending.map((count, i) => count - (part.ending[i] as number)),
-    games: whole.games.map((count, i) => count - (part.games[i] as number)),
+    counts: difference(whole.counts, part.counts),
+    ending: difference(whole.ending, part.ending),
+    games: difference(whole.games, part.games),
   };
+}
+
+function difference(whole: Float64Array, part: Float64Array): Float64Array {
+  const left = new Float64Array(whole.length);
+  for (let i = 0; i < left.length; i++) left[i] = (whole[i] as number) - (part[i] as number);
+  return left;
 }
 
 /** Snaps counted in a node. */

@@ -27,19 +27,20 @@ export function chainTree(levels: readonly Uint8Array[], size: number): ChainTre
   const child = new Map<number, number>();
   const nodeOf = new Int32Array(size);
   levels.forEach((codes, level) => {
-    const children = new Int32Array(parent.length * 256); // 0 where there is none: the root is nobody's child
+    const width = codes.reduce((most, code) => (code === NOT_KNOWN ? most : Math.max(most, code + 1)), 0);
+    const children = new Int32Array(parent.length * width); // 0 where there is none: the root is nobody's child
     for (let i = 0; i < size; i++) {
       const node = nodeOf[i] as number;
       const code = codes[i] ?? NOT_KNOWN;
       if (depth[node] !== level || code === NOT_KNOWN) continue;
-      const key = node * 256 + code;
-      if (children[key] === 0) {
-        children[key] = parent.length;
-        child.set(key, parent.length);
+      const place = node * width + code;
+      if (children[place] === 0) {
+        children[place] = parent.length;
+        child.set(node * 256 + code, parent.length);
         parent.push(node);
         depth.push(level + 1);
       }
-      nodeOf[i] = children[key] as number;
+      nodeOf[i] = children[place] as number;
     }
   });
   return { parent: Int32Array.from(parent), depth: Uint8Array.from(depth), nodeOf, child };
@@ -58,4 +59,14 @@ export function nodeAt(tree: ChainTree, path: readonly number[]): number {
     node = next;
   }
   return node;
+}
+
+/** The nodes of the first `size` snaps and all above them, in ascending order: every node after its parent. */
+export function nodesOfFirst({ parent, nodeOf }: ChainTree, size: number): Int32Array {
+  const wanted = new Uint8Array(parent.length);
+  wanted[0] = 1;
+  for (let i = 0; i < size; i++) {
+    for (let node = nodeOf[i] as number; wanted[node] === 0; node = parent[node] as number) wanted[node] = 1;
+  }
+  return Int32Array.from(wanted.keys()).filter((node) => wanted[node] === 1);
 }

@@ -27,6 +27,10 @@ export interface ChainData {
   /** The games of other offenses and how many offenses they are; null without an archive. */
   readonly archive: { readonly tally: ChainTally; readonly offenses: number } | null;
   readonly strengths: ChainStrengths;
+  /** The cells to fit, every one after its parent, with all that hold own snaps among them; all when absent. */
+  readonly nodes?: Int32Array;
+  /** What {@link archiveFit} says of this archive, where it is known already. */
+  readonly base?: ChainFit;
 }
 
 /** The shares of every cell of a chain, and what they rest on. */
@@ -51,27 +55,37 @@ export interface ChainFit {
  * Engineering 1:289
  */
 export function fitChain(data: ChainData): ChainFit {
-  const plain = fitPlain(data.tree, data.own, data.strengths);
+  const plain = fitPlain(data, data.own);
   if (data.archive === null) return plain;
-  const base = fitPlain(data.tree, data.archive.tally, data.strengths);
-  lendUnseenClasses(base, plain, data.archive.tally);
-  return fitShifted(data, plain, { base, ...data.archive });
+  const { tree, archive, strengths, base = archiveFit({ tree, archive, strengths }) } = data;
+  return fitShifted(data, plain, { base: withUnseenLent(base, plain, archive.tally), ...archive });
+}
+
+/** The chain of the archive alone, as it stands behind every offense fitted with it. */
+export function archiveFit({
+  tree,
+  archive,
+  strengths,
+}: Pick<ChainData, 'tree' | 'strengths'> & { readonly archive: NonNullable<ChainData['archive']> }): ChainFit {
+  return fitPlain({ tree, strengths }, archive.tally);
 }
 
 /**
  * A class the archive never shows was not told apart there: it keeps the offense's own share, and the archive speaks
  * of the rest.
  */
-function lendUnseenClasses(base: ChainFit, plain: ChainFit, archive: ChainTally): void {
+function withUnseenLent(base: ChainFit, plain: ChainFit, archive: ChainTally): ChainFit {
   const unseen = Array.from({ length: base.classes }, (_, k) => archive.counts[k] === 0);
-  if (!unseen.includes(true)) return;
+  if (!unseen.includes(true)) return base;
+  const mended = { ...base, shares: base.shares.slice() };
   for (let node = 0; node < base.concentration.length; node++) {
-    const [lent, kept] = [sharesAt(plain, node), sharesAt(base, node)];
+    const [lent, kept] = [sharesAt(plain, node), sharesAt(mended, node)];
     const [lentTotal, keptTotal] = [lent, kept.slice()].map((shares) => totalWhere(shares, unseen)) as [number, number];
     kept.forEach((share, k) => {
       kept[k] = unseen[k] ? (lent[k] as number) : (share * (1 - lentTotal)) / (1 - keptTotal);
     });
   }
+  return mended;
 }
 
 function totalWhere(shares: Float64Array, chosen: readonly boolean[]): number {
@@ -81,19 +95,30 @@ function totalWhere(shares: Float64Array, chosen: readonly boolean[]): number {
 /** Prior count of each class at the root of a chain with nothing above it (Jeffreys). */
 const ROOT_PRIOR = 0.5;
 
-function fitPlain(tree: ChainTree, tally: ChainTally, strengths: ChainStrengths): ChainFit {
-  const fit = emptyFit(tree, tally.classes);
-  const even = new Float64Array(tally.classes).fill(1 / tally.classes);
-  for (let node = 0; node < tree.parent.length; node++) {
+function fitPlain(data: Pick<ChainData, 'tree' | 'strengths' | 'nodes'>, tally: ChainTally): ChainFit {
+  const { tree, strengths } = data;
+  const { classes } = tally;
+  const fit = emptyFit(tree, classes);
+  const cell = emptyCell(classes);
+  const nodes = data.nodes ?? allNodes(tree);
+  for (let i = 0; i < nodes.length; i++) {
+    const node = nodes[i] as number;
     const depth = tree.depth[node] as number;
-    const counts = tally.counts.subarray(node * tally.classes, (node + 1) * tally.classes);
-    const prior = depth === 0 ? even : sharesAt(fit, tree.parent[node] as number);
-    const strength = depth === 0 ? ROOT_PRIOR * tally.classes : (strengths.own[depth - 1] ?? Number.POSITIVE_INFINITY);
-    const worth = effectiveSnaps(tally, node, strengths.gameToGame);
-    const most = depth === 0 ? strength : cellCap(strengths);
-    settle(fit, { node, parent: tree.parent[node] as number, counts, prior, strength, worth, most });
+    cell.node = node;
+    cell.parent = tree.parent[node] as number;
+    copyShares(tally.counts, node * classes, cell.counts);
+    if (depth === 0) cell.prior.fill(1 / classes);
+    else copyShares(fit.shares, cell.parent * classes, cell.prior);
+    cell.strength = depth === 0 ? ROOT_PRIOR * classes : (strengths.own[depth - 1] ?? Number.POSITIVE_INFINITY);
+    cell.worth = effectiveSnaps(tally, node, strengths.gameToGame);
+    cell.most = depth === 0 ? cell.strength : cellCap(strengths);
+    settle(fit, cell);
   }
   return fit;
+}
+
+function allNodes({ parent }: ChainTree): Int32Array {
+  return Int32Array.from(parent, (_, node) => node);
 }
 
 interface ArchiveFit {
@@ -103,21 +128,24 @@ interface ArchiveFit {
 }
 
 function fitShifted(data: ChainData, plain: ChainFit, archive: ArchiveFit): ChainFit {
-  const { tree, own, strengths } = data;
+  const { tree, own, strengths, nodes = allNodes(tree) } = data;
   const fit = emptyFit(tree, plain.classes);
   const shift = rootShift(data, plain, archive);
-  for (let node = 0; node < tree.parent.length; node++) {
-    const parent = tree.parent[node] as number;
-    const ratio = node === 0 ? shift : ratioOf(sharesAt(fit, parent), sharesAt(archive.base, parent));
-    const prior = shifted(sharesAt(archive.base, node), ratio);
-    const strength = trusted(strengths.archive[tree.depth[node] as number], archive, node);
-    const counts = scaled(sharesAt(plain, node), nodeTotal(own, node));
-    // Where the own film's chain pools the cell with all snaps, the cell's own snaps have no say in its share.
+  const cell = emptyCell(plain.classes);
+  for (let i = 0; i < nodes.length; i++) {
+    const node = nodes[i] as number;
+    cell.node = node;
+    cell.parent = tree.parent[node] as number;
+    if (node === 0) cell.prior.set(shift);
+    else ratiosOf(fit, archive.base, cell);
+    shiftBase(archive.base, cell);
+    scaleShares(plain, nodeTotal(own, node), cell);
+    cell.strength = trusted(strengths.archive[tree.depth[node] as number], archive, node);
     // Where the own film's chain pools the cell with all snaps, the cell's own snaps have no say in its share.
     const say = node === 0 ? 1 : (plain.ownWeight[node] as number);
-    const worth = say * effectiveSnaps(own, node, strengths.gameToGame);
-    const most = node === 0 ? strengths.offenseToOffense : cellCap(strengths);
-    settle(fit, { node, parent, counts, prior, strength, worth, most });
+    cell.worth = say * effectiveSnaps(own, node, strengths.gameToGame);
+    cell.most = node === 0 ? strengths.offenseToOffense : cellCap(strengths);
+    settle(fit, cell);
   }
   return fit;
 }
@@ -136,11 +164,12 @@ function rootShift({ own, strengths }: ChainData, plain: ChainFit, archive: Arch
 /** What a fit says of the snaps of a tally, added up over their deepest cells. */
 function sharesOnSnaps(fit: ChainFit, tally: ChainTally): Float64Array {
   const totals = new Float64Array(fit.classes);
-  tally.ending.forEach((snaps, node) => {
+  for (let node = 0; node < tally.ending.length; node++) {
+    const snaps = tally.ending[node] as number;
     for (let k = 0; snaps > 0 && k < fit.classes; k++) {
       totals[k] = (totals[k] as number) + snaps * (fit.shares[node * fit.classes + k] as number);
     }
-  });
+  }
   return totals;
 }
 
@@ -157,15 +186,25 @@ function effectiveSnaps(tally: ChainTally, node: number, gameToGame: number): nu
   return snaps / (1 + (perGame - 1) / (gameToGame + 1));
 }
 
+/** What one cell is settled from; the same object serves all cells of a fit, one after another. */
 interface CellEvidence {
-  readonly node: number;
-  readonly parent: number;
+  node: number;
+  parent: number;
   readonly counts: Float64Array;
   readonly prior: Float64Array;
-  readonly strength: number;
-  readonly worth: number;
+  strength: number;
+  worth: number;
   /** Most that the prior may be worth. */
-  readonly most: number;
+  most: number;
+}
+
+function emptyCell(classes: number): CellEvidence {
+  const [counts, prior] = [new Float64Array(classes), new Float64Array(classes)];
+  return { node: 0, parent: 0, counts, prior, strength: Number.NaN, worth: Number.NaN, most: Number.NaN };
+}
+
+function copyShares(from: Float64Array, start: number, into: Float64Array): void {
+  for (let k = 0; k < into.length; k++) into[k] = from[start + k] as number;
 }
 
 function cellCap({ cellToCell = Number.POSITIVE_INFINITY }: ChainStrengths): number {
@@ -174,7 +213,8 @@ function cellCap({ cellToCell = Number.POSITIVE_INFINITY }: ChainStrengths): num
 
 function settle(fit: ChainFit, cell: CellEvidence): void {
   const { node, counts, prior, strength } = cell;
-  const snaps = counts.reduce((sum, count) => sum + count, 0);
+  let snaps = 0;
+  for (let k = 0; k < counts.length; k++) snaps += counts[k] as number;
   const weight = strength === Number.POSITIVE_INFINITY || snaps === 0 ? 0 : snaps / (snaps + strength);
   for (let k = 0; k < fit.classes; k++) {
     const seen = snaps === 0 ? 0 : (counts[k] as number) / snaps;
@@ -207,16 +247,28 @@ function sharesAt(fit: ChainFit, node: number): Float64Array {
 /** Keeps the ratio of two nearly impossible shares near 1. */
 const RARE = 0.0005;
 
-function ratioOf(shares: Float64Array, base: Float64Array): Float64Array {
-  return shares.map((share, k) => (share + RARE) / ((base[k] as number) + RARE));
+/** Writes over the prior how far the cell above already deviates from the archive's. */
+function ratiosOf(fit: ChainFit, base: ChainFit, { parent, prior }: CellEvidence): void {
+  const start = parent * fit.classes;
+  for (let k = 0; k < prior.length; k++) {
+    prior[k] = ((fit.shares[start + k] as number) + RARE) / ((base.shares[start + k] as number) + RARE);
+  }
 }
 
-function shifted(base: Float64Array, ratio: Float64Array): Float64Array {
-  const moved = base.map((share, k) => share * (ratio[k] as number));
-  const total = moved.reduce((sum, share) => sum + share, 0);
-  return moved.map((share) => share / total);
+/** Writes over the ratios in the prior the archive's shares of the cell times those ratios, renormalised. */
+function shiftBase(base: ChainFit, { node, prior }: CellEvidence): void {
+  const start = node * base.classes;
+  let total = 0;
+  for (let k = 0; k < prior.length; k++) {
+    const moved = (base.shares[start + k] as number) * (prior[k] as number);
+    prior[k] = moved;
+    total += moved;
+  }
+  for (let k = 0; k < prior.length; k++) prior[k] = (prior[k] as number) / total;
 }
 
-function scaled(shares: Float64Array, total: number): Float64Array {
-  return shares.map((share) => share * total);
+/** Writes the own film's shares of the cell, times its snaps, as its counts. */
+function scaleShares(plain: ChainFit, snaps: number, { node, counts }: CellEvidence): void {
+  copyShares(plain.shares, node * plain.classes, counts);
+  for (let k = 0; k < counts.length; k++) counts[k] = (counts[k] as number) * snaps;
 }

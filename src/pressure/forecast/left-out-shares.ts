@@ -1,5 +1,6 @@
-import { fitChain } from './chain.ts';
+import { archiveFit, fitChain } from './chain.ts';
 import { subtractTally, tallyGame } from './chain-tally.ts';
+import { nodesOfFirst } from './chain-tree.ts';
 import type { FittedTarget, ForecastFilm } from './forecast-film.ts';
 import { TARGET_STRENGTHS } from './target-strengths.ts';
 
@@ -20,9 +21,11 @@ export function leftOutShares(film: ForecastFilm, fitted: FittedTarget): LeftOut
   const strengths = TARGET_STRENGTHS[definition.target].line;
   const { classes } = target;
   const result = { classes, shares: new Float64Array(film.ownSize * classes) };
+  const nodes = nodesOfFirst(tree, film.ownSize);
+  const shared = archive === null ? {} : { base: archiveFit({ tree, archive, strengths }) };
   for (const { rows } of film.ownGames) {
     const own = subtractTally(whole, tallyGame(tree, target, rows));
-    const fit = fitChain({ tree, own, archive, strengths });
+    const fit = fitChain({ tree, own, archive, strengths, nodes, ...shared });
     for (const row of rows) {
       const node = tree.nodeOf[row] as number;
       result.shares.set(fit.shares.subarray(node * classes, (node + 1) * classes), row * classes);

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type ChainData, type ChainStrengths, fitChain } from '../../../src/pressure/forecast/chain.ts';
+import { archiveFit, type ChainData, type ChainStrengths, fitChain } from '../../../src/pressure/forecast/chain.ts';
 import { nodeTotal, subtractTally, sumTallies, tallyGame } from '../../../src/pressure/forecast/chain-tally.ts';
-import { chainTree, nodeAt } from '../../../src/pressure/forecast/chain-tree.ts';
+import { chainTree, nodeAt, nodesOfFirst } from '../../../src/pressure/forecast/chain-tree.ts';
 
 const strengths: ChainStrengths = { own: [4, 8], archive: [100, 50, 20], gameToGame: 30, offenseToOffense: 32 };
 
@@ -136,6 +136,32 @@ describe('fitChain', () => {
       }),
       { numRuns: 60 },
     );
+  });
+
+  it('says the same, to the bit, of the cells of the own film when only these are fitted', () => {
+    fc.assert(
+      fc.property(games(3), fc.option(fc.array(snapOf(3), { minLength: 1, maxLength: 30 })), (own, archive) => {
+        const chain = data(own, archive, 3);
+        const nodes = nodesOfFirst(chain.tree, own.flat().length);
+        const base = chain.archive && archiveFit({ ...chain, archive: chain.archive });
+        const [whole, part] = [fitChain(chain), fitChain({ ...chain, nodes, ...(base && { base }) })];
+        for (const node of nodes) {
+          expect(part.shares.slice(3 * node, 3 * node + 3)).toEqual(whole.shares.slice(3 * node, 3 * node + 3));
+          expect(part.concentration[node]).toBe(whole.concentration[node]);
+          expect(part.ownWeight[node]).toBe(whole.ownWeight[node]);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('finds the cells of the first snaps and all above them, parents first', () => {
+    const levels = [Uint8Array.of(0, 1, 255, 1, 2), Uint8Array.of(3, 255, 3, 4, 0)];
+    const tree = chainTree(levels, 5);
+    const paths = [[], [0], [1], [0, 3]];
+    expect([...nodesOfFirst(tree, 3)]).toEqual(paths.map((path) => nodeAt(tree, path)).sort((a, b) => a - b));
+    expect([...nodesOfFirst(tree, 0)]).toEqual([0]);
+    expect(nodesOfFirst(tree, 5)).toHaveLength(tree.parent.length);
   });
 
   it('keeps a class the archive never shows at what the offense itself shows', () => {
