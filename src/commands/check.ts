@@ -41,7 +41,7 @@ function problemText(week: WeekInputs): string {
   );
   if (restGroups > 0) lines.push(`… and ${restProblems} more of ${restGroups} other kinds`);
   const head = `${week.opponent} snaps read: ${week.chart.size}; rows kept out of the numbers: ${week.faults}; warnings: ${week.film.warnings}.`;
-  return `${[...lines, ...[...week.unread, ...week.ownProblems].map((line) => `warning  ${line}`), head].join('\n')}\n`;
+  return `${[...lines, ...[...week.unread, ...week.tallyNotes, ...week.ownProblems].map((line) => `warning  ${line}`), head].join('\n')}\n`;
 }
 
 function soundnessText(soundness: readonly SoundnessFault[]): string {

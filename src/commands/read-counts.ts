@@ -4,6 +4,7 @@ import { decodeText } from '../ingest/decode-text.ts';
 import { nearestWord } from '../ingest/nearest-word.ts';
 import { describeProblem, type RowProblem } from '../ingest/row-problem.ts';
 import { withoutGuard } from '../ingest/write-csv.ts';
+import { type CountsBesideFilm, countsBesideFilm, type Filmed } from '../pressure/forecast/counts/beside-film.ts';
 import { type CountProblem, readCounts } from '../pressure/forecast/counts/count-reading.ts';
 import type { CountRow } from '../pressure/forecast/counts/count-row.ts';
 import { CommandProblem } from './exit-code.ts';
@@ -13,16 +14,22 @@ import type { FoundFile } from './season-folder.ts';
 const LISTED = 20;
 
 /**
- * The tallies of other offenses in the files given; those of the opponent itself are left out, its film counts already.
+ * The tallies in the files given, without those of offenses whose film is here.
  *
+ * @param filmed - says whose film is here; asked only when there are tallies
  * @throws CommandProblem when a file has a fault; tallies with holes in them would be wrong numbers
  */
-export function readCountFiles(files: readonly FoundFile[], opponent: string): CountRow[] {
-  const plain = (name: string) => name.trim().toLowerCase();
-  return files.flatMap(readCountFile).filter(({ offense }) => plain(offense) !== plain(opponent));
+export function readCountFiles(files: readonly FoundFile[], filmed: () => Filmed): CountsBesideFilm {
+  if (files.length === 0) return { rows: [], notes: [] };
+  return countsBesideFilm(files.flatMap(readCountFile), filmed());
 }
 
-function readCountFile({ file, bytes }: FoundFile): readonly CountRow[] {
+/**
+ * The tallies of one file.
+ *
+ * @throws CommandProblem when it has a fault
+ */
+export function readCountFile({ file, bytes }: FoundFile): readonly CountRow[] {
   const decoded = decodeText(bytes);
   if (decoded.kind === 'refused') throw new CommandProblem('faults', `${file}: ${decoded.reason}`);
   const { data } = Papa.parse<string[]>(decoded.text);

@@ -3,19 +3,21 @@ import type { CallLibrary } from '../ingest/call-library.ts';
 import { callLibrarySchema } from '../ingest/call-library.ts';
 import { type Chart, filterSnaps, joinCharts, textAt } from '../ingest/chart.ts';
 import { applyFormationBook } from '../ingest/formation/apply-formation-book.ts';
-import { type FormationBook, formationBookSchema } from '../ingest/formation/formation-book.ts';
+import type { FormationBook } from '../ingest/formation/formation-schema.ts';
 import { type UnknownFormation, unknownFormations } from '../ingest/formation/unknown-formations.ts';
-import { type Profile, profileSchema } from '../ingest/profile.ts';
+import type { Profile } from '../ingest/profile.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../ingest/read-sheet.ts';
 import { describeGroup, describeProblem, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
 import { checkAcross } from '../ingest/snap-checks.ts';
 import { type WeekSettings, weekSettingsSchema } from '../ingest/week-settings.ts';
 import { readYamlQuickly } from '../ingest/yaml-file-quick.ts';
+import type { CountsBesideFilm } from '../pressure/forecast/counts/beside-film.ts';
 import type { CountRow } from '../pressure/forecast/counts/count-row.ts';
 import { completeOwnFilm, joinOwnFilm, type UnknownCall, unknownCalls } from '../pressure/plan/complete-own-film.ts';
 import { filmChapter } from '../pressure/plan/film-chapter.ts';
 import { offenseOf, withOffense } from '../pressure/plan/name-offense.ts';
 import type { FilmChapter } from '../pressure/plan/week-plan.ts';
+import { offenseGames } from '../pressure/snap/offense-game.ts';
 import { CommandProblem } from './exit-code.ts';
 import { readCountFiles } from './read-counts.ts';
 import type { RejectedInFile } from './rejects.ts';
@@ -39,6 +41,8 @@ export interface WeekInputs {
   readonly ownProblems: readonly string[];
   /** Files whose names are close to one that is read, each with what to do about it. */
   readonly unread: readonly string[];
+  /** Tallies that were left out, and why. */
+  readonly tallyNotes: readonly string[];
   /** Problems of a whole file, which no row can carry. */
   readonly fileFaults: number;
   readonly rejected: readonly RejectedInFile[];
@@ -55,24 +59,23 @@ const NAMED_PROBLEMS = 12;
  * @throws CommandProblem when a YAML file has faults or no snap of the opponent is usable
  */
 export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
-  const library = await readSettings(folder.libraryFile, callLibrarySchema);
-  const book = await readSettings(folder.formationFile, formationBookSchema);
+  const library = await readSettings(folder.libraryFile, () => callLibrarySchema);
+  const book = await readSettings(folder.formationFile, loadFormationSchema);
   const sheets = await readSheets(folder, book);
   const all = joinCharts(sheets.opponent.map(({ reading }) => reading.chart));
-  const settings =
-    (await readSettings(folder.weekFile, weekSettingsSchema)) ?? weekSettingsSchema.parse({ opponent: offenseOf(all) });
+  const settings = await settingsOf(folder, all);
   const readings = [...sheets.opponent, ...sheets.archive, ...sheets.ours];
   const problems = readings.flatMap(({ reading }) => reading.problems);
   const chart = theirSnaps(all, settings.opponent);
   if (chart.size === 0) throw new CommandProblem('faults', noSnaps(settings.opponent, problems, folder.unread));
   const rejected = readings.flatMap(({ file, reading }) => reading.rejected.map((row) => ({ file, row })));
-  const counts = readCountFiles(folder.counts, settings.opponent);
+  const { rows: counts, notes: tallyNotes } = talliesOf(folder, sheets, settings.opponent);
   const own = joinOwnFilm(sheets.ours.map(({ reading }) => reading.chart));
   const ownProblems = own && library ? unknownCallLines(unknownCalls(own, library)) : [];
   const film = filmChapter(chart, {
     faults: rejected.length,
     warnings: problems.filter(({ severity }) => severity === 'warning').length,
-    problems: [...folder.unread, ...problemLines(problems), ...ownProblems],
+    problems: [...folder.unread, ...tallyNotes, ...problemLines(problems), ...ownProblems],
     invented: settings.invented,
     has: {
       archive: holdsOthers(sheets.archive, settings.opponent) || counts.length > 0,
@@ -84,9 +87,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   const told = {
     problems,
     unknownFormations: unknownFormations(chart, book),
-    unread: folder.unread,
-    ownProblems,
-    rejected,
+    ...{ unread: folder.unread, tallyNotes, ownProblems, rejected },
     faults: rejected.length,
     fileFaults: countFileFaults(problems),
   };
@@ -103,6 +104,12 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   };
 }
 
+/** The week's settings; without a week.yaml the defaults, against the offense with most snaps. */
+async function settingsOf({ weekFile }: SeasonFolder, film: Chart): Promise<WeekSettings> {
+  const read = await readSettings(weekFile, () => weekSettingsSchema);
+  return read ?? weekSettingsSchema.parse({ opponent: offenseOf(film) });
+}
+
 function countFileFaults(problems: readonly RowProblem[]): number {
   return problems.filter(({ severity, row }) => severity === 'fault' && row <= 1).length;
 }
@@ -114,9 +121,9 @@ interface Sheets {
 }
 
 async function readSheets(folder: SeasonFolder, book: FormationBook | null): Promise<Sheets> {
-  const profile = await readSettings(folder.profileFile, profileSchema);
-  const archiveProfile = (await readSettings(folder.archiveProfileFile, profileSchema)) ?? profile;
-  const ownProfile = await readSettings(folder.ownProfileFile, profileSchema);
+  const profile = await readSettings(folder.profileFile, loadProfileSchema);
+  const archiveProfile = (await readSettings(folder.archiveProfileFile, loadProfileSchema)) ?? profile;
+  const ownProfile = await readSettings(folder.ownProfileFile, loadProfileSchema);
   return {
     opponent: booked(readOnce(sheetsOf(folder.opponent, sheetOptions('opponent', profile))), book),
     archive: booked(
@@ -183,13 +190,20 @@ function readOneSheet({ found, options }: SheetToRead): NamedReading {
   return { file: found.file, reading: readSheet(found, options) };
 }
 
-/** The value of a YAML file by its schema, or null when the file is absent. */
-async function readSettings<T>(found: FoundFile | null, schema: ZodType<T>): Promise<T | null> {
+/** The value of a YAML file by its schema, or null when the file is absent; then its schema is not asked for either. */
+async function readSettings<T>(
+  found: FoundFile | null,
+  schemaOf: () => ZodType<T> | Promise<ZodType<T>>,
+): Promise<T | null> {
   if (!found) return null;
-  const reading = await readYamlQuickly(found.bytes, schema, found.file);
+  const reading = await readYamlQuickly(found.bytes, await schemaOf(), found.file);
   if (reading.kind === 'value') return reading.value;
   throw new CommandProblem('faults', reading.problems.map(describeProblem).join('\n'));
 }
+
+/** Most seasons have neither file; the schemas take a while to build. */
+const loadProfileSchema = async () => (await import('../ingest/profile.ts')).profileSchema;
+const loadFormationSchema = async () => (await import('../ingest/formation/formation-schema.ts')).formationBookSchema;
 
 /** The opponent's own snaps; a sheet that names no offense is all theirs. */
 function theirSnaps(chart: Chart, opponent: string): Chart {
@@ -211,6 +225,16 @@ function holdsOthers(readings: readonly NamedReading[], opponent: string): boole
     for (let i = 0; i < chart.size; i++) if (!sameName(textAt(chart, 'offense', i) ?? file, opponent)) return true;
     return false;
   });
+}
+
+function talliesOf({ counts }: SeasonFolder, { archive }: Sheets, opponent: string): CountsBesideFilm {
+  return readCountFiles(counts, () => ({ opponent, others: offensesIn(archive) }));
+}
+
+/** The offenses on sheets of film; a sheet that names none is called by its file. */
+function offensesIn(readings: readonly NamedReading[]): ReadonlySet<string> {
+  const charts = readings.map(({ file, reading }) => withOffense(reading.chart, file));
+  return new Set(charts.flatMap((chart) => offenseGames(chart).map(({ offense }) => offense)));
 }
 
 function sameName(a: string, b: string): boolean {

@@ -42,6 +42,19 @@ describe('tallies from one season to another', () => {
     expect(week.counts.some(({ offense }) => offense === week.opponent)).toBe(false);
   });
 
+  it('of an offense that is on film too are left out, and the film counts', async () => {
+    const { text } = await run('data/demo/season/week-09');
+    const week = seasonWith('twice', text);
+    cpSync('data/demo/season/archive/larkmoor.csv', join(week, '..', 'archive', 'larkmoor.csv'));
+    const reading = await readWeek(await readSeasonFolder(week));
+    expect(reading.counts.some(({ offense }) => offense === 'Larkmoor')).toBe(false);
+    expect(reading.counts.some(({ offense }) => offense === 'Stonewater')).toBe(true);
+    expect(reading.tallyNotes).toHaveLength(2);
+    expect(reading.film.problems.join()).toMatch(
+      /the tallies of Larkmoor \(\d+ snaps\) are left out: its film is here/,
+    );
+  });
+
   it('are refused with file, row, column, value, rule and what may have been meant', async () => {
     const week = seasonWith(
       'faulty',
