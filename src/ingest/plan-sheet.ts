@@ -1,8 +1,8 @@
 import { faultReading } from './cell-reading.ts';
+import { definitionOf } from './column-definition.ts';
 import { columnLetter } from './column-letter.ts';
 import { CHART_COLUMNS, type ColumnName } from './columns.ts';
 import { nearestWord } from './nearest-word.ts';
-import { definitionOf } from './profile.ts';
 import { planFromProfile } from './profile-plan.ts';
 import { readCell } from './read-cell.ts';
 import type { RowProblem } from './row-problem.ts';

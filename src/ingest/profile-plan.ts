@@ -1,10 +1,13 @@
 import { type CellReading, faultReading } from './cell-reading.ts';
+import { definitionOf } from './column-definition.ts';
 import { columnIndex } from './column-letter.ts';
 import type { ColumnName } from './columns.ts';
 import { isJoinable, joinCells } from './join-cells.ts';
 import { nearestWord } from './nearest-word.ts';
-import { type ColumnSource, definitionOf, headersOf, NOT_CHARTED, type Profile, profileHeaders } from './profile.ts';
+import { NOT_CHARTED } from './not-charted.ts';
+import type { ColumnSource, Profile } from './profile.ts';
 import { compileCondition, type RowTest } from './profile-condition.ts';
+import { headersOf, profileHeaders } from './profile-headers.ts';
 import { plainWord, readCell } from './read-cell.ts';
 import type { RowProblem } from './row-problem.ts';
 import { headerKey } from './sheet-dialect.ts';

@@ -1,14 +1,15 @@
 import * as z from 'zod';
+import { definitionOf } from './column-definition.ts';
 import { CHART_COLUMNS, type ColumnDefinition, type ColumnName } from './columns.ts';
+import { conditionsSchema } from './condition-schema.ts';
 import { isJoinable, JOINABLE } from './join-cells.ts';
-import { conditionsSchema } from './profile-condition.ts';
+import { NOT_CHARTED } from './not-charted.ts';
 import { plainWord, readCell } from './read-cell.ts';
 import { PAIR_DATES } from './read-pair.ts';
-import { sideBySideSchema } from './side-by-side.ts';
+import { sideBySideSchema } from './side-by-side-schema.ts';
 import { TRANSFORMS, type Transform } from './translate-cell.ts';
 
-/** What a profile writes for a code of the sheet that says nothing. */
-export const NOT_CHARTED = 'not charted';
+export { definitionOf, NOT_CHARTED };
 
 const rule = z.strictObject({
   when: conditionsSchema.default([]).describe('all must hold; without it the rule always does'),
@@ -71,30 +72,6 @@ export type Profile = z.output<typeof profileSchema>;
 
 /** Where one of our columns comes from, as read from a profile. */
 export type ColumnSource = z.output<typeof source>;
-
-/** The headers of the foreign sheet that a profile names anywhere. */
-export function profileHeaders(profile: Profile): readonly string[] {
-  const sources = Object.values(profile.columns);
-  const conditions = [...profile.keep_when, ...profile.drop_when, ...sources.flatMap(conditionsOf)];
-  const named = [...sources.flatMap(headersOf), ...conditions.map(({ header }) => header)];
-  return [...new Set(named)];
-}
-
-/** The definition of a column by its name. */
-export function definitionOf(name: ColumnName): ColumnDefinition {
-  const found: ColumnDefinition | undefined = CHART_COLUMNS.find((column) => column.name === name);
-  if (found === undefined) throw new RangeError(`no column is named ${name}`);
-  return found;
-}
-
-/** The headers that feed a column: one, or two that belong together. */
-export function headersOf(source: ColumnSource): readonly string[] {
-  return [source.header, source.with].flatMap((header) => header ?? []);
-}
-
-function conditionsOf({ rules }: ColumnSource) {
-  return (rules ?? []).flatMap(({ when }) => when);
-}
 
 interface SourceFault {
   readonly path: readonly (string | number)[];

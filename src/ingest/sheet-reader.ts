@@ -4,7 +4,7 @@ import { CHART_COLUMNS } from './columns.ts';
 import { noSnapProblem } from './no-snap.ts';
 import { asWritten, type SheetRow } from './odd-cells.ts';
 import { planSheet } from './plan-sheet.ts';
-import { profileHeaders } from './profile.ts';
+import { profileHeaders } from './profile-headers.ts';
 import { createRowIntake, type RowIntake } from './row-intake.ts';
 import type { RowProblem } from './row-problem.ts';
 import { detectDialect, hasHead, headerKey, isRemark, knownCount, type SheetHead } from './sheet-dialect.ts';

@@ -1,6 +1,7 @@
 import { type Chart, type CodeColumn, textAt } from '../chart.ts';
 import type { RowProblem } from '../row-problem.ts';
-import { type FormationBook, type FormationStructure, formationReader } from './formation-book.ts';
+import { type FormationStructure, formationReader } from './formation-reader.ts';
+import type { FormationBook } from './formation-schema.ts';
 
 /** Columns a formation book fills. */
 export const BOOK_COLUMNS = ['receivers', 'strength', 'back_spot'] as const;

@@ -1,6 +1,7 @@
 import { type Chart, textAt } from '../chart.ts';
 import { BOOK_COLUMNS, type BookColumn } from './apply-formation-book.ts';
-import { type FormationBook, formationReader } from './formation-book.ts';
+import { formationReader } from './formation-reader.ts';
+import type { FormationBook } from './formation-schema.ts';
 
 /** The word charted most often with a formation's name, on how many of the snaps where anything was charted. */
 export interface StructureGuess {
