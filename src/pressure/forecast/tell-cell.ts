@@ -1,4 +1,4 @@
-import { intersect, type SnapSet, sameSet, setHash, setSize, sharedCount, snapSet } from '../snap/snap-set.ts';
+import { intersectInto, type SnapSet, sameSet, setHash, sharedCount, snapSet } from '../snap/snap-set.ts';
 import type { TellFeature } from './tell-feature.ts';
 
 /** Snaps that share up to three things seen before the snap. */
@@ -12,59 +12,70 @@ export const LEAST_CELL_SNAPS = 8;
 /** A tell is made of at most so many features; more could not be watched for on the field (judgement). */
 export const MOST_FEATURES = 3;
 
+/** One thing seen before the snap, and the snaps it was seen on. */
+export interface TellLiteral extends TellCell {
+  /** Place of its feature in the list. */
+  readonly place: number;
+}
+
+/** Every value of every feature, in the order of the features. @param size - number of snaps */
+export function tellLiterals(features: readonly TellFeature[], size: number): readonly TellLiteral[] {
+  return features.flatMap((feature, place) => {
+    const words = Array.from({ length: size }, (_, i) => feature.wordsAt(i));
+    const values = [...new Set(words)].filter((word) => word !== undefined).sort();
+    return values.map((value) => ({ words: [value], snaps: snapSet(size, (i) => words[i] === value), place }));
+  });
+}
+
 /**
  * All conjunctions of up to three features with at least eight charted snaps. Conjunctions that pick the very same
  * snaps are one cell, under the description with the fewest features.
  *
- * @param features - what may be seen
+ * @param literals - what may be seen, feature by feature
  * @param charted - snaps on which the target was charted
- * @param size - number of snaps
  */
-export function tellCells(features: readonly TellFeature[], charted: SnapSet, size: number): readonly TellCell[] {
-  const literals = features.flatMap((feature, place) => literalsOf(feature, place, size)).filter(enough(charted));
-  const seen = new Map<number, Candidate[]>();
+export function tellCells(literals: readonly TellLiteral[], charted: SnapSet): readonly TellCell[] {
+  const usable = literals.filter(({ snaps }) => sharedCount(snaps, charted) >= LEAST_CELL_SNAPS);
+  const seen = new Map<number, SnapSet[]>();
   let grown: Candidate[] = [{ words: [], snaps: charted, place: -1 }];
   const cells: TellCell[] = [];
   for (let length = 1; length <= MOST_FEATURES; length++) {
-    grown = grown.flatMap((cell) => extensions(cell, literals, charted)).filter(isNew(seen));
+    grown = grown.flatMap((cell) => extensions(cell, usable, seen));
     cells.push(...grown);
   }
   return cells;
 }
 
 /** A cell with the place of its last feature, so that every conjunction is built once. */
-interface Candidate extends TellCell {
-  readonly place: number;
-}
+type Candidate = TellLiteral;
 
-function literalsOf(feature: TellFeature, place: number, size: number): Candidate[] {
-  const words = Array.from({ length: size }, (_, i) => feature.wordsAt(i));
-  const values = [...new Set(words)].filter((word) => word !== undefined).sort();
-  return values.map((value) => ({ words: [value], snaps: snapSet(size, (i) => words[i] === value), place }));
-}
-
-function enough(charted: SnapSet): (cell: TellCell) => boolean {
-  return ({ snaps }) => sharedCount(snaps, charted) >= LEAST_CELL_SNAPS;
-}
-
-function extensions(cell: Candidate, literals: readonly Candidate[], charted: SnapSet): Candidate[] {
-  return literals
-    .filter(({ place, snaps }) => place > cell.place && sharedCount(snaps, cell.snaps) >= LEAST_CELL_SNAPS)
-    .map(({ words, snaps, place }) => {
-      return { words: [...cell.words, ...words], snaps: intersect(intersect(cell.snaps, snaps), charted), place };
-    });
+/** The cell joined with each further literal, where that picks enough snaps and no set picked before. */
+function extensions(cell: Candidate, literals: readonly TellLiteral[], seen: Map<number, SnapSet[]>): Candidate[] {
+  const found: Candidate[] = [];
+  const both = new Uint32Array(cell.snaps.length);
+  for (let i = 0; i < literals.length; i++) {
+    const literal = literals[i] as TellLiteral;
+    if (literal.place <= cell.place) continue;
+    const size = sharedCount(literal.snaps, cell.snaps);
+    if (size < LEAST_CELL_SNAPS) continue;
+    intersectInto(both, literal.snaps, cell.snaps);
+    const snaps = newSet(both, size, seen);
+    if (snaps) found.push({ words: [...cell.words, ...literal.words], snaps, place: literal.place });
+  }
+  return found;
 }
 
 /**
- * Lets each snap set pass once. A set that is dropped need not be grown: the conjunction it equals has no more features
- * and, joined with the same further feature in the order of the list, picks the same snaps.
+ * A copy of the set the first time it comes, null after that. A set that is dropped need not be grown: the conjunction
+ * it equals has no more features and, joined with the same further feature in the order of the list, picks the same
+ * snaps.
  */
-function isNew(seen: Map<number, Candidate[]>): (cell: Candidate) => boolean {
-  return (cell) => {
-    const key = setHash(cell.snaps) * 4096 + (setSize(cell.snaps) % 4096);
-    const known = seen.get(key) ?? [];
-    if (known.some(({ snaps }) => sameSet(snaps, cell.snaps))) return false;
-    seen.set(key, [...known, cell]);
-    return true;
-  };
+function newSet(set: SnapSet, size: number, seen: Map<number, SnapSet[]>): SnapSet | null {
+  const key = setHash(set) * 4096 + (size % 4096);
+  const known = seen.get(key);
+  if (known?.some((other) => sameSet(other, set))) return null;
+  const kept = set.slice();
+  if (known) known.push(kept);
+  else seen.set(key, [kept]);
+  return kept;
 }

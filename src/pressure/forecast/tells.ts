@@ -8,8 +8,8 @@ import { type FittedTarget, type ForecastFilm, fitTarget } from './forecast-film
 import type { Target, Tell, TellSearch } from './forecast-result.ts';
 import { leftOutShares } from './left-out-shares.ts';
 import { TARGET_DEFINITIONS } from './target.ts';
-import { tellCells } from './tell-cell.ts';
-import { type TellFeature, tellFeatures } from './tell-feature.ts';
+import { type TellLiteral, tellCells, tellLiterals } from './tell-cell.ts';
+import { tellFeatures } from './tell-feature.ts';
 import { type TellGround, type TellTest, testCell } from './tell-test.ts';
 
 /** Targets searched for tells: what a defense can act on at the line. */
@@ -40,15 +40,21 @@ const MOST_TELLS = 12;
  * @param chart - the opponent's chart of that film
  */
 export function findTells(film: ForecastFilm, chart: Chart, cuts: SituationCuts): TellSearch {
-  const features = tellFeatures(chart, cuts);
-  const found = TELL_TARGETS.flatMap((target) => searchTarget(film, target, features));
-  const adjusted = benjaminiHochberg(found.map(({ test }) => test.p));
+  const literals = tellLiterals(tellFeatures(chart, cuts), film.ownSize);
+  const searches = TELL_TARGETS.map((target) => searchTarget(film, target, literals));
+  const looked = searches.reduce((sum, search) => sum + search.looked, 0);
+  const found = searches.flatMap((search) => search.found);
+  // Tests with a p of 1 come last whatever their number, so only how many they are counts.
+  const adjusted = benjaminiHochberg(
+    found.map(({ test }) => test.p),
+    looked,
+  );
   const passed = found
     .map((candidate, i) => ({ ...candidate, adjusted: adjusted[i] as number }))
     .filter((candidate) => candidate.adjusted <= DISCOVERY_RATE)
     .sort((a, b) => a.test.p - b.test.p);
   const shown = apart(passed).slice(0, MOST_TELLS);
-  return { looked: found.length, discoveryRate: DISCOVERY_RATE, tells: shown.map((tell) => describe(film, tell)) };
+  return { looked, discoveryRate: DISCOVERY_RATE, tells: shown.map((tell) => describe(film, tell)) };
 }
 
 interface Candidate {
@@ -61,17 +67,25 @@ interface Candidate {
 
 type Passed = Candidate & { readonly adjusted: number };
 
-function searchTarget(film: ForecastFilm, name: Target, features: readonly TellFeature[]): Candidate[] {
+/** How many tests of a target were looked at, and those of them that are anything at all. */
+function searchTarget(film: ForecastFilm, name: Target, literals: readonly TellLiteral[]) {
+  const nothing = { looked: 0, found: [] };
   const definition = TARGET_DEFINITIONS.find(({ target }) => target === name);
-  if (!definition) return [];
+  if (!definition) return nothing;
   const target = fitTarget(film, definition, 'line');
   const games = target.own.games[0] as number;
-  if (games < 2 && target.archive === null) return [];
+  if (games < 2 && target.archive === null) return nothing;
   const ground = { codes: target.target.codes, expected: leftOutShares(film, target) };
   const charted = snapSet(film.ownSize, (i) => ground.codes[i] !== NOT_KNOWN);
-  return tellCells(features, charted, film.ownSize).flatMap(({ words, snaps }) =>
-    testCell(ground, snaps).map((test) => ({ target, words, snaps, test, ground })),
-  );
+  const found: Candidate[] = [];
+  let looked = 0;
+  for (const { words, snaps } of tellCells(literals, charted)) {
+    for (const test of testCell(ground, snaps)) {
+      looked++;
+      if (test.p < 1) found.push({ target, words, snaps, test, ground });
+    }
+  }
+  return { looked, found };
 }
 
 /** The tells in order of p without those that share more than half of their snaps with one before them. */

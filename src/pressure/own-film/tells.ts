@@ -1,6 +1,6 @@
 import { benjaminiHochberg } from '../../stats/adjust.ts';
 import { share } from '../../stats/share.ts';
-import { tellCells } from '../forecast/tell-cell.ts';
+import { type TellLiteral, tellCells, tellLiterals } from '../forecast/tell-cell.ts';
 import type { TellFeature } from '../forecast/tell-feature.ts';
 import { type TellGround, type TellTest, testCell } from '../forecast/tell-test.ts';
 import { DISCOVERY_RATE, EXCESS_KEPT } from '../forecast/tells.ts';
@@ -26,7 +26,8 @@ export function ownTells(snaps: readonly OwnSnap[], cells: SnapCells, seen: read
   const games = [...new Set(snaps.map(({ game }) => game))];
   if (games.length < 2) return { tells: [], tellsLooked: 0 };
   const rows = games.map((game) => snaps.filter((snap) => snap.game === game).map(({ index }) => index));
-  const searches = questions(snaps).map((question) => searchQuestion(question, { rows, cells, seen }));
+  const literals = tellLiterals(seen, cells.size);
+  const searches = questions(snaps).map((question) => searchQuestion(question, { rows, cells, literals }));
   const looked = searches.reduce((sum, search) => sum + search.looked, 0);
   const found = searches.flatMap((search) => search.found);
   // Tests with a p of 1 come last whatever their number, so only how many they are counts.
@@ -45,11 +46,11 @@ export function ownTells(snaps: readonly OwnSnap[], cells: SnapCells, seen: read
 interface Ground {
   readonly rows: readonly (readonly number[])[];
   readonly cells: SnapCells;
-  readonly seen: readonly TellFeature[];
+  readonly literals: readonly TellLiteral[];
 }
 
 /** Every test of one question, and those of them that are anything at all. */
-function searchQuestion({ asks, words, strengths }: Question, { rows, cells, seen }: Ground) {
+function searchQuestion({ asks, words, strengths }: Question, { rows, cells, literals }: Ground) {
   const { codes, words: classes } = codesOf(words, NOT_KNOWN);
   const target = { codes: Uint8Array.from(codes), classes: classes.length };
   const expected = ownLeftOut({ target, levels: ownLineLevels(cells), strengths }, rows, cells.size);
@@ -57,7 +58,7 @@ function searchQuestion({ asks, words, strengths }: Question, { rows, cells, see
   const charted = snapSet(cells.size, (i) => target.codes[i] !== NOT_KNOWN);
   const found: Omit<Passed, 'adjusted'>[] = [];
   let looked = 0;
-  for (const { words: seenWords, snaps } of tellCells(seen, charted, cells.size)) {
+  for (const { words: seenWords, snaps } of tellCells(literals, charted)) {
     for (const test of testCell(ground, snaps)) {
       if (classes[test.k] === RARE_COVERAGE) continue;
       looked++;

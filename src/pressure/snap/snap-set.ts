@@ -15,11 +15,9 @@ export function holds(set: SnapSet, index: number): boolean {
   return ((set[index >>> 5] as number) & (1 << (index & 31))) !== 0;
 }
 
-/** The snaps in both sets. */
-export function intersect(one: SnapSet, other: SnapSet): SnapSet {
-  const both = new Uint32Array(one.length);
-  for (let w = 0; w < one.length; w++) both[w] = (one[w] as number) & (other[w] as number);
-  return both;
+/** Writes the snaps in both sets over a set of as many words. */
+export function intersectInto(both: SnapSet, one: SnapSet, other: SnapSet): void {
+  for (let w = 0; w < both.length; w++) both[w] = (one[w] as number) & (other[w] as number);
 }
 
 /** How many snaps are in both sets. */
