@@ -1,7 +1,8 @@
-import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
+import { type Chart, numberAt } from '../../ingest/chart.ts';
 import { BACK_ACTIONS } from '../../ingest/vocabulary.ts';
 import { codesBySnap } from '../snap/codes-by-snap.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
+import { wordClasses } from '../snap/word-classes.ts';
 
 /** A throw out by then is quick for this question, in seconds; the cut at which it was measured on open play data. */
 export const QUICK_RELEASE_SECONDS = 2.5;
@@ -12,12 +13,12 @@ export const QUICK_RELEASE_SECONDS = 2.5;
  */
 export function screenCodes(chart: Chart): Uint8Array {
   const tellsApart = new Set<number>();
+  const toldAt = wordClasses(chart, 'play_kind', (kind) => screenCode(kind, true));
+  const untoldAt = wordClasses(chart, 'play_kind', (kind) => screenCode(kind, false));
   for (let i = 0; i < chart.size; i++) {
-    if (textAt(chart, 'play_kind', i) === 'screen') tellsApart.add(chart.sourceOf[i] ?? 0);
+    if (toldAt(i) === 0) tellsApart.add(chart.sourceOf[i] ?? 0);
   }
-  return codesBySnap(chart.size, (i) =>
-    screenCode(textAt(chart, 'play_kind', i), tellsApart.has(chart.sourceOf[i] ?? 0)),
-  );
+  return codesBySnap(chart.size, (i) => (tellsApart.has(chart.sourceOf[i] ?? 0) ? toldAt(i) : untoldAt(i)));
 }
 
 /** Released within 2.5 seconds (0) or later (1); 255 where no time was charted, as on every sack and scramble. */
@@ -31,33 +32,35 @@ export function quickReleaseCodes(chart: Chart): Uint8Array {
 
 /** Any movement before the snap (0) or none (1); 255 where motion was not charted. */
 export function motionCodes(chart: Chart): Uint8Array {
-  return codesBySnap(chart.size, (i) => {
-    const motion = textAt(chart, 'motion', i);
+  const motionAt = wordClasses(chart, 'motion', (motion) => {
     if (motion === undefined) return NOT_KNOWN;
     return motion === 'none' ? 1 : 0;
   });
+  return codesBySnap(chart.size, motionAt);
 }
 
 /** Up to five (0), six (1), seven or more protectors (2); 255 on runs and where they were not charted. */
 export function protectorCodes(chart: Chart): Uint8Array {
+  const isRun = runs(chart);
   return codesBySnap(chart.size, (i) => {
     const protectors = numberAt(chart, 'protectors', i);
-    if (protectors === undefined || isRun(chart, i)) return NOT_KNOWN;
+    if (protectors === undefined || isRun(i)) return NOT_KNOWN;
     return Math.min(2, Math.max(0, protectors - 5));
   });
 }
 
 /** The back's job as an index into the vocabulary's back actions; 255 on runs and where it was not charted. */
 export function backJobCodes(chart: Chart): Uint8Array {
-  return codesBySnap(chart.size, (i) => {
-    const code = (BACK_ACTIONS as readonly string[]).indexOf(textAt(chart, 'back_action', i) ?? '');
-    return code === -1 || isRun(chart, i) ? NOT_KNOWN : code;
+  const isRun = runs(chart);
+  const jobAt = wordClasses(chart, 'back_action', (action = '') => {
+    const code = (BACK_ACTIONS as readonly string[]).indexOf(action);
+    return code === -1 ? NOT_KNOWN : code;
   });
+  return codesBySnap(chart.size, (i) => (isRun(i) ? NOT_KNOWN : jobAt(i)));
 }
 
-function isRun(chart: Chart, index: number): boolean {
-  const kind = textAt(chart, 'play_kind', index);
-  return kind === 'run' || kind === 'quarterback_run';
+function runs(chart: Chart): (index: number) => boolean {
+  return wordClasses(chart, 'play_kind', (kind) => kind === 'run' || kind === 'quarterback_run');
 }
 
 const PASSES_NEVER_A_SCREEN = ['quick', 'dropback', 'deep_shot', 'movement', 'scramble'];

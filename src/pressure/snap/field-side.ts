@@ -1,7 +1,8 @@
-import { type Chart, textAt } from '../../ingest/chart.ts';
+import type { Chart } from '../../ingest/chart.ts';
 import type { Hash } from '../../ingest/vocabulary.ts';
 import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
+import { wordClasses } from './word-classes.ts';
 
 /** The wide side of the field seen from behind the offense; `none` when the ball lies in the middle. */
 export const FIELD_SIDES = ['left', 'right', 'none'] as const;
@@ -22,10 +23,10 @@ export function fieldSideOf(hash: Hash): FieldSide {
 
 /** The wide side of every snap as an index into {@link FIELD_SIDES}; 255 where the hash was not charted. */
 export function fieldSideCodes(chart: Chart): Uint8Array {
-  return codesBySnap(chart.size, (i) => {
-    const hash = textAt(chart, 'hash', i) as Hash | undefined;
-    return hash === undefined ? NOT_KNOWN : FIELD_SIDES.indexOf(fieldSideOf(hash));
-  });
+  const side = wordClasses(chart, 'hash', (hash) =>
+    hash === undefined ? NOT_KNOWN : FIELD_SIDES.indexOf(fieldSideOf(hash as Hash)),
+  );
+  return codesBySnap(chart.size, side);
 }
 
 /**
@@ -34,9 +35,11 @@ export function fieldSideCodes(chart: Chart): Uint8Array {
  * a ball in the middle, no strength.
  */
 export function slideCodes(chart: Chart, reference: SlideReference): Uint8Array {
+  const slideAt = wordClasses(chart, 'slide', (word) => asSide(word?.replace('full_', '')));
+  const referenceAt = referenceSide(chart, reference);
   return codesBySnap(chart.size, (i) => {
-    const slide = slideSideAt(chart, i);
-    const side = referenceSideAt(chart, i, reference);
+    const slide = slideAt(i);
+    const side = referenceAt(i);
     if (slide === undefined || side === undefined) return NOT_KNOWN;
     return slide === side ? 0 : 1;
   });
@@ -44,25 +47,24 @@ export function slideCodes(chart: Chart, reference: SlideReference): Uint8Array 
 
 type Side = 'left' | 'right';
 
-function slideSideAt(chart: Chart, index: number): Side | undefined {
-  const slide = textAt(chart, 'slide', index)?.replace('full_', '');
-  return asSide(slide);
+type SideAt = (index: number) => Side | undefined;
+
+function referenceSide(chart: Chart, reference: SlideReference): SideAt {
+  if (reference === 'back') return backSide(chart);
+  if (reference === 'strength') return wordClasses(chart, 'strength', asSide);
+  return wordClasses(chart, 'hash', (hash) => (hash === undefined ? undefined : asSide(fieldSideOf(hash as Hash))));
 }
 
-function referenceSideAt(chart: Chart, index: number, reference: SlideReference): Side | undefined {
-  if (reference === 'back') return backSideAt(chart, index);
-  if (reference === 'strength') return asSide(textAt(chart, 'strength', index));
-  const hash = textAt(chart, 'hash', index) as Hash | undefined;
-  return hash === undefined ? undefined : asSide(fieldSideOf(hash));
-}
-
-function backSideAt(chart: Chart, index: number): Side | undefined {
-  const strength = asSide(textAt(chart, 'strength', index));
-  const spot = textAt(chart, 'back_spot', index);
-  if (strength === undefined) return undefined;
-  if (spot === 'strong') return strength;
-  if (spot !== 'weak') return undefined;
-  return strength === 'left' ? 'right' : 'left';
+function backSide(chart: Chart): SideAt {
+  const strengthAt = wordClasses(chart, 'strength', asSide);
+  const spotAt = wordClasses(chart, 'back_spot', (spot) => spot);
+  return (i) => {
+    const [strength, spot] = [strengthAt(i), spotAt(i)];
+    if (strength === undefined) return undefined;
+    if (spot === 'strong') return strength;
+    if (spot !== 'weak') return undefined;
+    return strength === 'left' ? 'right' : 'left';
+  };
 }
 
 function asSide(word: string | undefined): Side | undefined {

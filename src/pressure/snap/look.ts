@@ -1,6 +1,7 @@
-import { type Chart, textAt } from '../../ingest/chart.ts';
+import type { Chart } from '../../ingest/chart.ts';
 import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
+import { wordClasses } from './word-classes.ts';
 
 /** What the defense sees of the backfield at the line: no back, or how deep the quarterback stands. */
 export const LOOKS = [
@@ -24,16 +25,20 @@ export type ReceiverLookId = (typeof RECEIVER_LOOKS)[number]['id'];
  * out; where neither was charted the quarterback's depth alone decides. 255 where nothing tells it.
  */
 export function lookCodes(chart: Chart): Uint8Array {
-  return codesBySnap(chart.size, (i) => lookCodeAt(chart, i));
+  const hasNoBack = wordClasses(chart, 'back_spot', (spot) => spot === 'none');
+  const isEmpty = wordClasses(chart, 'receivers', (receivers = '') => receiverLookOf(receivers) === 'empty');
+  const depth = wordClasses(chart, 'quarterback_depth', depthCode);
+  return codesBySnap(chart.size, (i) => (hasNoBack(i) || isEmpty(i) ? 0 : depth(i)));
 }
 
 /** The receivers' look of every snap as an index into {@link RECEIVER_LOOKS}; 255 where they were not charted. */
 export function receiverCodes(chart: Chart): Uint8Array {
   const index = new Map<ReceiverLookId, number>(RECEIVER_LOOKS.map(({ id }, i) => [id, i]));
-  return codesBySnap(chart.size, (i) => {
-    const look = receiverLookOf(textAt(chart, 'receivers', i) ?? '');
-    return look === undefined ? NOT_KNOWN : (index.get(look) ?? NOT_KNOWN);
+  const look = wordClasses(chart, 'receivers', (receivers = '') => {
+    const found = receiverLookOf(receivers);
+    return found === undefined ? NOT_KNOWN : (index.get(found) ?? NOT_KNOWN);
   });
+  return codesBySnap(chart.size, look);
 }
 
 /**
@@ -50,10 +55,7 @@ export function receiverLookOf(receivers: string): ReceiverLookId | undefined {
   return strong === weak ? 'balanced' : 'other';
 }
 
-function lookCodeAt(chart: Chart, index: number): number {
-  if (textAt(chart, 'back_spot', index) === 'none') return 0;
-  if (receiverLookOf(textAt(chart, 'receivers', index) ?? '') === 'empty') return 0;
-  const depth = textAt(chart, 'quarterback_depth', index);
+function depthCode(depth: string | undefined): number {
   const code = LOOKS.findIndex(({ id }) => id === depth);
   return code === -1 ? NOT_KNOWN : code;
 }

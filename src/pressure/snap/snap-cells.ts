@@ -1,4 +1,4 @@
-import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
+import { type Chart, numberAt } from '../../ingest/chart.ts';
 import { BACK_SPOTS } from '../../ingest/vocabulary.ts';
 import type { SituationCuts } from '../../ingest/week-settings.ts';
 import { codesBySnap } from './codes-by-snap.ts';
@@ -6,6 +6,7 @@ import { gameStateCodes } from './game-state.ts';
 import { lookCodes, receiverCodes } from './look.ts';
 import { NOT_KNOWN } from './not-known.ts';
 import { situationCodes } from './situation.ts';
+import { wordClasses } from './word-classes.ts';
 
 /** What the forecast knows of every snap before the ball is snapped, as codes; 255 where it was not charted. */
 export interface SnapCells {
@@ -76,8 +77,9 @@ function momentCodes(chart: Chart): Uint8Array {
 }
 
 function backSpotCodes(chart: Chart): Uint8Array {
-  return codesBySnap(chart.size, (i) => {
-    const code = (BACK_SPOTS as readonly string[]).indexOf(textAt(chart, 'back_spot', i) ?? '');
+  const spotAt = wordClasses(chart, 'back_spot', (spot = '') => {
+    const code = (BACK_SPOTS as readonly string[]).indexOf(spot);
     return code === -1 ? NOT_KNOWN : code;
   });
+  return codesBySnap(chart.size, spotAt);
 }
