@@ -1,7 +1,6 @@
 import { readFile, stat } from 'node:fs/promises';
 import { basename, dirname, extname, join } from 'node:path';
 import { answersSchema } from '../ingest/adopt/answers-file.ts';
-import { draftProfile, type ProfileDraft } from '../ingest/adopt/draft-profile.ts';
 import type { DraftRequest } from '../ingest/adopt/draft-state.ts';
 import { findTable } from '../ingest/adopt/found-table.ts';
 import { profileText } from '../ingest/adopt/profile-text.ts';
@@ -13,7 +12,8 @@ import { isWorkbookName } from '../ingest/read-workbook.ts';
 import { describeProblem } from '../ingest/row-problem.ts';
 import { readYaml } from '../ingest/yaml-file.ts';
 import { type AdoptedSheet, adoptJson, adoptText } from './adopt-text.ts';
-import { type Ask, somebodyThere, terminalAsker } from './ask-questions.ts';
+import { answeredDraft } from './answered-draft.ts';
+import { somebodyThere } from './ask-questions.ts';
 import { CommandProblem, EXIT } from './exit-code.ts';
 import type { Terminal } from './terminal.ts';
 import { workbookText } from './workbook-text.ts';
@@ -45,7 +45,7 @@ export async function adopt(sheet: string, options: AdoptOptions, terminal: Term
   if (table.rows.length === 0) throw new CommandProblem('faults', `no snaps were found in ${shown(sheet)}`);
   const gameName = sheet === PASTED ? 'pasted sheet' : basename(sheet, extname(sheet));
   const request: DraftRequest = { table, kind, gameName, answers: await givenAnswers(options) };
-  const draft = await answeredDraft(request, terminal);
+  const draft = await answeredDraft(request, terminal, () => somebodyThere(terminal));
   const profile = profileText(draft, shown(sheet));
   const adopted: AdoptedSheet = {
     sheet: shown(sheet),
@@ -139,38 +139,6 @@ async function readAnswers(path: string): Promise<Record<string, string>> {
   const reading = readYaml(await readBytes(path), answersSchema, path);
   if (reading.kind === 'value') return reading.value;
   throw new CommandProblem('usage', reading.problems.map(describeProblem).join('\n'));
-}
-
-/** The draft, with what somebody at the terminal answered. */
-async function answeredDraft(request: DraftRequest, terminal: Terminal): Promise<ProfileDraft> {
-  const draft = draftProfile(request);
-  if (draft.strayAnswers.length > 0) {
-    terminal.note(`Answers to nothing that this sheet asks: ${draft.strayAnswers.join(', ')}`);
-  }
-  if (draft.questions.length === 0 || !somebodyThere()) return draft;
-  const { ask, close } = terminalAsker(terminal);
-  terminal.note(`${draft.questions.length} questions; an empty line takes the guess.`);
-  try {
-    return await askAll(request, draft, ask);
-  } finally {
-    close();
-  }
-}
-
-/** Asks one question after the other; every answer may settle others and bring new ones. */
-async function askAll(request: DraftRequest, first: ProfileDraft, ask: Ask): Promise<ProfileDraft> {
-  const answers = new Map(request.answers);
-  const passed = new Set<string>();
-  let draft = first;
-  for (;;) {
-    const question = draft.questions.find(({ key }) => !passed.has(key));
-    if (question === undefined) return draft;
-    passed.add(question.key);
-    const answer = await ask(question);
-    if (answer === undefined) continue;
-    answers.set(answerKey(question.key), answer);
-    draft = draftProfile({ ...request, answers });
-  }
 }
 
 /** The sheet read through the profile as it stands in its file. */

@@ -8,33 +8,60 @@ export type Ask = (question: Question) => Promise<string | undefined>;
 /** Somebody to ask, and how to let him go. */
 export interface Asker {
   readonly ask: Ask;
+  /** Whether he broke off (Ctrl-C) instead of answering. */
+  readonly brokeOff: () => boolean;
   /** Gives the terminal back; to be called when the last question was answered. */
   readonly close: () => void;
+}
+
+/** Where is typed, and where the prompt goes. */
+export interface AskerStreams {
+  readonly input: NodeJS.ReadableStream;
+  readonly output: NodeJS.WritableStream;
 }
 
 /** How often one question is put before it is passed over; judgement. */
 const MOST_TRIES = 3;
 
-/** Asks on the terminal. An empty line takes the guess; without a guess it passes the question over. */
-export function terminalAsker(terminal: Terminal): Asker {
-  const lines = createInterface({ input: process.stdin, output: process.stderr });
-  let open = true;
-  lines.on('close', () => {
-    open = false;
+/**
+ * Asks on a terminal. An empty line takes the guess; without a guess it passes the question over. Once the input has
+ * ended (Ctrl-D, Ctrl-C) every further question is passed over.
+ */
+export function terminalAsker(terminal: Terminal, { input, output }: AskerStreams): Asker {
+  const lines = createInterface({ input, output });
+  // Lines typed before their question are kept; the end of the input ends them.
+  const typed = lines[Symbol.asyncIterator]();
+  const state = { over: false, broken: false };
+  lines.once('close', () => {
+    state.over = true;
   });
-  const read = (prompt: string) => (open ? lines.question(prompt).catch(() => '') : Promise.resolve(''));
-  return { ask: (question) => askOne(question, read, terminal), close: () => lines.close() };
+  lines.on('SIGINT', () => {
+    state.broken = true;
+    lines.close();
+  });
+  const read = async (prompt: string): Promise<string | undefined> => {
+    if (!state.over) lines.setPrompt(prompt);
+    if (!state.over) lines.prompt();
+    const line = await typed.next();
+    return line.done === true ? undefined : line.value;
+  };
+  return {
+    ask: (question) => askOne(question, read, terminal),
+    brokeOff: () => state.broken,
+    close: () => lines.close(),
+  };
 }
 
 async function askOne(
   question: Question,
-  read: (prompt: string) => Promise<string>,
+  read: (prompt: string) => Promise<string | undefined>,
   terminal: Terminal,
 ): Promise<string | undefined> {
   terminal.note(`\n${question.text}`);
   if (question.choices.length > 0) terminal.note(`  ${question.choices.join(', ')}`);
   for (let tries = 0; tries < MOST_TRIES; tries++) {
-    const answer = (await read(promptOf(question))).trim();
+    const answer = (await read(promptOf(question)))?.trim();
+    if (answer === undefined) return undefined;
     if (answer === '') return question.guess;
     if (isChoice(answer, question.choices)) return answer;
     terminal.note(`  "${answer}" is none of them.`);
@@ -51,7 +78,8 @@ function isChoice(answer: string, choices: readonly string[]): boolean {
   return choices.length === 0 || choices.some((choice) => answerKey(choice) === answerKey(answer));
 }
 
-/** Whether somebody sits at the terminal: both what is typed and what is said go there. */
-export function somebodyThere(): boolean {
-  return process.stdin.isTTY === true && process.stderr.isTTY === true;
+/** Whoever sits at the process's terminal: both what is typed and what is said must go there. Undefined for nobody. */
+export function somebodyThere(terminal: Terminal): Asker | undefined {
+  if (process.stdin.isTTY !== true || process.stderr.isTTY !== true) return undefined;
+  return terminalAsker(terminal, { input: process.stdin, output: process.stderr });
 }
