@@ -39,8 +39,12 @@ export function decodeText(bytes: Uint8Array): DecodedText {
 export function decodePieces(bytes: Uint8Array): DecodedPieces {
   const what = recogniseBinary(bytes);
   if (what !== undefined) return refused(what);
-  const encoding = encodingOf(bytes);
-  if (encoding === undefined) return refused('not text');
+  const wide = wideEncodingOf(bytes);
+  if (wide === 'none') return refused('not text');
+  if (wide !== undefined) return { kind: 'text', encoding: wide, pieces: piecesOf(bytes, wide) };
+  const short = bytes.length <= PIECE_BYTES ? utf8Text(bytes) : undefined;
+  if (short !== undefined) return { kind: 'text', encoding: 'utf-8', pieces: short === '' ? [] : [short] };
+  const encoding = isUtf8(bytes) ? 'utf-8' : 'windows-1252';
   return { kind: 'text', encoding, pieces: piecesOf(bytes, encoding) };
 }
 
@@ -48,14 +52,25 @@ function refused(what: string): { kind: 'refused'; reason: string } {
   return { kind: 'refused', reason: `is ${what}, not a plain text file; save the sheet as CSV and try again` };
 }
 
-function encodingOf(bytes: Uint8Array): TextEncodingName | undefined {
+/** UTF-16 by its byte-order mark or its zero bytes; none when there are zero bytes and it is not; else undefined. */
+function wideEncodingOf(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | 'none' | undefined {
   if (bytes[0] === 0xff && bytes[1] === 0xfe) return 'utf-16le';
   if (bytes[0] === 0xfe && bytes[1] === 0xff) return 'utf-16be';
-  const zeros = zeroShares(bytes.subarray(0, SNIFFED_BYTES));
+  const sniffed = bytes.subarray(0, SNIFFED_BYTES);
+  if (!sniffed.includes(0)) return undefined;
+  const zeros = zeroShares(sniffed);
   if (zeros.odd > 0.3 && zeros.even < 0.05) return 'utf-16le';
   if (zeros.even > 0.3 && zeros.odd < 0.05) return 'utf-16be';
-  if (zeros.odd + zeros.even > MOST_ZEROS) return undefined;
-  return isUtf8(bytes) ? 'utf-8' : 'windows-1252';
+  return zeros.odd + zeros.even > MOST_ZEROS ? 'none' : undefined;
+}
+
+/** The text of a short file that is valid UTF-8, decoded once and for all; undefined for other bytes. */
+function utf8Text(bytes: Uint8Array): string | undefined {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return undefined;
+  }
 }
 
 /** The share of zero bytes at even and odd places: text in UTF-16 has many at one of them, other text has none. */

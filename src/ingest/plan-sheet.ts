@@ -48,7 +48,8 @@ function planByName({ headers }: HeaderRow, kind: SheetKind): ColumnMatch {
   const columns: PlannedColumn[] = [];
   const used = new Set<number>();
   headers.forEach((header, index) => {
-    const definition = CHART_COLUMNS.find(({ name }) => name === headerKey(header) && allowed.has(name));
+    const key = headerKey(header);
+    const definition = CHART_COLUMNS.find(({ name }) => name === key && allowed.has(name));
     if (definition === undefined) return;
     used.add(index);
     columns.push(directColumn(definition.name, header, index));
@@ -106,8 +107,8 @@ function missingColumns({ file, row, headers }: HeaderRow, match: ColumnMatch, k
 }
 
 function unknownHeaders({ file, row, headers }: HeaderRow, used: ReadonlySet<number>, kind: SheetKind): RowProblem[] {
-  const allowed = columnsOfKind(kind);
-  const free = allowed.filter((name) => !headers.some((header, i) => used.has(i) && headerKey(header) === name));
+  const read = new Set(headers.filter((_, i) => used.has(i)).map(headerKey));
+  const free = columnsOfKind(kind).filter((name) => !read.has(name));
   return headers.flatMap((found, index): RowProblem[] => {
     const key = headerKey(found);
     if (key === '' || used.has(index)) return [];
