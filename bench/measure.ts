@@ -38,21 +38,33 @@ export function measureTogether(contenders: readonly Contender[], runs: number):
   }));
 }
 
+/** The most a contender may cost as ratios to the first: CPU, or CPU and peak memory. */
+export type Limit = number | { readonly cpu: number; readonly memory: number };
+
 /** Prints each contender's ratio to the first, side by side. */
 export function printRatios(
   title: string,
   measured: readonly Measured[],
-  limits: Readonly<Record<string, number>> = {},
+  limits: Readonly<Record<string, Limit>> = {},
 ): void {
   const [first] = measured;
   if (!first) return;
   console.log(`\n${title} (ratio to "${first.name}"; CPU median, peak memory median)`);
   for (const { name, cpu, peak } of measured) {
-    const limit =
-      limits[name] === undefined ? '' : `  limit ${limits[name]}${cpu / first.cpu <= limits[name] ? '' : '  OVER'}`;
-    const memory = peak && first.peak ? `  memory x${(peak / first.peak).toFixed(2)}` : '';
-    console.log(`  ${name.padEnd(44)} cpu x${(cpu / first.cpu).toFixed(2)}${memory}${limit}`);
+    const limit = limitsOf(limits[name]);
+    const memory = peak && first.peak ? `  memory ${ratioText(peak / first.peak, limit.memory)}` : '';
+    console.log(`  ${name.padEnd(44)} cpu ${ratioText(cpu / first.cpu, limit.cpu)}${memory}`);
   }
+}
+
+function limitsOf(limit: Limit | undefined): { readonly cpu?: number; readonly memory?: number } {
+  if (limit === undefined) return {};
+  return typeof limit === 'number' ? { cpu: limit } : limit;
+}
+
+function ratioText(ratio: number, limit: number | undefined): string {
+  const verdict = limit === undefined ? '' : ` (limit ${limit}${ratio <= limit ? '' : ', OVER'})`;
+  return `x${ratio.toFixed(2)}${verdict}`;
 }
 
 /** The machine the ratios were measured on, in one line. */
