@@ -55,7 +55,7 @@ export function parseCondition(text: string, chart: Chart, cuts: SituationCuts):
 
 /** The word a snap has under a derived name or a column, or undefined when there is no such name. */
 export function snapWords(name: string, chart: Chart, cuts: SituationCuts): SnapWord | undefined {
-  if (name in DERIVED) return derivedWords(name as DerivedName, chart, cuts);
+  if (Object.hasOwn(DERIVED, name)) return derivedWords(name as DerivedName, chart, cuts);
   const column = CHART_COLUMNS.find((candidate) => candidate.name === name);
   if (!column) return undefined;
   if (column.kind === 'code') return (index) => textAt(chart, column.name, index);
@@ -86,7 +86,7 @@ function bareWord(word: string, chart: Chart, cuts: SituationCuts): ParsedCondit
 }
 
 function wordsOf(name: string): readonly string[] | undefined {
-  if (name in DERIVED) return DERIVED[name as DerivedName];
+  if (Object.hasOwn(DERIVED, name)) return DERIVED[name as DerivedName];
   const cell = CHART_COLUMNS.find((column) => column.name === name)?.cell;
   return cell?.form === 'word' ? cell.words : undefined;
 }

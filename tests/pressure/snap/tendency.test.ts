@@ -33,6 +33,20 @@ describe('tendencyOf', () => {
     expect(answer.rows.find((row) => row.value === '1')?.share.estimate).toBeNull();
   });
 
+  it.each(['constructor=1', '__proto__=1', 'toString=a', 'valueOf=1', 'constructor', '__proto__'])(
+    'says of %s that there is no such name, as of any other: every object has it',
+    (name) => {
+      for (const question of [
+        { of: name, when: [], by: 'down' },
+        { of: 'screen', when: [name], by: 'down' },
+        { of: 'screen', when: [], by: name },
+      ]) {
+        const answer = tendencyOf(chart, question, cuts);
+        expect(answer.kind === 'problems' && answer.problems.map(({ text }) => text)).toEqual([name]);
+      }
+    },
+  );
+
   it('compares number columns', () => {
     const answer = tendencyOf(chart, { of: 'screen', when: ['to_go>=9', 'down=3'], by: 'situation' }, cuts);
     if (answer.kind !== 'rows') throw new Error('expected rows');
