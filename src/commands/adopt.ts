@@ -6,6 +6,7 @@ import { findTable } from '../ingest/adopt/found-table.ts';
 import { profileText } from '../ingest/adopt/profile-text.ts';
 import { answerKey } from '../ingest/adopt/question.ts';
 import { decodeText } from '../ingest/decode-text.ts';
+import { guardPasted } from '../ingest/guard-pasted.ts';
 import { profileSchema } from '../ingest/profile.ts';
 import { readSheet } from '../ingest/read-sheet.ts';
 import { isWorkbookName } from '../ingest/read-workbook.ts';
@@ -53,7 +54,7 @@ export async function adopt(sheet: string, options: AdoptOptions, terminal: Term
     draft,
     reading: readBack({ sheet, text, kind, profile }),
   };
-  const copy: OutputFile[] = place.copy === undefined ? [] : [{ name: place.copy, text }];
+  const copy: OutputFile[] = place.copy === undefined ? [] : [{ name: place.copy, text: guardPasted(text) }];
   const written = await writeFiles(place.folder, [{ name: place.profile, text: profile }, ...copy]);
   terminal.out(options.json ? adoptJson(adopted) : adoptText(adopted));
   for (const path of written) terminal.note(`Wrote ${path}`);

@@ -1,0 +1,32 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { textAt } from '../../src/ingest/chart.ts';
+import { guardPasted } from '../../src/ingest/guard-pasted.ts';
+import { readSheet } from '../../src/ingest/read-sheet.ts';
+
+describe('pasted text that is kept', () => {
+  it.each([
+    ['=1+1,x\n', "'=1+1,x\n"],
+    ['a\t@SUM(A1)\n', "a\t'@SUM(A1)\n"],
+    ['a;-2+3;b\n', "a;'-2+3;b\n"],
+    ['"=cmd()",1\n', '"\'=cmd()",1\n'],
+    ['dn\r\n+3 yds\r\n', "dn\r\n'+3 yds\r\n"],
+    ['-7,+3.5,-2,5\n', '-7,+3.5,-2,5\n'],
+    ['own 35,a=b,x-y\n', 'own 35,a=b,x-y\n'],
+  ])('%j becomes %j', (text, kept) => expect(guardPasted(text)).toBe(kept));
+
+  it('is read as what was pasted', () => {
+    const formation = fc.stringMatching(/^[=@+\-a-z][a-z0-9()+-]{0,6}$/);
+    fc.assert(
+      fc.property(fc.array(formation, { minLength: 1, maxLength: 5 }), (names) => {
+        const text = `down,to_go,play_kind,formation\n${names.map((name) => `1,10,run,${name}\n`).join('')}`;
+        const read = (kept: string) => {
+          const { chart } = readSheet({ file: 'x.csv', bytes: Buffer.from(kept) }, { kind: 'opponent' });
+          return Array.from({ length: chart.size }, (_, i) => textAt(chart, 'formation', i));
+        };
+        expect(read(guardPasted(text))).toEqual(read(text));
+      }),
+      { numRuns: 50 },
+    );
+  });
+});
