@@ -8,7 +8,7 @@ import { ANY, COUNT_SITUATIONS, COUNT_STATES, type CountRow, GAMES, SNAPS } from
 
 /**
  * The tallies of a chart, by offense, target, situation, state and class: all that the plan's forecast takes from film of
- * other offenses. Cells without a snap have no row.
+ * other offenses. Cells without a snap have no row; the rows stand in the order of the SQL that makes them elsewhere.
  *
  * @param cuts - the staff's cut-offs; tallies made with others count other situations
  */
@@ -18,10 +18,20 @@ export function countChart(chart: Chart, cuts: SituationCuts): CountRow[] {
     { target: SNAPS, classes: [ANY], codes: new Uint8Array(chart.size) },
     ...TARGET_DEFINITIONS.map(({ target, classes, codes }) => ({ target, classes, codes: codes(chart, cuts) })),
   ];
-  return [...gamesByOffense(chart)].flatMap(([offense, games]) => [
+  const rows = [...gamesByOffense(chart)].flatMap(([offense, games]) => [
     ...tallied.flatMap((target) => snapRows(cells, target, games).map((row) => ({ offense, ...row }))),
     ...gameRows(tallied, games).map((row) => ({ offense, ...row })),
   ]);
+  return rows.sort(inOrder);
+}
+
+/** The order that the SQL asks for as well, so that both write the same file. */
+const ORDER = ['offense', 'target', 'situation', 'state', 'class'] as const;
+
+function inOrder(left: CountRow, right: CountRow): number {
+  const name = ORDER.find((one) => left[one] !== right[one]);
+  if (name === undefined) return 0;
+  return left[name] < right[name] ? -1 : 1;
 }
 
 interface Tallied {

@@ -33,12 +33,12 @@ ORDER BY 1, 4, 2, 3, 5;
 }
 
 function snapTally(target: string, column: string): string {
-  return `SELECT offense, situation, state, '${target}' AS target, ${column} AS class, COUNT(*) AS count
+  return `SELECT offense, COALESCE(situation, '') AS situation, COALESCE(state, '') AS state, '${target}' AS target, ${column} AS class, COUNT(*) AS count
 FROM charted WHERE ${column} IS NOT NULL GROUP BY offense, situation, state, ${column}`;
 }
 
 function gameTally(name: string, column: string): string {
-  return `SELECT offense, NULL, NULL, '${GAMES}', '${name}', COUNT(DISTINCT game)
+  return `SELECT offense, '', '', '${GAMES}', '${name}', COUNT(DISTINCT game)
 FROM charted WHERE ${column} IS NOT NULL GROUP BY offense`;
 }
 

@@ -1,12 +1,20 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { type Chart, joinCharts, numberAt, textAt } from '../../../../src/ingest/chart.ts';
+import { type Chart, chartedCount, joinCharts, numberAt, textAt } from '../../../../src/ingest/chart.ts';
 import { CHART_COLUMNS } from '../../../../src/ingest/columns.ts';
 import { readSheet } from '../../../../src/ingest/read-sheet.ts';
 import { weekSettingsSchema } from '../../../../src/ingest/week-settings.ts';
+import { toCsv } from '../../../../src/ingest/write-csv.ts';
 import { countChart } from '../../../../src/pressure/forecast/counts/count-chart.ts';
-import { COUNT_CLASSES, type CountRow, GAMES } from '../../../../src/pressure/forecast/counts/count-row.ts';
+import {
+  COUNT_CLASSES,
+  COUNT_COLUMNS,
+  type CountRow,
+  GAMES,
+} from '../../../../src/pressure/forecast/counts/count-row.ts';
 import { countsSql } from '../../../../src/pressure/forecast/counts/counts-sql.ts';
+import { createRandom } from '../../../../src/stats/random.ts';
 
 const cuts = weekSettingsSchema.parse({ opponent: 'Harrow Creek' }).situations;
 const ARCHIVE = 'data/demo/season/archive';
@@ -14,12 +22,29 @@ const ARCHIVE = 'data/demo/season/archive';
 /** A general-purpose database engine; a benchmark's development dependency that may be left out of an installation. */
 const engine = await import('@duckdb/node-api').catch(() => null);
 
-function archive(): Chart {
+function archive(change = (text: string) => text): Chart {
   const files = readdirSync(ARCHIVE).filter((name) => name.endsWith('.csv'));
+  const bytesOf = (file: string) => new TextEncoder().encode(change(readFileSync(`${ARCHIVE}/${file}`, 'utf8')));
   return joinCharts(
-    files.map((file) => readSheet({ file, bytes: readFileSync(`${ARCHIVE}/${file}`) }, { kind: 'opponent' }).chart),
+    files.map((file) => readSheet({ file: `${ARCHIVE}/${file}`, bytes: bytesOf(file) }, { kind: 'opponent' }).chart),
   );
 }
+
+/** Columns without which a row is no snap. */
+const NEEDED = ['game', 'down', 'to_go', 'ball_on', 'play_kind'];
+
+/** The sheet with every third cell or so left blank, as a hurried charter does; the same ones each time. */
+function spoiled(text: string): string {
+  const random = createRandom(11);
+  const [header = [], ...rows] = Papa.parse<string[]>(text.trim()).data.filter(([first]) => !first?.startsWith('#'));
+  const blanked = rows.map((row) =>
+    row.map((cell, i) => (NEEDED.includes(header[i] ?? '') || random.uniform() < 0.7 ? cell : '')),
+  );
+  return toCsv([header, ...blanked]);
+}
+
+const fileOf = (rows: readonly CountRow[]) =>
+  toCsv([COUNT_COLUMNS, ...rows.map((row) => COUNT_COLUMNS.map((name) => row[name]))]);
 
 const literal = (value: string | number | undefined) =>
   typeof value === 'string' ? `'${value.replaceAll("'", "''")}'` : String(value ?? 'NULL');
@@ -41,8 +66,8 @@ async function talliesBySql(chart: Chart): Promise<CountRow[]> {
   database.closeSync();
   return rows.map(([offense, situation, state, target, name, count]) => ({
     offense: String(offense),
-    situation: String(situation ?? ''),
-    state: String(state ?? ''),
+    situation: String(situation),
+    state: String(state),
     target: String(target),
     class: String(name),
     count: Number(count),
@@ -61,6 +86,21 @@ describe('the SQL of the tallies', () => {
     expect(countsSql({ ...cuts, third: { short: 2, medium: 7 } })).toContain(
       "WHEN to_go <= 2 THEN 'third_short' WHEN to_go <= 7 THEN 'third_medium'",
     );
+  });
+
+  it.skipIf(engine === null)('writes the very bytes of our file, of the demo archive', async () => {
+    const chart = archive();
+    expect(fileOf(await talliesBySql(chart))).toBe(fileOf(countChart(chart, cuts)));
+  });
+
+  it.skipIf(engine === null)('writes them of sheets full of blanks too, of charter and of game', async () => {
+    const chart = archive(spoiled);
+    const names = ['offense', 'quarter', 'score_margin', 'motion', 'slide', 'time_to_throw'] as const;
+    for (const name of names) expect(chartedCount(chart, name)).toBeLessThan(0.9 * chart.size);
+    const counted = countChart(chart, cuts);
+    expect(counted.some(({ state }) => state === '')).toBe(true);
+    expect(counted.some(({ offense }) => offense.startsWith(ARCHIVE))).toBe(true);
+    expect(fileOf(await talliesBySql(chart))).toBe(fileOf(counted));
   });
 
   it.skipIf(engine === null)('makes the same tallies of the demo archive on another engine (DuckDB)', async () => {
