@@ -32,7 +32,7 @@ export interface StratifiedAssociation {
  * Permutation test of each grouping against the outcome, the outcomes shuffled within strata. All groupings are read
  * off the same shuffles.
  *
- * @throws StatsInputError when lengths differ
+ * @throws StatsInputError when lengths differ or an outcome is neither 0 nor 1
  * @see Phipson and Smyth 2010, Statistical Applications in Genetics and Molecular Biology 9:39 for p; the statistic is
  * that of Mantel and Haenszel 1959, Journal of the National Cancer Institute 22:719, without the covariances
  */
@@ -45,11 +45,14 @@ export function stratifiedAssociation(task: StratifiedTask): StratifiedAssociati
   const state = randomState(seed);
   const hits = new Int32Array(groupings.length);
   const sums = new Float64Array(groupings.length);
-  const observed = groupings.map((grouping) => excess(outcome, grouping));
+  const happened = new Int32Array(outcome.reduce((sum, one) => sum + one, 0));
+  placesOf(outcome, happened);
+  const observed = groupings.map((grouping) => excess(happened, grouping));
   for (let k = 0; k < permutations; k++) {
     for (let b = 0; b < blocks.length; b++) shuffleAt(state, outcome, blocks[b] as Int32Array);
+    placesOf(outcome, happened);
     for (let g = 0; g < groupings.length; g++) {
-      const value = excess(outcome, groupings[g] as Grouping);
+      const value = excess(happened, groupings[g] as Grouping);
       sums[g] = (sums[g] as number) + value;
       if (value >= (observed[g] as number) - TIE_SLACK) hits[g] = (hits[g] as number) + 1;
     }
@@ -78,6 +81,9 @@ interface Grouping {
 function requireLengths({ outcome, strata, groupings }: StratifiedTask): void {
   if ([strata, ...groupings].some(({ length }) => length !== outcome.length)) {
     throw new StatsInputError('an association requires a stratum and a group for every outcome');
+  }
+  for (let i = 0; i < outcome.length; i++) {
+    if (outcome[i] !== 0 && outcome[i] !== 1) throw new StatsInputError(`an outcome is 0 or 1, got ${outcome[i]}`);
   }
 }
 
@@ -108,11 +114,19 @@ function groupingOf(groups: ArrayLike<number>, outcome: Int32Array, blocks: read
   return { of, mean, variance, counts: new Float64Array(none + 1) };
 }
 
-function excess(outcome: Int32Array, { of, mean, variance, counts }: Grouping): number {
+/** Writes the places where the outcome happened. */
+function placesOf(outcome: Int32Array, happened: Int32Array): void {
+  for (let i = 0, found = 0; i < outcome.length; i++) {
+    happened[found] = i;
+    found += outcome[i] as number;
+  }
+}
+
+function excess(happened: Int32Array, { of, mean, variance, counts }: Grouping): number {
   counts.fill(0);
-  for (let i = 0; i < outcome.length; i++) {
-    const group = of[i] as number;
-    counts[group] = (counts[group] as number) + (outcome[i] as number);
+  for (let i = 0; i < happened.length; i++) {
+    const group = of[happened[i] as number] as number;
+    counts[group] = (counts[group] as number) + 1;
   }
   let total = 0;
   for (let v = 0; v < counts.length; v++) {

@@ -55,7 +55,8 @@ describe('stratifiedAssociation', () => {
     expect(b.p).toBe(a.p);
   });
 
-  it('has p 1 without observations and refuses lengths that differ', () => {
+  it('has p 1 without observations, refuses lengths that differ and outcomes that are no yes or no', () => {
+    expect(() => stratifiedAssociation({ outcome: [2], strata: [0], groupings: [], seed: 1 })).toThrow(StatsInputError);
     expect(stratifiedAssociation({ outcome: [], strata: [], groupings: [[]], seed: 1 })[0]?.p).toBe(1);
     expect(() => stratifiedAssociation({ outcome: [1], strata: [], groupings: [], seed: 1 })).toThrow(StatsInputError);
   });
