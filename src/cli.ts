@@ -165,10 +165,17 @@ program
 program
   .command('counts')
   .description('write tallies of all scouted film as CSV, for others to use as base rates without the film')
-  .argument('<week>', 'folder of the week')
+  .argument('[week]', 'folder of the week')
   .option('--sql', 'print the SQL that makes the same tallies from a table of snaps on any engine')
+  .option('--check <file>', 'say whether a file of tallies can be used, and what it holds')
+  .addHelpText(
+    'after',
+    `
+Tallies of other staffs or a league go into the season's archive folder, in files with "counts" in their names; they
+join the forecast as sums. An offense whose film is there too counts by its film alone. backtest tests film only.`,
+  )
   .action(async (week, options) => {
-    terminal.note(`Counting the film of ${week}`);
+    terminal.note(options.check === undefined ? `Counting the film of ${week ?? ''}` : `Checking ${options.check}`);
     finish(await (await import('./commands/counts.ts')).counts(week, options, terminal));
   });
 

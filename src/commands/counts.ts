@@ -1,24 +1,35 @@
 import { joinCharts } from '../ingest/chart.ts';
 import { toCsv } from '../ingest/write-csv.ts';
 import { countChart } from '../pressure/forecast/counts/count-chart.ts';
-import { COUNT_COLUMNS, countedSnaps } from '../pressure/forecast/counts/count-row.ts';
+import { ANY, COUNT_COLUMNS, countedSnaps, GAMES } from '../pressure/forecast/counts/count-row.ts';
 import { countsSql } from '../pressure/forecast/counts/counts-sql.ts';
 import { withOffense } from '../pressure/plan/name-offense.ts';
-import { EXIT } from './exit-code.ts';
+import { CommandProblem, EXIT } from './exit-code.ts';
+import { readCountFile } from './read-counts.ts';
+import { bytesOf } from './read-disk.ts';
 import { readWeek } from './read-week.ts';
 import { readSeasonFolder } from './season-folder.ts';
+import { tableText } from './table-text.ts';
 import type { Terminal } from './terminal.ts';
 
 /** Flags of the counts command. */
 export interface CountsOptions {
   readonly sql?: boolean;
+  /** A file of tallies to be checked. */
+  readonly check?: string;
 }
 
 /**
  * Writes the tallies of all scouted film of a season, the opponent's and the archive's sheets, as CSV; or the SQL that
  * makes them. Tallies that came from elsewhere are not passed on, so that no game is counted twice.
  */
-export async function counts(weekFolder: string, options: CountsOptions, terminal: Terminal): Promise<number> {
+export async function counts(
+  weekFolder: string | undefined,
+  options: CountsOptions,
+  terminal: Terminal,
+): Promise<number> {
+  if (options.check !== undefined) return checkCounts(options.check, terminal);
+  if (weekFolder === undefined) throw new CommandProblem('usage', 'name the folder of a week, or a file with --check');
   const { chart, archive, settings, faults } = await readWeek(await readSeasonFolder(weekFolder));
   if (options.sql) {
     terminal.out(countsSql(settings.situations));
@@ -31,4 +42,18 @@ export async function counts(weekFolder: string, options: CountsOptions, termina
   terminal.note(`${rows.length} tallies of ${countedSnaps(rows)} snaps by ${offenses} offenses`);
   if (faults > 0) terminal.note(`${faults} rows had faults and are in no tally; "pressure-plan check" lists them`);
   return faults > 0 ? EXIT.faults : EXIT.fine;
+}
+
+/** Whether a file of tallies would be accepted, and what it holds. */
+async function checkCounts(file: string, terminal: Terminal): Promise<number> {
+  const rows = readCountFile({ file, bytes: await bytesOf(file, file) });
+  const byOffense = [...new Set(rows.map(({ offense }) => offense))].sort();
+  const table = byOffense.map((offense) => {
+    const own = rows.filter((row) => row.offense === offense);
+    const games = own.find(({ target, class: name }) => target === GAMES && name === ANY)?.count;
+    return [offense, String(countedSnaps(own)), games === undefined ? 'not said' : String(games)];
+  });
+  terminal.out(tableText(['offense', 'snaps', 'games'], table));
+  terminal.note(`${file} can be used: put it into the season's archive folder, with "counts" in its name.`);
+  return EXIT.fine;
 }

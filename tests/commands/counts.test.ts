@@ -13,7 +13,7 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
-async function run(week: string, options: { sql?: boolean } = {}) {
+async function run(week: string | undefined, options: { sql?: boolean; check?: string } = {}) {
   const [out, notes] = [[] as string[], [] as string[]];
   const told = { out: (text: string) => void out.push(text), note: (line: string) => void notes.push(line) };
   const code = await counts(week, options, { ...told, progress: () => undefined, today: '2026-11-25' });
@@ -64,6 +64,20 @@ describe('tallies from one season to another', () => {
     await expect(reading).rejects.toThrow(
       /league-counts\.csv, row 2, column B \("situation"\): "third_lng" is no situation; it is one of .*\. Did you mean "third_long"\?/,
     );
+  });
+
+  it('are checked before they are used, and say what they hold', async () => {
+    const { text } = await run('data/demo/season/week-09');
+    const file = join(folder, 'league-counts.csv');
+    writeFileSync(file, text);
+    const checked = await run(undefined, { check: file });
+    expect(checked.code).toBe(0);
+    const film = await readWeek(await readSeasonFolder('data/demo/season/week-09'));
+    expect(checked.text).toMatch(new RegExp(`Harrow Creek +${film.chart.size} +\\d+`));
+    expect(checked.notes.at(-1)).toContain('can be used');
+    writeFileSync(file, text.replace('first_ten', 'first_tenn'));
+    await expect(run(undefined, { check: file })).rejects.toThrow('Did you mean "first_ten"?');
+    await expect(run(undefined)).rejects.toThrow('name the folder of a week');
   });
 
   it('can be made elsewhere by the SQL it prints, with the cut-offs of the week', async () => {
