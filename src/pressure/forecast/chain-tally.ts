@@ -29,17 +29,40 @@ export interface TargetCodes {
  * @param rows - the game's snaps
  */
 export function tallyGame(tree: ChainTree, target: TargetCodes, rows: ArrayLike<number>): ChainTally {
+  return tallyGames(tree, target, [rows]);
+}
+
+/**
+ * Counts the classes of the snaps of several games in every cell of the tree; of none, the empty tally.
+ *
+ * @param games - the snaps of each game
+ */
+export function tallyGames(tree: ChainTree, target: TargetCodes, games: readonly ArrayLike<number>[]): ChainTally {
   const tally = emptyTally(tree, target.classes);
-  for (let i = 0; i < rows.length; i++) {
-    const row = rows[i] as number;
-    const code = target.codes[row] as number;
-    if (code === NOT_KNOWN) continue;
-    const node = tree.nodeOf[row] as number;
-    const snaps = target.weights?.[row] ?? 1;
-    add(tally.counts, node * target.classes + code, snaps);
-    add(tally.ending, node, snaps);
-  }
-  return gatherUp(tree, tally);
+  const lastGame = new Int32Array(tree.parent.length); // number of the last game seen in a node, from 1
+  games.forEach((rows, g) => {
+    for (let i = 0; i < rows.length; i++) {
+      const row = rows[i] as number;
+      if (countSnap(tally, target, { row, node: tree.nodeOf[row] as number })) {
+        for (let node = tree.nodeOf[row] as number; lastGame[node] !== g + 1; node = tree.parent[node] as number) {
+          lastGame[node] = g + 1;
+          add(tally.games, node, 1);
+        }
+      }
+    }
+  });
+  gatherUp(tree, tally);
+  return tally;
+}
+
+/** Counts a snap in its deepest node; false where it is none of the target's. */
+function countSnap(tally: ChainTally, target: TargetCodes, { row, node }: { row: number; node: number }): boolean {
+  const code = target.codes[row] as number;
+  const snaps = code === NOT_KNOWN ? 0 : (target.weights?.[row] ?? 1);
+  if (snaps === 0) return false;
+  add(tally.counts, node * target.classes + code, snaps);
+  add(tally.ending, node, snaps);
+  return true;
 }
 
 /** The sum of tallies of one tree; of none, the empty tally. */
@@ -87,15 +110,12 @@ function emptyTally(tree: ChainTree, classes: number): ChainTally {
 }
 
 /** Passes every node's snaps on to its parent; children come after their parents, so one backward pass does it. */
-function gatherUp(tree: ChainTree, tally: ChainTally): ChainTally {
-  const { classes, counts, games } = tally;
-  for (let node = tree.parent.length - 1; node >= 0; node--) {
-    games[node] = nodeTotal(tally, node) > 0 ? 1 : 0;
-    if (node === 0) continue;
+function gatherUp(tree: ChainTree, { classes, counts, games }: ChainTally): void {
+  for (let node = tree.parent.length - 1; node > 0; node--) {
+    if (games[node] === 0) continue;
     const parent = tree.parent[node] as number;
     for (let k = 0; k < classes; k++) add(counts, parent * classes + k, counts[node * classes + k] as number);
   }
-  return tally;
 }
 
 function addAll(sums: Float64Array, more: Float64Array): void {

@@ -4,7 +4,7 @@ import { NOT_KNOWN } from '../snap/not-known.ts';
 import { type OffenseGame, offenseGames } from '../snap/offense-game.ts';
 import { joinCells, joinCodes, lineLevels, planLevels, type SnapCells, snapCells } from '../snap/snap-cells.ts';
 import { type ChainData, type ChainFit, fitChain } from './chain.ts';
-import { type ChainTally, sumTallies, type TargetCodes, tallyGame } from './chain-tally.ts';
+import { type ChainTally, type TargetCodes, tallyGame, tallyGames } from './chain-tally.ts';
 import { type ChainTree, chainTree } from './chain-tree.ts';
 import type { TargetDefinition } from './target.ts';
 import { TARGET_STRENGTHS } from './target-strengths.ts';
@@ -92,10 +92,10 @@ export function fitTargetOn(
   { tree, strengths }: Pick<ChainData, 'tree' | 'strengths'>,
 ): FittedTarget {
   const target = film.codesOf(definition);
-  const own = sumTallies(
+  const own = tallyGames(
     tree,
-    target.classes,
-    film.ownGames.map(({ rows }) => tallyGame(tree, target, rows)),
+    target,
+    film.ownGames.map(({ rows }) => rows),
   );
   const { tally, games: archiveGames, offenses } = archiveTally(film, tree, target);
   const archive = offenses === 0 ? null : { tally, offenses };

@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { archiveFit, type ChainData, type ChainStrengths, fitChain } from '../../../src/pressure/forecast/chain.ts';
-import { nodeTotal, subtractTally, sumTallies, tallyGame } from '../../../src/pressure/forecast/chain-tally.ts';
+import {
+  nodeTotal,
+  subtractTally,
+  sumTallies,
+  tallyGame,
+  tallyGames,
+} from '../../../src/pressure/forecast/chain-tally.ts';
 import { chainTree, nodeAt, nodesOfFirst } from '../../../src/pressure/forecast/chain-tree.ts';
 
 const strengths: ChainStrengths = { own: [4, 8], archive: [100, 50, 20], gameToGame: 30, offenseToOffense: 32 };
@@ -150,6 +156,27 @@ describe('fitChain', () => {
           expect(part.concentration[node]).toBe(whole.concentration[node]);
           expect(part.ownWeight[node]).toBe(whole.ownWeight[node]);
         }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('counts several games at once as the sum of the games', () => {
+    fc.assert(
+      fc.property(games(3), fc.array(fc.nat({ max: 3 }), { minLength: 48, maxLength: 48 }), (film, weights) => {
+        const snaps = film.flat();
+        const column = (at: number) => Uint8Array.from(snaps, (snap) => snap[at] as number);
+        const tree = chainTree([column(0), column(1)], snaps.length);
+        const target = { codes: column(2), classes: 3, weights: Float64Array.from(weights) };
+        let at = 0;
+        const rows = film.map((game) => game.map(() => at++));
+        const each = rows.map((game) => tallyGame(tree, target, game));
+        expect(tallyGames(tree, target, rows)).toEqual(sumTallies(tree, 3, each));
+        each.forEach((tally) => {
+          tally.games.forEach((count, node) => {
+            expect(count).toBe(nodeTotal(tally, node) > 0 ? 1 : 0);
+          });
+        });
       }),
       { numRuns: 60 },
     );

@@ -4,7 +4,7 @@ import { clusteredMean } from '../../../stats/clustered-mean.ts';
 import { multiclassLogLoss } from '../../../stats/scores.ts';
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import { fitChain } from '../chain.ts';
-import { sumTallies, tallyGame } from '../chain-tally.ts';
+import { tallyGames } from '../chain-tally.ts';
 import type { FittedTarget, ForecastFilm } from '../forecast-film.ts';
 import type { BacktestTarget, BacktestVerdict } from '../forecast-result.ts';
 import { TARGET_STRENGTHS } from '../target-strengths.ts';
@@ -78,10 +78,10 @@ function gameLosses({ chart, cuts }: VerdictInput, fitted: FittedTarget, { test,
   const rows = test.rows.filter((row) => target.codes[row] !== NOT_KNOWN);
   const codes = definition.codes(withoutOutcome(chart, test.rows), cuts);
   const known = { codes, classes };
-  const tally = sumTallies(
+  const tally = tallyGames(
     tree,
-    classes,
-    own.map((game) => tallyGame(tree, known, game.rows)),
+    known,
+    own.map((game) => game.rows),
   );
   if (rows.length === 0 || tally.games[0] === 0) return [];
   const { shares } = fitChain({ tree, own: tally, archive, strengths: TARGET_STRENGTHS[definition.target].plan });
