@@ -1,34 +1,57 @@
 // Bundles the command line and the library into dist/ (or the folder named): split chunks, each command loaded only when
-// it is asked for, everything it needs inside, and the licences of what is inside beside it.
-import { copyFile, rm, writeFile } from 'node:fs/promises';
+// it is asked for, everything it needs inside, and the licences of what is inside beside it. A file that is loaded costs
+// more than the code in it, so the check, which a coach runs again and again, is one file of its own.
+import { copyFile, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build } from 'esbuild';
+import { commanderAlone, shorterNames, standingApart } from './build-plugins.mjs';
 import { thirdPartyLicences } from './third-party-licences.mjs';
 
 const outdir = process.argv[2] ?? 'dist';
 await rm(outdir, { recursive: true, force: true });
-const program = await build({
-  entryPoints: ['src/cli.ts', 'src/library.ts'],
+
+const REQUIRE =
+  "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);";
+const common = {
   outdir,
   bundle: true,
-  splitting: true,
   format: 'esm',
   platform: 'node',
   target: 'node20',
   external: ['canvas'],
-  // The build of the special functions for browsers carries a byte buffer of its own and decodes with it, slowly.
-  alias: { cephes: './node_modules/cephes/index.js' },
-  // Names stay, so that a stack trace in a bug report can be read.
+  // Our names stay, so that a stack trace in a bug report can be read.
   minifySyntax: true,
   minifyWhitespace: true,
   legalComments: 'none',
-  chunkNames: 'chunks/[name]-[hash]',
-  banner: {
-    js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
-  },
+  banner: { js: REQUIRE },
   metafile: true,
   logLevel: 'warning',
+};
+
+// What the check shares with the rest of the program, or asks for in few runs, stands apart under a name of its own.
+const apart = {
+  'exit-code': 'src/commands/exit-code.ts',
+  'late/yaml-file': 'src/ingest/yaml-file.ts',
+  'late/profile': 'src/ingest/profile.ts',
+  'late/formation-schema': 'src/ingest/formation/formation-schema.ts',
+  'late/workbook-text': 'src/commands/workbook-text.ts',
+};
+const check = { check: 'src/commands/check.ts' };
+const program = await build({
+  ...common,
+  entryPoints: { cli: 'src/cli.ts', library: 'src/library.ts', ...apart },
+  splitting: true,
+  chunkNames: 'chunks/[name]-[hash]',
+  plugins: [standingApart(check), commanderAlone, shorterNames],
 });
+const checking = await build({
+  ...common,
+  entryPoints: check,
+  plugins: [standingApart(apart), shorterNames],
+});
+for (const file of [program, checking].flatMap(({ metafile }) => Object.keys(metafile.outputs))) {
+  await withoutIdleRequire(file);
+}
 
 // The page's own script: small, for browsers, inlined into the report by the program.
 await build({
@@ -46,3 +69,9 @@ await build({
 await copyFile('node_modules/highs/build/highs.wasm', join(outdir, 'highs.wasm'));
 
 await writeFile(join(outdir, 'THIRD-PARTY-LICENCES.txt'), await thirdPartyLicences(program.metafile));
+
+/** Takes the maker of `require` off a file that never asks for it: making it takes longer than loading a small file. */
+async function withoutIdleRequire(file) {
+  const [first, ...rest] = (await readFile(file, 'utf8')).split(`${REQUIRE}\n`);
+  if (rest.length === 1 && !/\brequire\b/.test(rest[0])) await writeFile(file, first + rest[0]);
+}
