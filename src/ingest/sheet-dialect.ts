@@ -27,12 +27,22 @@ export function detectDialect(text: string, knownHeaders: ReadonlySet<string>): 
   const after = start.slice(line.length, line.length + 2);
   const newline = after[0] === '\r' && after[1] !== '\n' ? '\r' : '\n';
   const scored = DELIMITERS.map((delimiter) => {
-    const known = Math.max(...lines.map((one) => knownCount(one.split(delimiter), knownHeaders)));
+    const known = mostKnown(lines, delimiter, knownHeaders);
     return { delimiter, known, score: known * 10_000 + Math.min(line.split(delimiter).length, 9_999) };
   });
   scored.sort((left, right) => right.score - left.score);
   const { delimiter = ',', known = 0 } = scored[0] ?? {};
   return { delimiter, newline, known: known < 2 ? 0 : known };
+}
+
+/** Most known headers in one of the lines; a line that has no more cells than were known in another cannot have more. */
+function mostKnown(lines: readonly string[], delimiter: string, knownHeaders: ReadonlySet<string>): number {
+  let most = 0;
+  for (const line of lines) {
+    const cells = line.split(delimiter);
+    if (cells.length > most) most = Math.max(most, knownCount(cells, knownHeaders));
+  }
+  return most;
 }
 
 /** Whether the text holds all lines among which the header is looked for, and the line end of the first. */
@@ -63,8 +73,9 @@ function withoutPreface(text: string): string {
 
 /** The first lines, without one that the window cuts through; at least the first, however long it is. */
 function headLines(start: string): readonly string[] {
-  const window = start.slice(0, HEAD_LENGTH).split(/\r\n|\n|\r/);
-  const whole = start.length > HEAD_LENGTH ? window.slice(0, -1) : window;
+  const window = start.slice(0, HEAD_LENGTH).split(/\r\n|\n|\r/, HEAD_LINES + 1);
+  const cut = start.length > HEAD_LENGTH && window.length <= HEAD_LINES;
+  const whole = cut ? window.slice(0, -1) : window;
   return whole.length > 0 ? whole.slice(0, HEAD_LINES) : start.split(/\r\n|\n|\r/, 1);
 }
 
