@@ -22,8 +22,17 @@ export interface RowIntake {
   readonly rejected: readonly RejectedRow[];
 }
 
-/** Rows there is room for at first. */
+/** Rows there is room for at first in a sheet of any length. */
 const FIRST_CAPACITY = 1024;
+
+/** Bytes of a cell with its delimiter in a sheet that is charted thinly; most have three and more. Judgement. */
+const CELL_BYTES = 2;
+
+/** A sheet by its file's name, and how many bytes it has where that is known. */
+export interface SheetLength {
+  readonly file: string;
+  readonly length?: number;
+}
 
 /** By how much the room grows at least; below {@link cut}'s measure for what is spare, so that long columns stay in place. */
 const GROWTH = 1.25;
@@ -48,8 +57,9 @@ interface IntakeState {
  * An empty intake for a sheet read by `plan`. Its stores hold the row at hand until it is known to be sound; when they
  * are full they grow to `expectedRows`, or by a quarter.
  */
-export function createRowIntake(plan: SheetPlan, file: string, expectedRows: () => number): RowIntake {
-  const state = createState(plan, file, expectedRows);
+export function createRowIntake(plan: SheetPlan, sheet: SheetLength, expectedRows: () => number): RowIntake {
+  const state = createState(plan, sheet, expectedRows);
+  const { file } = sheet;
   const { problems, rejected } = state;
   return {
     take: (row) => takeRow(state, row),
@@ -64,8 +74,16 @@ function faultOf(fault: string | RowProblem, file: string, row: number): RowProb
   return typeof fault === 'string' ? { severity: 'fault', file, row, found: '', rule: fault } : fault;
 }
 
-function createState(plan: SheetPlan, file: string, expectedRows: () => number): IntakeState {
-  const { codeLanes, numberLanes } = createLanes(plan.columns, FIRST_CAPACITY);
+/** A short sheet gets no more room than its bytes can fill. */
+function firstRoom({ columns }: SheetPlan, { length }: SheetLength): number {
+  if (length === undefined) return FIRST_CAPACITY;
+  return Math.min(FIRST_CAPACITY, Math.ceil((length + 1) / (CELL_BYTES * (columns.length + 1))));
+}
+
+function createState(plan: SheetPlan, sheet: SheetLength, expectedRows: () => number): IntakeState {
+  const { file } = sheet;
+  const capacity = firstRoom(plan, sheet);
+  const { codeLanes, numberLanes } = createLanes(plan.columns, capacity);
   const lanes = [...codeLanes, ...numberLanes].sort((left, right) => left.column.index - right.column.index);
   return {
     file,
@@ -78,8 +96,8 @@ function createState(plan: SheetPlan, file: string, expectedRows: () => number):
     problems: [],
     rejected: [],
     size: 0,
-    capacity: FIRST_CAPACITY,
-    rowOf: new Uint32Array(FIRST_CAPACITY),
+    capacity,
+    rowOf: new Uint32Array(capacity),
   };
 }
 

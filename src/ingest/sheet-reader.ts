@@ -156,7 +156,7 @@ function takeHeader(state: ReaderState, cells: readonly string[]): void {
   state.headers = (layout ? unfoldHeaders(layout, cells) : cells).map(asWritten);
   state.headerless = state.headers.flatMap((header, i) => (header.trim() === '' ? [i] : []));
   state.plan = planSheet({ file: sheet.file, row, headers: state.headers }, options);
-  state.intake = createRowIntake(state.plan, sheet.file, () => expectedRows(state));
+  state.intake = createRowIntake(state.plan, sheet, () => expectedRows(state));
   state.problems.push(...state.plan.problems);
 }
 
