@@ -1,5 +1,6 @@
 import { readFile, stat } from 'node:fs/promises';
 import { basename, dirname, extname, join } from 'node:path';
+import Papa from 'papaparse';
 import { answersSchema } from '../ingest/adopt/answers-file.ts';
 import type { DraftRequest } from '../ingest/adopt/draft-state.ts';
 import { findTable } from '../ingest/adopt/found-table.ts';
@@ -42,6 +43,7 @@ export async function adopt(sheet: string, options: AdoptOptions, terminal: Term
   await refuseExisting(join(place.folder, place.profile));
   if (place.copy !== undefined) await refuseExisting(join(place.folder, place.copy));
   const text = await sheetText(sheet);
+  refuseWide(text, sheet);
   const table = findTable(text);
   if (table.rows.length === 0) throw new CommandProblem('faults', `no snaps were found in ${shown(sheet)}`);
   const gameName = sheet === PASTED ? 'pasted sheet' : basename(sheet, extname(sheet));
@@ -103,6 +105,21 @@ async function sheetText(sheet: string): Promise<string> {
   const decoded = decodeText(bytes);
   if (decoded.kind === 'text') return decoded.text;
   throw new CommandProblem('faults', `${shown(sheet)} ${decoded.reason}`);
+}
+
+/** More columns than any chart of snaps has; judgement. Every column is held to every other, so far more would take hours. */
+const MOST_COLUMNS = 500;
+
+/** Rows whose columns are counted; judgement. */
+const COUNTED_ROWS = 60;
+
+/** @throws CommandProblem when the sheet has more columns than could be told apart */
+function refuseWide(text: string, sheet: string): void {
+  const { data } = Papa.parse<string[]>(text, { preview: COUNTED_ROWS });
+  const columns = Math.max(0, ...data.map((row) => row.length));
+  if (columns <= MOST_COLUMNS) return;
+  const message = `${shown(sheet)} has ${columns} columns; a chart of snaps has some dozens. Take out what is no part of it (at most ${MOST_COLUMNS}).`;
+  throw new CommandProblem('faults', message);
 }
 
 async function readBytes(path: string): Promise<Uint8Array> {

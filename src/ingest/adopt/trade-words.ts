@@ -104,6 +104,8 @@ export function headerTokens(header: string): string[] {
 
 /** Whether a header is a trade word for any of our columns. */
 export function isTradeHeader(header: string): boolean {
+  // Most cells of a sheet are figures, and no trade word is one.
+  if (!/[\p{L}#]/u.test(header)) return false;
   return (Object.keys(HEADER_WORDS) as ColumnName[]).some((column) => headerLikeness(header, column) >= 0.75);
 }
 
