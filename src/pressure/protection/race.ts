@@ -34,8 +34,14 @@ export function createHomeCurves(level: Level): HomeCurves {
       const arrival = unblockedArrival(rusher, level, PASSER_DEPTH[answer]) + CHASE_DELAY[answer];
       multiplyBy(nobody, notHome(rusher.fate, arrival, known));
     }
-    return nobody.map((share) => 1 - share);
+    return takenFromOne(nobody);
   };
+}
+
+/** One less each share, written over the shares. */
+function takenFromOne(shares: Float64Array): Float64Array {
+  for (let i = 0; i < shares.length; i += 1) shares[i] = 1 - (shares[i] as number);
+  return shares;
 }
 
 const FATE_ORDER = ['free', 'late', 'blocked', 'doubled'] as const;
@@ -61,9 +67,13 @@ function multiplyBy(product: Float64Array, factor: Float64Array): void {
 export function mixCurves(curves: readonly HomeCurve[], shares: readonly number[]): HomeCurve {
   const mixed = new Float64Array(RACE_TIMES.length);
   curves.forEach((curve, j) => {
-    for (let i = 0; i < mixed.length; i += 1) mixed[i] = (mixed[i] ?? 0) + (shares[j] ?? 0) * (curve[i] ?? 0);
+    addTimes(mixed, curve, shares[j] ?? 0);
   });
   return mixed;
+}
+
+function addTimes(mixed: Float64Array, curve: HomeCurve, share: number): void {
+  for (let i = 0; i < mixed.length; i += 1) mixed[i] = (mixed[i] as number) + share * (curve[i] as number);
 }
 
 /**
