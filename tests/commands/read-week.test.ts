@@ -1,0 +1,58 @@
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { readWeek } from '../../src/commands/read-week.ts';
+import { readSeasonFolder } from '../../src/commands/season-folder.ts';
+import { textAt } from '../../src/ingest/chart.ts';
+
+const root = mkdtempSync(join(tmpdir(), 'read-week-'));
+afterAll(() => rmSync(root, { recursive: true, force: true }));
+
+const HEAD = 'game,snap,down,to_go,ball_on,play_kind,offense';
+
+/** A season with one snap of Cedar Falls, and an archive and own film where they are given. */
+function seasonWith(name: string, files: Readonly<Record<string, string>>) {
+  const season = join(root, name);
+  for (const folder of ['week-09', 'archive']) mkdirSync(join(season, folder), { recursive: true });
+  writeFileSync(join(season, 'week-09', 'opponent.csv'), `${HEAD}\nfirst,1,1,10,own 30,run,Cedar Falls\n`);
+  for (const [file, text] of Object.entries(files)) writeFileSync(join(season, file), text);
+  return readSeasonFolder(join(season, 'week-09')).then(readWeek);
+}
+
+const absentParts = ({ film }: Awaited<ReturnType<typeof readWeek>>) => film.absent.map(({ part }) => part);
+
+describe('readWeek', () => {
+  it.each([
+    ['another offense', `${HEAD}\nfirst,1,1,10,own 30,run,Stonewater\n`, 1],
+    ['the opponent alone, however it is written', `${HEAD}\nfirst,1,1,10,own 30,run, cedar falls \n`, 0],
+    ['no offense that is named', `${HEAD}\nfirst,1,1,10,own 30,run,\nfirst,2,2,5,own 35,pass,\n`, 2],
+    ['a header alone', `${HEAD}\n`, 0],
+  ])('of an archive with %s says whether it is there as it then gives it', async (name, text, snaps) => {
+    const week = await seasonWith(`archive ${snaps} ${name.length}`, { 'archive/one.csv': text });
+    expect(absentParts(week).includes('archive')).toBe(snaps === 0);
+    expect(week.archive?.size ?? 0).toBe(snaps);
+  });
+
+  it('puts archive and own film together once, when asked', async () => {
+    const week = await readWeek(await readSeasonFolder('data/demo/season/week-09'));
+    expect(week.archive).not.toBeNull();
+    expect(week.archive).toBe(week.archive);
+    expect(week.ownFilm).toBe(week.ownFilm);
+    const spread = { ...week };
+    expect(spread.ownFilm).toBe(week.ownFilm);
+  });
+
+  it('fills what the call says into the own film it gives, and names calls that are unknown', async () => {
+    const week = await seasonWith('own', {
+      'defense.yaml': readFileSync('data/demo/season/defense.yaml', 'utf8'),
+      'ours.csv': `game,snap,down,to_go,ball_on,call\nours,1,1,10,own 30,Latch Lock\nours,2,2,8,own 32,No Such Call\n`,
+    });
+    if (week.ownFilm === null) throw new Error('there is own film');
+    expect(textAt(week.ownFilm, 'family', 0)).toBe('man_free');
+    expect(textAt(week.ownFilm, 'family', 1)).toBeUndefined();
+    expect(week.ownProblems).toEqual([
+      'our film names the call "No Such Call" on 1 snaps, which defense.yaml does not have',
+    ]);
+  });
+});
