@@ -91,8 +91,8 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
     faults: rejected.length,
     fileFaults: countFileFaults(problems),
   };
-  const archive = whenAsked(() => archiveOf(sheets.archive, settings.opponent));
-  const ownFilm = whenAsked(() => (own && library ? completeOwnFilm(own, library).chart : own));
+  const archive = lateArchive(sheets.archive, settings.opponent);
+  const ownFilm = lateOwnFilm(own, library);
   return {
     ...{ chart, counts, library, settings, film, opponent: settings.opponent, ...told },
     get archive() {
@@ -137,12 +137,24 @@ async function readSheets(folder: SeasonFolder, book: FormationBook | null): Pro
   };
 }
 
-/** What a piece of work gives, done when it is first asked for and only once: a check never asks for the base rates. */
+/** Functions of their own, so that what is asked for keeps alive nothing else that was read. */
+function lateArchive(readings: readonly NamedReading[], opponent: string): () => Chart | null {
+  return whenAsked(() => archiveOf(readings, opponent));
+}
+
+function lateOwnFilm(own: Chart | null, library: CallLibrary | null): () => Chart | null {
+  return whenAsked(() => (own && library ? completeOwnFilm(own, library).chart : own));
+}
+
+/**
+ * What a piece of work gives, done when it is first asked for and only once: a check never asks for the base rates. Once
+ * done it holds on to nothing that the work was done with, which for a long archive is a second one.
+ */
 function whenAsked<T>(work: () => T): () => T {
-  let done: { readonly value: T } | undefined;
+  let state: { readonly work: () => T } | { readonly value: T } = { work };
   return () => {
-    done ??= { value: work() };
-    return done.value;
+    if ('work' in state) state = { value: state.work() };
+    return state.value;
   };
 }
 

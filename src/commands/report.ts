@@ -22,13 +22,12 @@ export interface ReportOptions {
 
 /** Reads the week, works out the plan, and writes report, call sheet and tip sheet; all of them or none. */
 export async function report(weekFolder: string, options: ReportOptions, terminal: Terminal): Promise<number> {
-  const folder = await readSeasonFolder(weekFolder);
-  const week = await readWeek(folder);
+  const { week, inputs } = await readFiles(weekFolder);
   const seed = options.seed === undefined ? week.settings.seed : requireSeed(options.seed);
   const plan = await workOutPlan({ ...week, settings: { ...week.settings, seed } }, terminal);
   terminal.progress('Drawing the pages');
   const { reviews, problems } = await earlierReviews(weekFolder);
-  const saved = sealed(plan, inputsPrint(folder));
+  const saved = sealed(plan, inputs);
   const pages = await drawPages(saved, reviews);
   terminal.progress('');
   const written = await writeFiles(options.output ?? join(weekFolder, 'out'), [...pages, ...rejectFiles(week)]);
@@ -36,6 +35,12 @@ export async function report(weekFolder: string, options: ReportOptions, termina
   for (const problem of problems) terminal.note(problem);
   tellReader(week, written, terminal);
   return week.faults > 0 ? EXIT.faults : EXIT.fine;
+}
+
+/** The week and the print of its files, whose bytes can go before the work begins: an archive may be long. */
+async function readFiles(weekFolder: string): Promise<{ readonly week: WeekInputs; readonly inputs: string }> {
+  const folder = await readSeasonFolder(weekFolder);
+  return { week: await readWeek(folder), inputs: inputsPrint(folder) };
 }
 
 async function drawPages(plan: WeekPlan & { readonly seal: Seal }, reviews: readonly Review[]): Promise<OutputFile[]> {
