@@ -79,23 +79,33 @@ function ballReadings(facts: ColumnFacts): BallReading[] {
   const both = facts.numbers.some((value) => value < 0) && facts.numbers.some((value) => value > 0);
   const numbers = both ? [bySign] : [toGoal, fromOwn];
   const bare = (marked: 'own' | 'opp') => decode((text) => halfMarked(text, marked));
-  const half: BallReading[] = isHalfMarked(facts)
-    ? [
-        { as: 'bare_is_opp', yards: bare('own'), score: 0.35 },
-        { as: 'bare_is_own', yards: bare('opp'), score: 0.3 },
-      ]
-    : [];
+  // A side that was not charted beside the line is a blank of one row; the rest still tells.
+  const least = facts.joined === undefined ? 0.95 : 0.7;
+  const marked = markedSides(facts);
+  const half: BallReading[] = [
+    { as: 'bare_is_opp' as const, yards: bare('own'), score: 0.35, marks: 'own' },
+    { as: 'bare_is_own' as const, yards: bare('opp'), score: 0.3, marks: 'opp' },
+  ].flatMap(({ marks, ...reading }) => (marks === marked ? [reading] : []));
   return [written, ...(half.length > 0 ? half : numbers), ...sideReadings(facts)].filter(({ yards }) => {
     const read = yards.filter((value) => !Number.isNaN(value));
-    return new Set(read).size >= 4 && read.length >= 0.95 * facts.filled;
+    return new Set(read).size >= 4 && read.length >= least * facts.filled;
   });
 }
 
-/** Whether some cells say their side, in words or by a plus, and others are bare numbers below 50. */
-function isHalfMarked(facts: ColumnFacts): boolean {
+/**
+ * The only side of the field that cells mark, in words or by a sign, while others are bare numbers; undefined when both
+ * sides are marked, for then a bare number says nothing.
+ */
+function markedSides(facts: ColumnFacts): 'own' | 'opp' | undefined {
   const bare = shareWhere(facts, (text) => /^\d{1,2}$/.test(text) && text !== '50');
-  const marked = shareWhere(facts, (text) => !/^-?\d+$/.test(text) && !Number.isNaN(writtenYards(text)));
-  return bare > 0 && marked > 0 && bare + marked >= 0.9;
+  const own = shareWhere(facts, (text) => isMarked(text) && writtenYards(text) > 50);
+  const opp = shareWhere(facts, (text) => isMarked(text) && writtenYards(text) < 50);
+  if (bare === 0 || bare + own + opp < 0.9 || own > 0 === opp > 0) return undefined;
+  return own > 0 ? 'own' : 'opp';
+}
+
+function isMarked(text: string): boolean {
+  return !/^-?\d+$/.test(text) && !Number.isNaN(writtenYards(text));
 }
 
 function writtenYards(text: string): number {

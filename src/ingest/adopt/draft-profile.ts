@@ -12,6 +12,7 @@ import { openQuestions } from './open-questions.ts';
 import { datesKey } from './pair-order.ts';
 import type { ProfileInput } from './profile-input.ts';
 import { type Answers, answerKey, type Question } from './question.ts';
+import { type RowsKept, rowsKept, rowsKey } from './rows-kept.ts';
 import { sheetContext } from './sheet-context.ts';
 
 /** A column of ours in the draft: where it comes from, how sure that is (0 to 1), and why. */
@@ -48,14 +49,22 @@ export function draftProfile(request: DraftRequest): ProfileDraft {
     countsOf: counter(request.table),
   };
   const drafts = draftSources(state);
-  const questions = [...openQuestions(state, drafts), ...drafts.flatMap((draft) => draft.questions)];
+  const kept = rowsKept(state, drafts);
+  const asked = openQuestions(state, drafts).filter(
+    ({ key }) => kept === undefined || key !== state.nameOf(kept.facts),
+  );
+  const questions = [...(kept ? [kept.question] : []), ...asked, ...drafts.flatMap((draft) => draft.questions)];
   return {
-    profile: profileOf(request.table, drafts),
+    profile: { ...keepOf(kept), ...profileOf(request.table, drafts) },
     columns: drafts.map(({ column, header, confidence, why }) => ({ column, header, confidence, why })),
-    unread: unreadHeaders(request.table, drafts),
+    unread: unreadHeaders(request.table, drafts).filter((header) => header !== kept?.facts.header),
     questions: unanswered(questions, request.answers),
     strayAnswers: strayAnswers(state),
   };
+}
+
+function keepOf(kept: RowsKept | undefined): Pick<ProfileInput, 'keep_when'> {
+  return kept === undefined || kept.keep.length === 0 ? {} : { keep_when: [...kept.keep] };
 }
 
 /** A header that is blank or stands twice is named by its letter. */
@@ -131,6 +140,7 @@ function strayAnswers({ context, choices, countsOf, request }: DraftState): stri
   const finds = CHART_COLUMNS.map(({ name }) => `find/${name}`);
   const dates = context.columns.filter(({ part }) => part !== undefined).map(({ header }) => datesKey(header));
   const named = headers.map(({ header }) => header);
-  const known = new Set([...named, ...codes, ...finds, ...dates, 'all/game'].map(answerKey));
+  const rows = context.columns.map(({ header }) => rowsKey(header));
+  const known = new Set([...named, ...rows, ...codes, ...finds, ...dates, 'all/game'].map(answerKey));
   return [...answers.keys()].filter((key) => !known.has(key));
 }

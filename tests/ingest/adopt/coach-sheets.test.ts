@@ -96,4 +96,31 @@ describe('what no sheet of its kind can say is asked', () => {
     const keys = adopt(sheet?.text ?? '', { 'personnel/Ace': 'eleven' }).draft.questions.map(({ key }) => key);
     expect(keys).toEqual(expect.arrayContaining(['personnel/Ace', 'personnel/Deuce', 'personnel/Pro', 'H', 'Call']));
   });
+
+  it('a yard line whose side is blank on some rows, while both sides are named on others, is not taken for either', () => {
+    const body = rows(({ i, down, toGo, yards, kind, gain }) =>
+      [down, toGo, i % 10 === 3 ? '' : yards > 50 ? 'OWN' : 'OPP', line(yards), kind, gain].join(','),
+    );
+    const { reading, draft } = adopt(`Dn,Dist,Side,Yd,R/P,Gain\n${body}\n`);
+    expect(draft.profile.columns?.ball_on).toEqual({ header: 'Yd', with: 'Side' });
+    // The 50 needs no side.
+    expect(reading.rejected).toHaveLength(snaps.filter(({ i, yards }) => i % 10 === 3 && yards !== 50).length);
+    expect(reading.rejected[0]?.reasons.join()).toContain('does not say on which side of the 50');
+  });
+
+  it('whose rows are to be read, when a column says which unit is on the field', () => {
+    const body = rows(({ i, down, toGo, yards, kind, gain }) =>
+      [i % 5 === 4 ? 'D' : i % 11 === 7 ? 'K' : 'O', down, toGo, yards, kind, gain].join(','),
+    );
+    const text = `Unit,Dn,Dist,YTG,R/P,Gain\n${body}\n`;
+    const { draft, reading } = adopt(text);
+    expect(draft.questions.map(({ key }) => key)).toEqual(['rows/Unit', 'all/game']);
+    expect(draft.profile.keep_when).toEqual([{ header: 'Unit', is: ['O'] }]);
+    const theirs = snaps.filter(({ i }) => i % 5 !== 4 && i % 11 !== 7);
+    expect(cellsOf({ draft, reading }, 'gain')).toEqual(theirs.map(({ gain }) => gain));
+    expect(adopt(text, { 'rows/Unit': 'all' }).reading.chart.size).toBe(snaps.length);
+    const defense = adopt(text, { 'rows/Unit': 'd' });
+    expect(defense.draft.strayAnswers).toEqual([]);
+    expect(defense.reading.chart.size).toBe(snaps.filter(({ i }) => i % 5 === 4).length);
+  });
 });
