@@ -1,2 +1,2 @@
-export { type FormationStructure, formationReader } from './formation-reader.ts';
-export { type FormationBook, formationBookSchema } from './formation-schema.ts';
+export { formationReader } from './formation-reader.ts';
+export { formationBookSchema } from './formation-schema.ts';
