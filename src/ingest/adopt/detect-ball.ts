@@ -11,8 +11,8 @@ import { headerLikeness } from './trade-words.ts';
 /** How sure a ball position is that moves as the distance does; one that only looks like it is not. */
 const BALL_SEEN = 0.4;
 
-/** Words beside a yard line make it move by chance on half of the steps; judgement. */
-const SIDE_SEEN = 0.75;
+/** A reading that is wrong for one half of the field, or for one of two offenses, moves on half of the steps; judgement. */
+const MOVES_WELL = 0.75;
 
 /** What the values of a column, or of a yard line with its side, say for their being the ball position. */
 export function detectBall(facts: ColumnFacts, context: SheetContext): Evidence | undefined {
@@ -23,12 +23,12 @@ export function detectBall(facts: ColumnFacts, context: SheetContext): Evidence 
   if (best === undefined) return undefined;
   const { yards: _, moves, score, ...reading } = best;
   const written = reading.as === undefined && reading.sides === undefined;
-  const seen = facts.joined !== undefined && !written ? SIDE_SEEN : BALL_SEEN;
+  const seen = written ? BALL_SEEN : MOVES_WELL;
   if (moves >= seen) return { ...reading, score: 0.5 + moves / 2, why: 'moves by the yards gained' };
-  // A yard line beside any other words is no ball position.
-  if (facts.joined !== undefined && !written) return undefined;
+  // A yard line beside any other words is no ball position, and with two offenses no team's side is always the own.
+  if (reading.sides !== undefined || (facts.joined !== undefined && !written)) return undefined;
   const open = written ? {} : { open: 'which side of the field it counts from' };
-  return { ...reading, ...open, score, why: 'could be a yard line' };
+  return { ...reading, ...open, score: Math.max(score, moves), why: 'could be a yard line' };
 }
 
 function isInChain(facts: ColumnFacts, { chain }: SheetContext): boolean {

@@ -37,7 +37,7 @@ function missingQuestions({ request, context, nameOf }: DraftState, drafts: read
   const sideless =
     folded === undefined
       ? ''
-      : ` "${nameOf(folded)}" counts from 1 to 50, and nothing says on which side of the 50; a column beside it with own or opp would.`;
+      : ` "${nameOf(folded)}" counts from 1 to 50, and nothing says on which side of the 50. A column beside it with own or opp would, and so does the team of the side when all snaps are of one offense.`;
   return missing.map((column) => ({
     key: `find/${column}`,
     text: `Every snap needs ${column} (${definitionOf(column).meaning}), and no column was found for it.${column === 'ball_on' ? sideless : ''} Which one holds it?`,

@@ -123,4 +123,14 @@ describe('what no sheet of its kind can say is asked', () => {
     expect(defense.draft.strayAnswers).toEqual([]);
     expect(defense.reading.chart.size).toBe(snaps.filter(({ i }) => i % 5 === 4).length);
   });
+
+  it('a yard line with the team of its side, where both teams have the ball: neither side is always the own', () => {
+    const both = snaps.map((snap) => ({ ...snap, theirs: Math.floor(snap.i / 10) % 2 === 0 }));
+    const body = both.map(({ theirs, down, toGo, yards, kind, gain }) =>
+      [theirs ? 'HC' : 'OAK', down, toGo, yards > 50 === theirs ? 'HC' : 'OAK', line(yards), kind, gain].join(','),
+    );
+    const { draft } = adopt(`Ball,Dn,Dist,Side,Yd,R/P,Gain\n${body.join('\n')}\n`);
+    expect(draft.profile.columns?.ball_on).toBeUndefined();
+    expect(draft.questions.map(({ key }) => key)).toContain('find/ball_on');
+  });
 });
