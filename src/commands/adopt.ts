@@ -13,6 +13,7 @@ import { readSheet } from '../ingest/read-sheet.ts';
 import { isWorkbookName } from '../ingest/read-workbook.ts';
 import { describeProblem } from '../ingest/row-problem.ts';
 import { readYaml } from '../ingest/yaml-file.ts';
+import { isTooLong } from '../ingest/yaml-limits.ts';
 import { type AdoptedSheet, adoptJson, adoptText } from './adopt-text.ts';
 import { answeredDraft } from './answered-draft.ts';
 import { somebodyThere } from './ask-questions.ts';
@@ -43,13 +44,14 @@ export async function adopt(sheet: string, options: AdoptOptions, terminal: Term
   await refuseExisting(join(place.folder, place.profile));
   if (place.copy !== undefined) await refuseExisting(join(place.folder, place.copy));
   const text = await sheetText(sheet);
-  refuseWide(text, sheet);
+  refuseEndless(text, sheet);
   const table = findTable(text);
   if (table.rows.length === 0) throw new CommandProblem('faults', `no snaps were found in ${shown(sheet)}`);
   const gameName = sheet === PASTED ? 'pasted sheet' : basename(sheet, extname(sheet));
   const request: DraftRequest = { table, kind, gameName, answers: await givenAnswers(options) };
   const draft = await answeredDraft(request, terminal, () => somebodyThere(terminal));
   const profile = profileText(draft, shown(sheet));
+  refuseLong(profile, sheet);
   const adopted: AdoptedSheet = {
     sheet: shown(sheet),
     table,
@@ -110,16 +112,27 @@ async function sheetText(sheet: string): Promise<string> {
 /** More columns than any chart of snaps has; judgement. Every column is held to every other, so far more would take hours. */
 const MOST_COLUMNS = 500;
 
-/** Rows whose columns are counted; judgement. */
-const COUNTED_ROWS = 60;
+/** A longer text is no cell of a chart, but what a lost quotation mark makes of half a sheet; judgement. */
+const LONGEST_CELL = 10_000;
 
-/** @throws CommandProblem when the sheet has more columns than could be told apart */
-function refuseWide(text: string, sheet: string): void {
-  const { data } = Papa.parse<string[]>(text, { preview: COUNTED_ROWS });
-  const columns = Math.max(0, ...data.map((row) => row.length));
-  if (columns <= MOST_COLUMNS) return;
-  const message = `${shown(sheet)} has ${columns} columns; a chart of snaps has some dozens. Take out what is no part of it (at most ${MOST_COLUMNS}).`;
+/** @throws CommandProblem when the sheet has far more columns, or longer cells, than could be told apart */
+function refuseEndless(text: string, sheet: string): void {
+  const { data } = Papa.parse<string[]>(text);
+  const columns = data.reduce((most, row) => Math.max(most, row.length), 0);
+  const longRow = data.findIndex((row) => row.some((cell) => cell.length > LONGEST_CELL));
+  if (columns > MOST_COLUMNS) {
+    const message = `${shown(sheet)} has ${columns} columns; a chart of snaps has some dozens. Take out what is no part of it (at most ${MOST_COLUMNS}).`;
+    throw new CommandProblem('faults', message);
+  }
+  if (longRow < 0) return;
+  const message = `${shown(sheet)} holds a cell of more than ${LONGEST_CELL} characters in row ${longRow + 1}; is a quotation mark missing?`;
   throw new CommandProblem('faults', message);
+}
+
+/** @throws CommandProblem when the codes of the sheet are more, or longer, than a settings file can hold */
+function refuseLong(profile: string, sheet: string): void {
+  if (isTooLong(profile))
+    throw new CommandProblem('faults', `${shown(sheet)} holds more codes, or longer ones, than a profile can.`);
 }
 
 async function readBytes(path: string): Promise<Uint8Array> {

@@ -18,3 +18,11 @@ it.each([',', ';', '\t'])(
     expect(readdirSync(folder)).toEqual(['sheet.csv']);
   },
 );
+
+it.each([20_000, 20_000_000])('adopt refuses a cell of %i characters at once, and says where', async (length) => {
+  const sheet = join(folder, 'sheet.csv');
+  writeFileSync(sheet, `dn,dist,type,note\n1,10,run,\n2,7,pass,${'x'.repeat(length)}\n`);
+  const quiet = { out: () => {}, note: () => {}, progress: () => {}, today: '2026-10-18' };
+  await expect(adopt(sheet, {}, quiet)).rejects.toThrow(/cell of more than 10000 characters in row 3; is a quotation/);
+  expect(readdirSync(folder)).toEqual(['sheet.csv']);
+});
