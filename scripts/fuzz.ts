@@ -1,5 +1,5 @@
 // Spoils sheets, settings and whole seasons in many ways and prints how each kind ended; exits 1 when a bug was found.
-// npx tsx scripts/fuzz.ts --seed 1 --inputs 2000 --weeks 100 [--sheet FILE --profile FILE]
+// npx tsx scripts/fuzz.ts --seed 1 --inputs 2000 --weeks 100 --commands 1000 [--only adopt] [--sheet FILE --profile FILE]
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import type * as z from 'zod';
@@ -9,6 +9,7 @@ import { profileTemplate } from '../src/ingest/templates.ts';
 import { weekSettingsSchema } from '../src/ingest/week-settings.ts';
 import { readYaml } from '../src/ingest/yaml-file.ts';
 import { createRandom, type Random } from '../src/stats/random.ts';
+import { COMMAND_PARTS } from '../tests/fuzz/command-parts.ts';
 import { SHEET_MUTATIONS } from '../tests/fuzz/mutate-sheet.ts';
 import { YAML_MUTATIONS } from '../tests/fuzz/mutate-yaml.ts';
 import { type SeasonFiles, smallSeason, withSeason } from '../tests/fuzz/small-season.ts';
@@ -20,6 +21,8 @@ const { values } = parseArgs({
     seed: { type: 'string', default: '1' },
     inputs: { type: 'string', default: '1000' },
     weeks: { type: 'string', default: '50' },
+    commands: { type: 'string', default: '100' },
+    only: { type: 'string' },
     sheet: { type: 'string' },
     profile: { type: 'string' },
   },
@@ -29,9 +32,14 @@ const counts = new Map<string, number>();
 const slowest = { milliseconds: 0, what: '' };
 let bugs = 0;
 
-async function tried(part: string, what: string, trial: () => Outcome | Promise<Outcome>): Promise<void> {
+async function tried(
+  part: string,
+  said: string | (() => string),
+  trial: () => Outcome | Promise<Outcome>,
+): Promise<void> {
   const began = performance.now();
   const outcome = await trial();
+  const what = typeof said === 'string' ? said : said();
   const milliseconds = performance.now() - began;
   if (milliseconds > slowest.milliseconds) Object.assign(slowest, { milliseconds, what: `${part}, ${what}` });
   const key = `${part}: ${outcome.kind}`;
@@ -119,9 +127,29 @@ function spoilText(mutation: (typeof YAML_MUTATIONS)[number], bytes: Uint8Array,
   }
 }
 
-await trySheets();
-await trySettings();
-await tryWeeks();
+/** Every command with spoilt inputs, or those whose names begin as asked. */
+async function tryCommands(): Promise<void> {
+  for (const { name, perThousand, attempt } of COMMAND_PARTS.filter(({ name }) => name.startsWith(values.only ?? ''))) {
+    for (let i = 0; i < (Number(values.commands) * perThousand) / 1000; i++) {
+      let what = `input ${i}`;
+      const trial = async () => {
+        const { what: spoilt, outcome } = await attempt(createRandom(`${values.seed} ${name} ${i}`));
+        what = `input ${i}: ${spoilt}`;
+        return outcome;
+      };
+      await tried(name, () => what, trial);
+    }
+    for (const [key, count] of [...counts].filter(([key]) => key.startsWith(`${name}: `)))
+      console.log(`${key} ${count}`);
+  }
+}
+
+if (values.only === undefined) {
+  await trySheets();
+  await trySettings();
+  await tryWeeks();
+}
+await tryCommands();
 for (const [key, count] of [...counts].sort()) console.log(`${key.padEnd(28)} ${count}`);
 console.log(`slowest: ${Math.round(slowest.milliseconds)} ms, ${slowest.what}`);
 console.log(`seed ${values.seed}, ${bugs} bugs`);

@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import Papa from 'papaparse';
 import { adjust } from '../../src/commands/adjust.ts';
 import { CommandProblem } from '../../src/commands/exit-code.ts';
 import { report } from '../../src/commands/report.ts';
@@ -95,7 +96,7 @@ export async function tryAdjust(season: string): Promise<Outcome> {
 }
 
 /** Runs a command and looks at the numbers of everything it writes as JSON, before "not a number" becomes a blank there. */
-async function watched(
+export async function watched(
   command: (terminal: Terminal) => Promise<number>,
 ): Promise<{ ended: Outcome; numbers: string[] }> {
   const { stringify } = JSON;
@@ -127,7 +128,7 @@ function outFiles(week: string): string[] {
 }
 
 /** Words no page may hold unless the coach's own files do. */
-function pageFaults(week: string, pages: readonly string[]): string[] {
+export function pageFaults(week: string, pages: readonly string[]): string[] {
   return pages.flatMap((page) => {
     const text = readFileSync(join(week, 'out', page), 'utf8');
     const raw = RAW_MARKUP.test(text) ? [`${page} holds markup from a cell`] : [];
@@ -139,11 +140,13 @@ function pageFaults(week: string, pages: readonly string[]): string[] {
 }
 
 /** Cells of our own CSV that a spreadsheet would run. */
-function formulas(csv: string): string[] {
-  return /(?:^|,|\n)"?[=@\t]/.test(csv) ? ['rejected.csv holds a formula'] : [];
+export function formulas(csv: string, name = 'rejected.csv'): string[] {
+  const { data } = Papa.parse<string[]>(csv);
+  const found = data.flat().find((cell) => /^[=@\t\r]|^[+-](?!\d+(?:\.\d+)?$)/.test(cell));
+  return found === undefined ? [] : [`${name} holds a formula: ${JSON.stringify(found.slice(0, 60))}`];
 }
 
-function crashed(error: unknown): Outcome {
+export function crashed(error: unknown): Outcome {
   return bug(
     error instanceof Error ? (error.stack ?? error.message).split('\n').slice(0, 6).join('\n') : String(error),
   );
