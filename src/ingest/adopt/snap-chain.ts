@@ -44,10 +44,13 @@ function chainsOf(down: ColumnFacts, distances: readonly ColumnFacts[], gains: r
 
 /** Of the steps where the down rises by one, how many a ball position (yards to the goal line) follows, 0 to 1. */
 export function ballMoves({ down, toGo }: Pick<Chain, 'down' | 'toGo'>, yards: Float64Array): number {
-  const steps = downSteps(down).filter((i) => !Number.isNaN(yards[i] ?? Number.NaN));
-  if (steps.length < FEWEST_STEPS) return 0;
-  const moved = steps.filter((i) => at(yards, i) - at(yards, i + 1) === at(toGo.numbers, i) - at(toGo.numbers, i + 1));
-  return moved.length / steps.length;
+  const moves = downSteps(down).map((i) => ({
+    ball: at(yards, i) - at(yards, i + 1),
+    needed: at(toGo.numbers, i) - at(toGo.numbers, i + 1),
+  }));
+  // A blank on either row says nothing of the step between them.
+  const told = moves.filter(({ ball, needed }) => !Number.isNaN(ball + needed));
+  return told.length < FEWEST_STEPS ? 0 : told.filter(({ ball, needed }) => ball === needed).length / told.length;
 }
 
 /** Whether a column holds 1 to 4 and little else, each next down at least once. */
