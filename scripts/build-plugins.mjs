@@ -27,14 +27,17 @@ export const commanderAlone = {
   },
 };
 
-/** Short names within the packages that every check loads: less to read before anything runs. */
+/** Short names within the packages that every check or report loads: less to read before anything runs. */
 export const shorterNames = {
   name: 'shorter-names',
   setup(build) {
-    build.onLoad({ filter: /node_modules[\\/](zod|js-yaml|papaparse)[\\/].*\.m?js$/ }, async ({ path }) => ({
-      contents: (await transform(await readFile(path, 'utf8'), { minifyIdentifiers: true, legalComments: 'none' }))
-        .code,
-      loader: 'js',
-    }));
+    build.onLoad(
+      { filter: /node_modules[\\/](zod|js-yaml|papaparse|vega[^\\/]*|d3-[^\\/]*)[\\/].*\.m?js$/ },
+      async ({ path }) => ({
+        contents: (await transform(await readFile(path, 'utf8'), { minifyIdentifiers: true, legalComments: 'none' }))
+          .code,
+        loader: 'js',
+      }),
+    );
   },
 };
