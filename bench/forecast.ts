@@ -11,7 +11,8 @@ import { fitArchive, fitOpponent } from '../src/pressure/forecast/additive/addit
 import type { AdditiveBase } from '../src/pressure/forecast/additive/additive-base.ts';
 import type { AdditiveReading } from '../src/pressure/forecast/additive/additive-families.ts';
 import { additiveFilm } from '../src/pressure/forecast/additive/additive-film.ts';
-import { type ChainFit, fitChain } from '../src/pressure/forecast/chain.ts';
+import { fitChain } from '../src/pressure/forecast/chain.ts';
+import type { ChainFit } from '../src/pressure/forecast/chain-fit.ts';
 import { type ChainTally, sumTallies, tallyGame } from '../src/pressure/forecast/chain-tally.ts';
 import { type ChainTree, chainTree } from '../src/pressure/forecast/chain-tree.ts';
 import type { Target } from '../src/pressure/forecast/forecast-result.ts';

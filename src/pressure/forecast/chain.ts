@@ -1,4 +1,6 @@
 import { archiveWorth } from './archive-worth.ts';
+import { copyShares, emptyCell, ratiosOf, scaleShares, settle, shiftBase } from './chain-cell.ts';
+import { type ChainFit, emptyFit, sharesAt, sharesOnSnaps } from './chain-fit.ts';
 import { type ChainTally, nodeTotal } from './chain-tally.ts';
 import type { ChainTree } from './chain-tree.ts';
 
@@ -31,17 +33,6 @@ export interface ChainData {
   readonly nodes?: Int32Array;
   /** What {@link archiveFit} says of this archive, where it is known already. */
   readonly base?: ChainFit;
-}
-
-/** The shares of every cell of a chain, and what they rest on. */
-export interface ChainFit {
-  readonly classes: number;
-  /** Share of class k in node n at `n * classes + k`. */
-  readonly shares: Float64Array;
-  /** Independent snaps the share of a node is worth. */
-  readonly concentration: Float64Array;
-  /** Weight of the node's own snaps in its share, 0 to 1. */
-  readonly ownWeight: Float64Array;
 }
 
 /**
@@ -161,18 +152,6 @@ function rootShift({ own, strengths }: ChainData, plain: ChainFit, archive: Arch
   });
 }
 
-/** What a fit says of the snaps of a tally, added up over their deepest cells. */
-function sharesOnSnaps(fit: ChainFit, tally: ChainTally): Float64Array {
-  const totals = new Float64Array(fit.classes);
-  for (let node = 0; node < tally.ending.length; node++) {
-    const snaps = tally.ending[node] as number;
-    for (let k = 0; snaps > 0 && k < fit.classes; k++) {
-      totals[k] = (totals[k] as number) + snaps * (fit.shares[node * fit.classes + k] as number);
-    }
-  }
-  return totals;
-}
-
 /** A strength cut down to what the archive's cell can carry. */
 function trusted(strength = Number.POSITIVE_INFINITY, { tally, offenses }: ArchiveFit, node: number): number {
   return archiveWorth(strength, { snaps: nodeTotal(tally, node), offenses });
@@ -186,89 +165,6 @@ function effectiveSnaps(tally: ChainTally, node: number, gameToGame: number): nu
   return snaps / (1 + (perGame - 1) / (gameToGame + 1));
 }
 
-/** What one cell is settled from; the same object serves all cells of a fit, one after another. */
-interface CellEvidence {
-  node: number;
-  parent: number;
-  readonly counts: Float64Array;
-  readonly prior: Float64Array;
-  strength: number;
-  worth: number;
-  /** Most that the prior may be worth. */
-  most: number;
-}
-
-function emptyCell(classes: number): CellEvidence {
-  const [counts, prior] = [new Float64Array(classes), new Float64Array(classes)];
-  return { node: 0, parent: 0, counts, prior, strength: Number.NaN, worth: Number.NaN, most: Number.NaN };
-}
-
-function copyShares(from: Float64Array, start: number, into: Float64Array): void {
-  for (let k = 0; k < into.length; k++) into[k] = from[start + k] as number;
-}
-
 function cellCap({ cellToCell = Number.POSITIVE_INFINITY }: ChainStrengths): number {
   return cellToCell;
-}
-
-function settle(fit: ChainFit, cell: CellEvidence): void {
-  const { node, counts, prior, strength } = cell;
-  let snaps = 0;
-  for (let k = 0; k < counts.length; k++) snaps += counts[k] as number;
-  const weight = strength === Number.POSITIVE_INFINITY || snaps === 0 ? 0 : snaps / (snaps + strength);
-  for (let k = 0; k < fit.classes; k++) {
-    const seen = snaps === 0 ? 0 : (counts[k] as number) / snaps;
-    fit.shares[node * fit.classes + k] = weight * seen + (1 - weight) * (prior[k] as number);
-  }
-  fit.ownWeight[node] = weight;
-  fit.concentration[node] = (weight === 0 ? 0 : cell.worth) + priorWorth(fit, cell);
-}
-
-/** What a prior is worth: no more than its strength, and no more than the knowledge of the cell it comes from. */
-function priorWorth(fit: ChainFit, { node, parent, strength, most }: CellEvidence): number {
-  const worth = Math.min(strength, most);
-  return node === 0 ? worth : 1 / (1 / worth + 1 / (fit.concentration[parent] as number));
-}
-
-function emptyFit(tree: ChainTree, classes: number): ChainFit {
-  const nodes = tree.parent.length;
-  return {
-    classes,
-    shares: new Float64Array(nodes * classes),
-    concentration: new Float64Array(nodes),
-    ownWeight: new Float64Array(nodes),
-  };
-}
-
-function sharesAt(fit: ChainFit, node: number): Float64Array {
-  return fit.shares.subarray(node * fit.classes, (node + 1) * fit.classes);
-}
-
-/** Keeps the ratio of two nearly impossible shares near 1. */
-const RARE = 0.0005;
-
-/** Writes over the prior how far the cell above already deviates from the archive's. */
-function ratiosOf(fit: ChainFit, base: ChainFit, { parent, prior }: CellEvidence): void {
-  const start = parent * fit.classes;
-  for (let k = 0; k < prior.length; k++) {
-    prior[k] = ((fit.shares[start + k] as number) + RARE) / ((base.shares[start + k] as number) + RARE);
-  }
-}
-
-/** Writes over the ratios in the prior the archive's shares of the cell times those ratios, renormalised. */
-function shiftBase(base: ChainFit, { node, prior }: CellEvidence): void {
-  const start = node * base.classes;
-  let total = 0;
-  for (let k = 0; k < prior.length; k++) {
-    const moved = (base.shares[start + k] as number) * (prior[k] as number);
-    prior[k] = moved;
-    total += moved;
-  }
-  for (let k = 0; k < prior.length; k++) prior[k] = (prior[k] as number) / total;
-}
-
-/** Writes the own film's shares of the cell, times its snaps, as its counts. */
-function scaleShares(plain: ChainFit, snaps: number, { node, counts }: CellEvidence): void {
-  copyShares(plain.shares, node * plain.classes, counts);
-  for (let k = 0; k < counts.length; k++) counts[k] = (counts[k] as number) * snaps;
 }

@@ -1,6 +1,6 @@
 import { betaBinomialPmf } from '../../../stats/beta-binomial.ts';
 import { SITUATIONS } from '../../snap/situation.ts';
-import type { ChainFit } from '../chain.ts';
+import type { ChainFit } from '../chain-fit.ts';
 import { nodeAt } from '../chain-tree.ts';
 import { nextCountInterval, nextGameConcentration } from '../next-count.ts';
 import { TARGET_STRENGTHS } from '../target-strengths.ts';

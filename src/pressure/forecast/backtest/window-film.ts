@@ -1,4 +1,5 @@
-import { type ChainData, type ChainFit, fitChain } from '../chain.ts';
+import { type ChainData, fitChain } from '../chain.ts';
+import type { ChainFit } from '../chain-fit.ts';
 import { type ChainTally, sumTallies, type TargetCodes, tallyGame } from '../chain-tally.ts';
 import type { ChainTree } from '../chain-tree.ts';
 import type { ChainKind } from '../forecast-film.ts';
