@@ -3,10 +3,10 @@ import type { CallLibrary } from '../ingest/call-library.ts';
 import { type Chart, filterSnaps, joinCharts, textAt } from '../ingest/chart.ts';
 import { type Profile, profileSchema } from '../ingest/profile.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../ingest/read-sheet.ts';
-import { describeGroup, describeProblem, groupProblems } from '../ingest/row-problem.ts';
-import { readYamlQuickly } from '../ingest/yaml-file-quick.ts';
+import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
 import { completeOwnFilm, joinOwnFilm } from '../pressure/plan/complete-own-film.ts';
 import { CommandProblem } from './exit-code.ts';
+import { readSettings } from './read-settings.ts';
 import { type FoundFile, readOne, readSheets } from './season-folder.ts';
 import { unreadFiles } from './unread-files.ts';
 
@@ -70,11 +70,7 @@ export async function readGame(weekFolder: string, { opponent, library }: GameOf
 }
 
 async function readProfile(folder: string, shown: string, name: string): Promise<Profile | null> {
-  const found = await readOne(folder, shown, name);
-  if (!found) return null;
-  const reading = await readYamlQuickly(found.bytes, profileSchema, found.file);
-  if (reading.kind === 'value') return reading.value;
-  throw new CommandProblem('faults', reading.problems.map(describeProblem).join('\n'));
+  return readSettings(await readOne(folder, shown, name), () => profileSchema);
 }
 
 function read(file: FoundFile, kind: SheetOptions['kind'], profile: Profile | null): SheetReading {

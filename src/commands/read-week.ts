@@ -1,16 +1,9 @@
-import type { ZodType } from 'zod';
 import type { CallLibrary } from '../ingest/call-library.ts';
 import { callLibrarySchema } from '../ingest/call-library.ts';
 import { type Chart, filterSnaps, joinCharts, textAt } from '../ingest/chart.ts';
-import { applyFormationBook } from '../ingest/formation/apply-formation-book.ts';
-import type { FormationBook } from '../ingest/formation/formation-schema.ts';
 import { type UnknownFormation, unknownFormations } from '../ingest/formation/unknown-formations.ts';
-import type { Profile } from '../ingest/profile.ts';
-import { readSheet, type SheetOptions, type SheetReading } from '../ingest/read-sheet.ts';
-import { describeGroup, describeProblem, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
-import { checkAcross } from '../ingest/snap-checks.ts';
+import { describeGroup, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
 import { type WeekSettings, weekSettingsSchema } from '../ingest/week-settings.ts';
-import { readYamlQuickly } from '../ingest/yaml-file-quick.ts';
 import type { CountsBesideFilm } from '../pressure/forecast/counts/beside-film.ts';
 import type { CountRow } from '../pressure/forecast/counts/count-row.ts';
 import { completeOwnFilm, joinOwnFilm, type UnknownCall, unknownCalls } from '../pressure/plan/complete-own-film.ts';
@@ -20,8 +13,10 @@ import type { FilmChapter } from '../pressure/plan/week-plan.ts';
 import { offenseGames } from '../pressure/snap/offense-game.ts';
 import { CommandProblem } from './exit-code.ts';
 import { readCountFiles } from './read-counts.ts';
+import { type NamedReading, readSeasonSheets, type SeasonSheets } from './read-season-sheets.ts';
+import { readSettings } from './read-settings.ts';
 import type { RejectedInFile } from './rejects.ts';
-import type { FoundFile, SeasonFolder } from './season-folder.ts';
+import type { SeasonFolder } from './season-folder.ts';
 
 /** A week as the plan needs it, with every problem met on the way. Archive and own film are put together when asked for. */
 export interface WeekInputs {
@@ -61,7 +56,7 @@ const NAMED_PROBLEMS = 12;
 export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   const library = await readSettings(folder.libraryFile, () => callLibrarySchema);
   const book = await readSettings(folder.formationFile, loadFormationSchema);
-  const sheets = await readSheets(folder, book);
+  const sheets = await readSeasonSheets(folder, book);
   const all = joinCharts(sheets.opponent.map(({ reading }) => reading.chart));
   const settings = await settingsOf(folder, all);
   const readings = [...sheets.opponent, ...sheets.archive, ...sheets.ours];
@@ -114,29 +109,6 @@ function countFileFaults(problems: readonly RowProblem[]): number {
   return problems.filter(({ severity, row }) => severity === 'fault' && row <= 1).length;
 }
 
-interface Sheets {
-  readonly opponent: readonly NamedReading[];
-  readonly archive: readonly NamedReading[];
-  readonly ours: readonly NamedReading[];
-}
-
-async function readSheets(folder: SeasonFolder, book: FormationBook | null): Promise<Sheets> {
-  const profile = await readSettings(folder.profileFile, loadProfileSchema);
-  const archiveProfile = (await readSettings(folder.archiveProfileFile, loadProfileSchema)) ?? profile;
-  const ownProfile = await readSettings(folder.ownProfileFile, loadProfileSchema);
-  return {
-    opponent: booked(readOnce(sheetsOf(folder.opponent, sheetOptions('opponent', profile))), book),
-    archive: booked(
-      readOnce([
-        ...sheetsOf(folder.archive, sheetOptions('opponent', archiveProfile)),
-        ...sheetsOf(folder.earlierWeeks, sheetOptions('opponent', profile)),
-      ]),
-      book,
-    ),
-    ours: readOnce(sheetsOf(folder.ownFilm, sheetOptions('own', ownProfile))),
-  };
-}
-
 /** Functions of their own, so that what is asked for keeps alive nothing else that was read. */
 function lateArchive(readings: readonly NamedReading[], opponent: string): () => Chart | null {
   return whenAsked(() => archiveOf(readings, opponent));
@@ -157,65 +129,6 @@ function whenAsked<T>(work: () => T): () => T {
     return state.value;
   };
 }
-
-interface NamedReading {
-  readonly file: string;
-  readonly reading: SheetReading;
-}
-
-/** The sheets with what the formation book knows of their formations. */
-function booked(readings: readonly NamedReading[], book: FormationBook | null): readonly NamedReading[] {
-  if (!book) return readings;
-  return readings.map(({ file, reading }) => {
-    const { chart, problems } = applyFormationBook(reading.chart, book);
-    return { file, reading: { ...reading, chart, problems: [...reading.problems, ...problems] } };
-  });
-}
-
-function sheetOptions(kind: SheetOptions['kind'], profile: Profile | null): SheetOptions {
-  return profile ? { kind, profile } : { kind };
-}
-
-/** A file with how it is to be read. */
-interface SheetToRead {
-  readonly found: FoundFile;
-  readonly options: SheetOptions;
-}
-
-function sheetsOf(files: readonly FoundFile[], options: SheetOptions): SheetToRead[] {
-  return files.map((found) => ({ found, options }));
-}
-
-/** Sheets in which every snap counts once: a file that repeats snaps of an earlier one is read without them. */
-function readOnce(sheets: readonly SheetToRead[]): NamedReading[] {
-  const readings = sheets.map(readOneSheet);
-  const repeats = checkAcross(readings.map(({ reading }) => reading.chart));
-  return sheets.map((sheet, i) => {
-    const { file } = sheet.found;
-    const leaveOut = new Map(repeats.filter((fault) => fault.file === file).map((fault) => [fault.row, fault]));
-    const options = { ...sheet.options, leaveOut };
-    return leaveOut.size > 0 ? readOneSheet({ ...sheet, options }) : (readings[i] ?? readOneSheet(sheet));
-  });
-}
-
-function readOneSheet({ found, options }: SheetToRead): NamedReading {
-  return { file: found.file, reading: readSheet(found, options) };
-}
-
-/** The value of a YAML file by its schema, or null when the file is absent; then its schema is not asked for either. */
-async function readSettings<T>(
-  found: FoundFile | null,
-  schemaOf: () => ZodType<T> | Promise<ZodType<T>>,
-): Promise<T | null> {
-  if (!found) return null;
-  const reading = await readYamlQuickly(found.bytes, await schemaOf(), found.file);
-  if (reading.kind === 'value') return reading.value;
-  throw new CommandProblem('faults', reading.problems.map(describeProblem).join('\n'));
-}
-
-/** Most seasons have neither file; the schemas take a while to build. */
-const loadProfileSchema = async () => (await import('../ingest/profile.ts')).profileSchema;
-const loadFormationSchema = async () => (await import('../ingest/formation/formation-schema.ts')).formationBookSchema;
 
 /** The opponent's own snaps; a sheet that names no offense is all theirs. */
 function theirSnaps(chart: Chart, opponent: string): Chart {
@@ -239,7 +152,7 @@ function holdsOthers(readings: readonly NamedReading[], opponent: string): boole
   });
 }
 
-function talliesOf({ counts }: SeasonFolder, { archive }: Sheets, opponent: string): CountsBesideFilm {
+function talliesOf({ counts }: SeasonFolder, { archive }: SeasonSheets, opponent: string): CountsBesideFilm {
   return readCountFiles(counts, () => ({ opponent, others: offensesIn(archive) }));
 }
 
@@ -275,3 +188,6 @@ function noSnaps(opponent: string, problems: readonly RowProblem[], unread: read
     : [];
   return [`no usable snap of ${opponent} was found`, ...problemLines(problems), ...hint, ...unread].join('\n');
 }
+
+/** Most seasons have no formation book; its schema takes a while to build. */
+const loadFormationSchema = async () => (await import('../ingest/formation/formation-schema.ts')).formationBookSchema;

@@ -1,0 +1,80 @@
+import { applyFormationBook } from '../ingest/formation/apply-formation-book.ts';
+import type { FormationBook } from '../ingest/formation/formation-schema.ts';
+import type { Profile } from '../ingest/profile.ts';
+import { readSheet, type SheetOptions, type SheetReading } from '../ingest/read-sheet.ts';
+import { checkAcross } from '../ingest/snap-checks.ts';
+import { readSettings } from './read-settings.ts';
+import type { FoundFile, SeasonFolder } from './season-folder.ts';
+
+/** A sheet's file with what was read from it. */
+export interface NamedReading {
+  readonly file: string;
+  readonly reading: SheetReading;
+}
+
+/** The sheets of a season, by what they are for. */
+export interface SeasonSheets {
+  readonly opponent: readonly NamedReading[];
+  readonly archive: readonly NamedReading[];
+  readonly ours: readonly NamedReading[];
+}
+
+/** Reads every sheet of a season through its profile; a snap that stands in two of them counts once. */
+export async function readSeasonSheets(folder: SeasonFolder, book: FormationBook | null): Promise<SeasonSheets> {
+  const profile = await readSettings(folder.profileFile, loadProfileSchema);
+  const archiveProfile = (await readSettings(folder.archiveProfileFile, loadProfileSchema)) ?? profile;
+  const ownProfile = await readSettings(folder.ownProfileFile, loadProfileSchema);
+  return {
+    opponent: booked(readOnce(sheetsOf(folder.opponent, sheetOptions('opponent', profile))), book),
+    archive: booked(
+      readOnce([
+        ...sheetsOf(folder.archive, sheetOptions('opponent', archiveProfile)),
+        ...sheetsOf(folder.earlierWeeks, sheetOptions('opponent', profile)),
+      ]),
+      book,
+    ),
+    ours: readOnce(sheetsOf(folder.ownFilm, sheetOptions('own', ownProfile))),
+  };
+}
+
+/** The sheets with what the formation book knows of their formations. */
+function booked(readings: readonly NamedReading[], book: FormationBook | null): readonly NamedReading[] {
+  if (!book) return readings;
+  return readings.map(({ file, reading }) => {
+    const { chart, problems } = applyFormationBook(reading.chart, book);
+    return { file, reading: { ...reading, chart, problems: [...reading.problems, ...problems] } };
+  });
+}
+
+function sheetOptions(kind: SheetOptions['kind'], profile: Profile | null): SheetOptions {
+  return profile ? { kind, profile } : { kind };
+}
+
+/** A file with how it is to be read. */
+interface SheetToRead {
+  readonly found: FoundFile;
+  readonly options: SheetOptions;
+}
+
+function sheetsOf(files: readonly FoundFile[], options: SheetOptions): SheetToRead[] {
+  return files.map((found) => ({ found, options }));
+}
+
+/** SeasonSheets in which every snap counts once: a file that repeats snaps of an earlier one is read without them. */
+function readOnce(sheets: readonly SheetToRead[]): NamedReading[] {
+  const readings = sheets.map(readOneSheet);
+  const repeats = checkAcross(readings.map(({ reading }) => reading.chart));
+  return sheets.map((sheet, i) => {
+    const { file } = sheet.found;
+    const leaveOut = new Map(repeats.filter((fault) => fault.file === file).map((fault) => [fault.row, fault]));
+    const options = { ...sheet.options, leaveOut };
+    return leaveOut.size > 0 ? readOneSheet({ ...sheet, options }) : (readings[i] ?? readOneSheet(sheet));
+  });
+}
+
+function readOneSheet({ found, options }: SheetToRead): NamedReading {
+  return { file: found.file, reading: readSheet(found, options) };
+}
+
+/** Most seasons have no profile; its schema takes a while to build. */
+const loadProfileSchema = async () => (await import('../ingest/profile.ts')).profileSchema;
