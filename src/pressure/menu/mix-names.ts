@@ -8,8 +8,9 @@ export interface MixNames {
   readonly worst: (s: number) => number;
   /** Whether a candidate is carried. */
   readonly carry: (c: number) => number;
-  /** Repetitions that teach a path, and a coverage. */
+  /** Repetitions that teach a path. */
   readonly path: (path: number) => number;
+  /** Repetitions that teach a coverage. */
   readonly coverage: (coverage: number) => number;
 }
 
