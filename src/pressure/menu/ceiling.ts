@@ -108,19 +108,32 @@ export function lowestCeiling(ceilings: readonly MenuCeiling[], set: readonly nu
  * @returns at `candidate * situations + situation`
  */
 export function snapWorth(problem: MenuProblem, prices: MenuMultipliers): Float64Array {
-  const { situations, answers, limits } = problem;
+  const { situations, limits, value, extraExplosives } = problem;
+  const count = situations.length;
   const pairCharge = pairCharges(problem, prices.pairs);
-  return problem.value.map((value, at) => {
-    const [c, s] = [Math.floor(at / situations.length), at % situations.length];
-    let against = 0;
-    for (let a = 0; a < answers; a++) {
-      against += (prices.answers[s * answers + a] as number) * (problem.byAnswer[at * answers + a] as number);
+  const worth = againstAnswers(problem, prices.answers);
+  for (let c = 0; c < problem.candidates.length; c++) {
+    const each = (prices.use[c] as number) - (pairCharge[c] as number);
+    for (let at = c * count; at < (c + 1) * count; at++) {
+      const risk = prices.explosives * (extraExplosives[at] as number);
+      const against = worth[at] as number;
+      worth[at] = limits.trust * (value[at] as number) + (1 - limits.trust) * against + each - risk;
     }
-    const risk = prices.explosives * (problem.extraExplosives[at] as number);
-    return (
-      limits.trust * value + (1 - limits.trust) * against + (prices.use[c] as number) - (pairCharge[c] as number) - risk
-    );
-  });
+  }
+  return worth;
+}
+
+/** Points saved a snap against the answers as they are weighted, at `candidate * situations + situation`. */
+function againstAnswers({ situations, answers, value, byAnswer }: MenuProblem, weights: Float64Array): Float64Array {
+  const each = situations.length * answers;
+  const against = new Float64Array(value.length);
+  for (let at = 0; at < against.length; at++) {
+    const from = (at * answers) % each;
+    let sum = 0;
+    for (let a = 0; a < answers; a++) sum += (weights[from + a] as number) * (byAnswer[at * answers + a] as number);
+    against[at] = sum;
+  }
+  return against;
 }
 
 function pairAllowances(problem: MenuProblem, pairs: Float64Array): Float64Array {
