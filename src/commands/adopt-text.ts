@@ -79,5 +79,9 @@ function problemText({ reading }: AdoptedSheet): string {
 function questionPart({ questions }: ProfileDraft): string {
   if (questions.length === 0) return 'No questions are left.\n';
   const lines = questions.flatMap((question) => ['', ...questionText(question)]);
-  return `${[`${questions.length} questions are left; they stand in the profile too:`, ...lines].join('\n')}\n`;
+  const left =
+    questions.length === 1
+      ? '1 question is left; it stands in the profile too:'
+      : `${questions.length} questions are left; they stand in the profile too:`;
+  return `${[left, ...lines].join('\n')}\n`;
 }

@@ -59,7 +59,7 @@ describe('adopting a sheet with headers of its own', () => {
     const sheet = join(week, 'opponent.csv');
     writeFileSync(join(week, 'answers.yaml'), 'play_kind/Z: screen\n');
     const open = run(['adopt', sheet, '--answers', join(week, 'answers.yaml'), '-o', join(week, 'open.yaml')]);
-    expect(open.out).toMatch(/1 questions are left/);
+    expect(open.out).toMatch(/1 question is left/);
     expect(readFileSync(join(week, 'open.yaml'), 'utf8')).toMatch(/# +Answer with: --answer "play_kind\/W=/);
     const settled = run([
       'adopt',
