@@ -7,8 +7,9 @@ import { type ChainData, fitChain } from './chain.ts';
 import type { ChainFit } from './chain-fit.ts';
 import { type ChainTally, type TargetCodes, tallyGame, tallyGames } from './chain-tally.ts';
 import { type ChainTree, chainTree } from './chain-tree.ts';
-import type { TargetDefinition } from './target.ts';
+import { RUN_OR_PASS, type TargetDefinition } from './target.ts';
 import { TARGET_STRENGTHS } from './target-strengths.ts';
+import { hidesPasses, splitByRunOrPass, toldAnswers } from './told-answers.ts';
 
 /** Before the look is known, or with it. */
 export type ChainKind = 'plan' | 'line';
@@ -23,9 +24,14 @@ export interface ForecastFilm {
   readonly trees: Readonly<Record<ChainKind, ChainTree>>;
   /** How many snaps each row stands for; null where every row is one snap. */
   readonly snapWeights: Float64Array | null;
-  /** The class codes of a target on all snaps. */
-  readonly codesOf: (definition: TargetDefinition) => TargetCodes;
+  /** The class codes of a target on all snaps as they were charted. */
+  readonly chartedCodesOf: CodesOf;
+  /** The same, without the answers of games that do not tell their passes apart. */
+  readonly codesOf: CodesOf;
 }
+
+/** Class codes of a target. */
+export type CodesOf = (definition: TargetDefinition) => TargetCodes;
 
 /**
  * Reads two charts for the forecast.
@@ -36,22 +42,31 @@ export interface ForecastFilm {
 export function forecastFilm(chart: Chart, archive: Chart | null, cuts: SituationCuts): ForecastFilm {
   const own = snapCells(chart, cuts);
   const cells = archive === null ? own : joinCells(own, snapCells(archive, cuts));
+  const ownGames = offenseGames(chart);
+  const archiveGames = archive === null ? [] : offenseGames(archive).map((game) => moved(game, chart.size));
+  const chartedCodesOf = codesOnce(({ classes, codes }) => ({
+    classes: classes.length,
+    codes: archive === null ? codes(chart, cuts) : joinCodes(codes(chart, cuts), codes(archive, cuts)),
+  }));
   return {
     cells,
     ownSize: chart.size,
-    ownGames: offenseGames(chart),
-    archiveGames: archive === null ? [] : offenseGames(archive).map((game) => moved(game, chart.size)),
+    ownGames,
+    archiveGames,
     trees: forecastTrees(cells),
     snapWeights: null,
-    codesOf: codesOnce(({ classes, codes }) => ({
-      classes: classes.length,
-      codes: archive === null ? codes(chart, cuts) : joinCodes(codes(chart, cuts), codes(archive, cuts)),
-    })),
+    chartedCodesOf,
+    codesOf: codesOnce((definition) => {
+      const charted = chartedCodesOf(definition);
+      if (definition.target !== 'answer') return charted;
+      const { codes } = chartedCodesOf(RUN_OR_PASS);
+      return { ...charted, codes: toldAnswers(charted.codes, codes, [...ownGames, ...archiveGames]) };
+    }),
   };
 }
 
 /** Works out the codes of a target when they are first asked for: every chain and every tell of it asks again. */
-function codesOnce(codesOf: ForecastFilm['codesOf']): ForecastFilm['codesOf'] {
+function codesOnce(codesOf: CodesOf): CodesOf {
   const known = new Map<TargetDefinition, TargetCodes>();
   return (definition) => {
     const found = known.get(definition) ?? codesOf(definition);
@@ -80,10 +95,15 @@ export interface FittedTarget {
 
 /** Fits one chain of a target to the film. */
 export function fitTarget(film: ForecastFilm, definition: TargetDefinition, kind: ChainKind): FittedTarget {
-  return fitTargetOn(film, definition, {
-    tree: film.trees[kind],
-    strengths: TARGET_STRENGTHS[definition.target][kind],
-  });
+  const cells = { tree: film.trees[kind], strengths: TARGET_STRENGTHS[definition.target][kind] };
+  const fitted = fitTargetOn(film, definition, cells);
+  if (definition.target !== 'answer') return fitted;
+  const { codes } = film.codesOf(RUN_OR_PASS);
+  if (!hidesPasses(fitted.target.codes, codes, film.ownSize)) return fitted;
+  // Runs are told where passes are not: they say which run, and the few passes told say which pass.
+  const charted = fitTargetOn({ ...film, codesOf: film.chartedCodesOf }, definition, cells).fit;
+  const { shares } = splitByRunOrPass(charted, fitTarget(film, RUN_OR_PASS, kind).fit);
+  return { ...fitted, fit: { ...fitted.fit, shares } };
 }
 
 /** Fits a target to the film over cells of one's own choosing. */

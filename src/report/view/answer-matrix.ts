@@ -52,7 +52,9 @@ function snapNote(cell: Forecast): string {
 }
 
 function matrixTitle(plan: WeekPlan): string {
-  const screens = matrixCells(plan)
+  const cells = matrixCells(plan);
+  if (cells.every(({ ownSnaps }) => ownSnaps === 0)) return 'Answers by situation, none of them told by this film';
+  const screens = cells
     .map((cell) => ({ cell, share: cell.classes.find((entry) => entry.name === 'screen')?.share ?? 0 }))
     .sort((a, b) => b.share - a.share)[0];
   if (screens === undefined) return 'Answers by situation';

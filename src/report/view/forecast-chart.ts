@@ -1,4 +1,4 @@
-import type { ForecastClass } from '../../pressure/forecast/forecast-result.ts';
+import type { Forecast, ForecastClass } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { IntervalRow } from '../chart/interval-row.ts';
 import { intervalSpec } from '../chart/interval-spec.ts';
@@ -45,6 +45,12 @@ function forecastRow(entry: ForecastClass, thin: boolean): IntervalRow {
 function forecastTitle(plan: WeekPlan): string {
   const overall = forecastsOf(plan, 'answer').find((entry) => entry.situation === ALL_SITUATIONS);
   const [first, second] = [...(overall?.classes ?? [])].sort((a, b) => b.share - a.share);
-  if (first === undefined || second === undefined) return 'What they do with the ball';
+  if (overall === undefined || first === undefined || second === undefined) return 'What they do with the ball';
+  if (overall.ownSnaps === 0) return notTold(overall);
   return `Expect ${answerLabel(first.name).toLowerCase()} on ${percent(first.share)} of snaps, then ${answerLabel(second.name).toLowerCase()} on ${percent(second.share)}`;
+}
+
+function notTold({ mostlyFrom }: Forecast): string {
+  const instead = mostlyFrom === 'the archive' ? 'other offenses stand in for them' : 'how they pass is not known';
+  return `Their answers cannot be told from this film: ${instead}`;
 }

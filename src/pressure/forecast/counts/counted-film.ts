@@ -1,7 +1,7 @@
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import type { OffenseGame } from '../../snap/offense-game.ts';
 import { joinCells, joinCodes, type SnapCells } from '../../snap/snap-cells.ts';
-import { type ForecastFilm, forecastTrees } from '../forecast-film.ts';
+import { type CodesOf, type ForecastFilm, forecastTrees } from '../forecast-film.ts';
 import type { TargetDefinition } from '../target.ts';
 import { ANY, COUNT_SITUATIONS, COUNT_STATES, type CountRow, GAMES, SNAPS } from './count-row.ts';
 
@@ -21,11 +21,16 @@ export function withCounts(film: ForecastFilm, counts: readonly CountRow[]): For
     archiveGames: [...film.archiveGames, ...countedGames(counts, rows, film.cells.size)],
     trees: forecastTrees(cells),
     snapWeights: joinWeights(film, rows, SNAPS),
-    codesOf: (definition) => {
-      const { codes, classes } = film.codesOf(definition);
-      const weights = joinWeights(film, rows, definition.target);
-      return { classes, codes: joinCodes(codes, classCodes(rows, definition)), weights };
-    },
+    chartedCodesOf: withTallies(film, rows, film.chartedCodesOf),
+    codesOf: withTallies(film, rows, film.codesOf),
+  };
+}
+
+function withTallies(film: ForecastFilm, rows: readonly CountRow[], codesOf: CodesOf): CodesOf {
+  return (definition) => {
+    const { codes, classes } = codesOf(definition);
+    const weights = joinWeights(film, rows, definition.target);
+    return { classes, codes: joinCodes(codes, classCodes(rows, definition)), weights };
   };
 }
 

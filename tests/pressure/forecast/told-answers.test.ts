@@ -1,0 +1,73 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
+import { ANSWERS } from '../../../src/ingest/vocabulary.ts';
+import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { forecastWeek } from '../../../src/pressure/forecast/forecast.ts';
+import { hidesPasses, toldAnswers } from '../../../src/pressure/forecast/told-answers.ts';
+import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';
+
+const settings = weekSettingsSchema.parse({ opponent: 'Cedar Falls', snaps: 60 });
+const [RUN, QUICK, DROPBACK] = ['run', 'quick', 'dropback'].map((word) => (ANSWERS as readonly string[]).indexOf(word));
+
+const snapsOf = (kinds: readonly string[]): SnapRecord[] =>
+  kinds.map((play_kind, i) => ({ game: 'w01', snap: i + 1, down: 1 + (i % 3), to_go: 10, play_kind }) as SnapRecord);
+
+function overall(kinds: readonly string[], archive: readonly string[] | null = null) {
+  const { forecasts } = forecastWeek({
+    chart: chartFromRecords(snapsOf(kinds)),
+    archive: archive && chartFromRecords(snapsOf(archive).map((snap) => ({ ...snap, offense: 'Elm Park' }))),
+    settings,
+    seed: 1,
+  });
+  const of = (target: string) => forecasts.find((cell) => cell.target === target && cell.situation === 'all')!;
+  const shareOf = (target: string, name: string) => of(target).classes.find((part) => part.name === name)!.share;
+  return { answer: of('answer'), shareOf };
+}
+
+const times = (count: number, kind: string) => new Array<string>(count).fill(kind);
+
+describe('answers of a film that charts passes only as passes', () => {
+  it('do not say that they only run: run or pass has its say', () => {
+    const { answer, shareOf } = overall([...times(60, 'run'), ...times(80, 'pass')]);
+    const runs = shareOf('answer', 'run') + shareOf('answer', 'quarterback_run');
+    expect(runs).toBeCloseTo(shareOf('run_or_pass', 'run'), 9);
+    expect(Math.abs(runs - 60 / 140)).toBeLessThan(0.03);
+    expect(shareOf('answer', 'run')).toBeGreaterThan(20 * shareOf('answer', 'quarterback_run'));
+    expect(answer.ownSnaps).toBe(0);
+    expect(answer.mostlyFrom).toBe('nothing charted');
+  });
+
+  it('keep run or pass wherever some passes hide what they are, whatever the film', () => {
+    const kind = fc.constantFrom('run', 'quarterback_run', 'pass', 'quick', 'screen', 'dropback');
+    fc.assert(
+      fc.property(fc.array(kind, { minLength: 1, maxLength: 60 }), fc.option(fc.array(kind)), (kinds, archive) => {
+        fc.pre(kinds.includes('pass'));
+        const { answer, shareOf } = overall(kinds, archive);
+        const runs = shareOf('answer', 'run') + shareOf('answer', 'quarterback_run');
+        expect(runs).toBeCloseTo(shareOf('run_or_pass', 'run'), 9);
+        expect(answer.classes.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 9);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('leave a film alone that tells every pass', () => {
+    const { answer } = overall([...times(60, 'run'), ...times(50, 'quick'), ...times(30, 'dropback')]);
+    expect(answer.ownSnaps).toBe(140);
+    expect(answer.classes.map(({ film }) => film.count)).toEqual([60, 0, 0, 50, 30, 0, 0]);
+  });
+
+  it('are left out game by game, from the first game of which less than half of the passes are told', () => {
+    const answers = Uint8Array.of(RUN!, QUICK!, NOT_KNOWN, RUN!, DROPBACK!, NOT_KNOWN, NOT_KNOWN, RUN!);
+    const runOrPass = Uint8Array.of(0, 1, 1, 0, 1, 1, 1, 0);
+    const games = [{ rows: [0, 1, 2] }, { rows: [3, 4, 5, 6] }, { rows: [7] }];
+    expect([...toldAnswers(answers, runOrPass, games)]).toEqual([
+      ...[RUN, QUICK, NOT_KNOWN],
+      ...times(4, '').map(() => NOT_KNOWN),
+      RUN,
+    ]);
+    expect(hidesPasses(answers, runOrPass, 2)).toBe(false);
+    expect(hidesPasses(answers, runOrPass, 3)).toBe(true);
+  });
+});
