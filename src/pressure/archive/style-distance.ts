@@ -1,10 +1,13 @@
 import type { Chart } from '../../ingest/chart.ts';
 import { ANSWERS } from '../../ingest/vocabulary.ts';
 import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { runOrPassCodes } from '../forecast/target.ts';
 import { motionCodes } from '../forecast/target-codes.ts';
+import { toldAnswers } from '../forecast/told-answers.ts';
 import { answerCodes } from '../snap/answer.ts';
 import { LOOKS, lookCodes, RECEIVER_LOOKS, receiverCodes } from '../snap/look.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
+import { offenseGames } from '../snap/offense-game.ts';
 
 /** Fewer charted snaps on either side make a trait no comparison; common practice, no source. */
 const LEAST = 20;
@@ -50,7 +53,10 @@ interface Trait {
 }
 
 const TRAITS: readonly Trait[] = [
-  { classes: ANSWERS.length, codes: answerCodes },
+  {
+    classes: ANSWERS.length,
+    codes: (chart, cuts) => toldAnswers(answerCodes(chart, cuts), runOrPassCodes(chart), offenseGames(chart)),
+  },
   { classes: LOOKS.length, codes: lookCodes },
   { classes: RECEIVER_LOOKS.length, codes: receiverCodes },
   { classes: 2, codes: (chart) => motionCodes(chart) },

@@ -3,6 +3,7 @@ import type { SituationCuts } from '../../ingest/week-settings.ts';
 import { mean, standardError } from '../../stats/quantile.ts';
 import type { Forecast, ForecastChapter, Target } from '../forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../forecast/target.ts';
+import { toldCodes } from '../forecast/told-codes.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { SITUATIONS, situationCodes } from '../snap/situation.ts';
 
@@ -29,10 +30,11 @@ const HALF = 0.5;
 /** Every target charted in the game, scored snap by snap against the plain rates of the film. */
 export function reviewScores(chapter: ForecastChapter, game: Chart, cuts: SituationCuts): readonly TargetReview[] {
   const situations = situationCodes(game, cuts);
-  return TARGET_DEFINITIONS.flatMap(({ target, codes }) => {
+  return TARGET_DEFINITIONS.flatMap((definition) => {
+    const { target } = definition;
     const all = chapter.forecasts.find((entry) => entry.target === target && entry.situation === 'all');
     if (!all) return [];
-    const scored = [...codes(game, cuts)].flatMap((code, i) => {
+    const scored = [...toldCodes(definition, game, cuts)].flatMap((code, i) => {
       if (code === NOT_KNOWN || code >= all.classes.length) return [];
       const id = SITUATIONS[situations[i] ?? NOT_KNOWN]?.id ?? 'all';
       const here = chapter.forecasts.find((entry) => entry.target === target && entry.situation === id) ?? all;

@@ -4,6 +4,7 @@ import { type Share, share } from '../../stats/share.ts';
 import type { Target, Tell } from '../forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../forecast/target.ts';
 import { tellFeatures } from '../forecast/tell-feature.ts';
+import { toldCodes } from '../forecast/told-codes.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 
 /** A tell of Sunday's report in the game. */
@@ -29,7 +30,7 @@ export function reviewTells(tells: readonly Tell[], game: Chart, cuts: Situation
   return tells.map((tell) => {
     const definition = TARGET_DEFINITIONS.find(({ target }) => target === tell.target);
     const wanted = definition?.classes.indexOf(tell.follows) ?? -1;
-    const codes = definition?.codes(game, cuts) ?? new Uint8Array(game.size).fill(NOT_KNOWN);
+    const codes = definition ? toldCodes(definition, game, cuts) : new Uint8Array(game.size).fill(NOT_KNOWN);
     const parts = tell.description.split(', ');
     const seen = [...codes.keys()].filter(
       (i) => codes[i] !== NOT_KNOWN && parts.every((words) => features.some((feature) => feature.wordsAt(i) === words)),

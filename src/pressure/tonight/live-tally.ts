@@ -2,6 +2,7 @@ import type { Chart } from '../../ingest/chart.ts';
 import type { SituationCuts } from '../../ingest/week-settings.ts';
 import type { Target } from '../forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../forecast/target.ts';
+import { toldCodes } from '../forecast/told-codes.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { SITUATIONS, situationCodes } from '../snap/situation.ts';
 
@@ -24,8 +25,9 @@ export interface LiveTally {
 export function liveTallies(snaps: Chart, cuts: SituationCuts): readonly LiveTally[] {
   const live = asOneFile(snaps);
   const situations = situationCodes(live, cuts);
-  return TARGET_DEFINITIONS.map(({ target, classes, codes }) => {
-    const classOf = codes(live, cuts);
+  return TARGET_DEFINITIONS.map((definition) => {
+    const { target, classes } = definition;
+    const classOf = toldCodes(definition, live, cuts);
     const bySituation = new Map<string, number[]>();
     for (let i = 0; i < live.size; i++) {
       const code = classOf[i] ?? NOT_KNOWN;

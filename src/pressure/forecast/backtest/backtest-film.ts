@@ -6,7 +6,8 @@ import { lineLevels, planLevels, type SnapCells, snapCells } from '../../snap/sn
 import type { TargetCodes } from '../chain-tally.ts';
 import { type ChainTree, chainTree } from '../chain-tree.ts';
 import type { ChainKind } from '../forecast-film.ts';
-import type { TargetDefinition } from '../target.ts';
+import { runOrPassCodes, type TargetDefinition } from '../target.ts';
+import { toldAnswers } from '../told-answers.ts';
 import { withoutOutcome } from './without-outcome.ts';
 
 /** A game of one offense in one season. */
@@ -42,9 +43,11 @@ export function backtestFilm(chart: Chart, cuts: SituationCuts, seasons?: readon
   };
 }
 
-/** The class of every snap as charted. */
-export function chartedCodes(film: BacktestFilm, definition: TargetDefinition): TargetCodes {
-  return { codes: definition.codes(film.chart, film.cuts), classes: definition.classes.length };
+/** The class of every snap as charted, without the answers of games that do not tell their passes apart. */
+export function chartedCodes({ chart, cuts, games }: BacktestFilm, definition: TargetDefinition): TargetCodes {
+  const charted = definition.codes(chart, cuts);
+  const codes = definition.target === 'answer' ? toldAnswers(charted, runOrPassCodes(chart), games) : charted;
+  return { codes, classes: definition.classes.length };
 }
 
 /**

@@ -8,6 +8,7 @@ import { tallyGames } from '../chain-tally.ts';
 import type { FittedTarget, ForecastFilm } from '../forecast-film.ts';
 import type { BacktestTarget, BacktestVerdict } from '../forecast-result.ts';
 import { TARGET_STRENGTHS } from '../target-strengths.ts';
+import { toldCodes } from '../told-codes.ts';
 import { type BacktestWindow, backtestWindows } from './backtest-window.ts';
 import type { Predict } from './forecast-method.ts';
 import { plainShares } from './plain-shares.ts';
@@ -76,7 +77,7 @@ function gameLosses({ chart, cuts }: VerdictInput, fitted: FittedTarget, { test,
   const { definition, tree, archive, target } = fitted;
   const { classes } = target;
   const rows = test.rows.filter((row) => target.codes[row] !== NOT_KNOWN);
-  const codes = definition.codes(withoutOutcome(chart, test.rows), cuts);
+  const codes = toldCodes(definition, withoutOutcome(chart, test.rows), cuts);
   const known = { codes, classes };
   const tally = tallyGames(
     tree,

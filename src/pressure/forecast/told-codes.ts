@@ -1,0 +1,16 @@
+import type { Chart } from '../../ingest/chart.ts';
+import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { offenseGames } from '../snap/offense-game.ts';
+import { runOrPassCodes, type TargetDefinition } from './target.ts';
+import { toldAnswers } from './told-answers.ts';
+
+/**
+ * The class of every snap of a chart that counts for a target: as charted, without the answers of games that do not tell
+ * their passes apart.
+ *
+ * @param cuts - the staff's cut-offs
+ */
+export function toldCodes({ target, codes }: TargetDefinition, chart: Chart, cuts: SituationCuts): Uint8Array {
+  const charted = codes(chart, cuts);
+  return target === 'answer' ? toldAnswers(charted, runOrPassCodes(chart), offenseGames(chart)) : charted;
+}
