@@ -1,13 +1,13 @@
 import type { Chart } from '../../ingest/chart.ts';
 import { ANSWERS } from '../../ingest/vocabulary.ts';
 import type { SituationCuts } from '../../ingest/week-settings.ts';
-import { runOrPassCodes } from '../forecast/target.ts';
 import { motionCodes } from '../forecast/target-codes.ts';
-import { toldAnswers } from '../forecast/told-answers.ts';
 import { answerCodes } from '../snap/answer.ts';
 import { LOOKS, lookCodes, RECEIVER_LOOKS, receiverCodes } from '../snap/look.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { offenseGames } from '../snap/offense-game.ts';
+import { runOrPassCodes } from '../snap/run-or-pass.ts';
+import { toldAnswers } from '../snap/told-answers.ts';
 
 /** Fewer charted snaps on either side make a trait no comparison; common practice, no source. */
 const LEAST = 20;

@@ -2,11 +2,11 @@ import { type Chart, textAt } from '../../ingest/chart.ts';
 import { ANSWERS, type Answer, BACK_ACTIONS } from '../../ingest/vocabulary.ts';
 import type { SituationCuts } from '../../ingest/week-settings.ts';
 import type { Target } from '../forecast/forecast-result.ts';
-import { runOrPassCodes } from '../forecast/target.ts';
 import { backJobCodes, protectorCodes } from '../forecast/target-codes.ts';
 import { answerCodes } from '../snap/answer.ts';
 import { RECEIVER_LOOKS, receiverCodes } from '../snap/look.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
+import { runOrPassCodes } from '../snap/run-or-pass.ts';
 import type { SheetRow } from './judgement-sheet.ts';
 import { namedConcepts } from './named-concept.ts';
 

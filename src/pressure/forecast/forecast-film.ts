@@ -3,13 +3,14 @@ import type { SituationCuts } from '../../ingest/week-settings.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { type OffenseGame, offenseGames } from '../snap/offense-game.ts';
 import { joinCells, joinCodes, lineLevels, planLevels, type SnapCells, snapCells } from '../snap/snap-cells.ts';
+import { hidesPasses, toldAnswers } from '../snap/told-answers.ts';
 import { type ChainData, fitChain } from './chain.ts';
 import type { ChainFit } from './chain-fit.ts';
 import { type ChainTally, type TargetCodes, tallyGame, tallyGames } from './chain-tally.ts';
 import { type ChainTree, chainTree } from './chain-tree.ts';
+import { splitByRunOrPass } from './split-by-run-or-pass.ts';
 import { RUN_OR_PASS, type TargetDefinition } from './target.ts';
 import { TARGET_STRENGTHS } from './target-strengths.ts';
-import { hidesPasses, splitByRunOrPass, toldAnswers } from './told-answers.ts';
 
 /** Before the look is known, or with it. */
 export type ChainKind = 'plan' | 'line';

@@ -2,10 +2,8 @@ import type { Chart } from '../../ingest/chart.ts';
 import { ANSWERS, BACK_ACTIONS } from '../../ingest/vocabulary.ts';
 import type { SituationCuts } from '../../ingest/week-settings.ts';
 import { answerCodes } from '../snap/answer.ts';
-import { codesBySnap } from '../snap/codes-by-snap.ts';
 import { SLIDE_DIRECTIONS, slideCodes } from '../snap/field-side.ts';
-import { NOT_KNOWN } from '../snap/not-known.ts';
-import { wordClasses } from '../snap/word-classes.ts';
+import { runOrPassCodes } from '../snap/run-or-pass.ts';
 import type { Target } from './forecast-result.ts';
 import { backJobCodes, motionCodes, protectorCodes, quickReleaseCodes, screenCodes } from './target-codes.ts';
 
@@ -71,16 +69,6 @@ export const TARGET_DEFINITIONS: readonly TargetDefinition[] = [
     codes: backJobCodes,
   },
 ];
-
-/** Run or pass, told by the play kind alone: a bare `pass` is a pass even where the answer is not known. */
-export function runOrPassCodes(chart: Chart): Uint8Array {
-  const hadToPass = wordClasses(chart, 'result', (result) => result === 'scramble' || result === 'sack');
-  const kindAt = wordClasses(chart, 'play_kind', (kind) => {
-    if (kind === undefined) return NOT_KNOWN;
-    return kind === 'run' || kind === 'quarterback_run' ? 0 : 1;
-  });
-  return codesBySnap(chart.size, (i) => (hadToPass(i) ? 1 : kindAt(i)));
-}
 
 function slideTarget(target: Target, label: string, reference: 'back' | 'field' | 'strength'): TargetDefinition {
   return { target, label, classes: SLIDE_DIRECTIONS, per: 'pass', codes: (chart) => slideCodes(chart, reference) };

@@ -1,8 +1,9 @@
 import type { Chart } from '../../ingest/chart.ts';
 import type { SituationCuts } from '../../ingest/week-settings.ts';
 import { offenseGames } from '../snap/offense-game.ts';
-import { runOrPassCodes, type TargetDefinition } from './target.ts';
-import { toldAnswers } from './told-answers.ts';
+import { runOrPassCodes } from '../snap/run-or-pass.ts';
+import { toldAnswers } from '../snap/told-answers.ts';
+import type { TargetDefinition } from './target.ts';
 
 /**
  * The class of every snap of a chart that counts for a target: as charted, without the answers of games that do not tell

@@ -1,9 +1,9 @@
 import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
 import { BACK_ACTIONS } from '../../ingest/vocabulary.ts';
 import { type Share, share } from '../../stats/share.ts';
-import { runOrPassCodes } from '../forecast/target.ts';
 import { type SlideReference, slideCodes } from '../snap/field-side.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
+import { runOrPassCodes } from '../snap/run-or-pass.ts';
 
 /** One of the back's jobs. */
 export type BackJob = (typeof BACK_ACTIONS)[number];

@@ -7,7 +7,10 @@ import { FIELD_ZONES, fieldZoneCodes } from './field-zone.ts';
 import { GAME_STATES, gameStateCodes } from './game-state.ts';
 import { LOOKS, lookCodes } from './look.ts';
 import { NOT_KNOWN } from './not-known.ts';
+import { offenseGames } from './offense-game.ts';
+import { PASS, runOrPassCodes } from './run-or-pass.ts';
 import { SITUATIONS, situationCodes } from './situation.ts';
+import { toldAnswers } from './told-answers.ts';
 
 /** A property every snap has once: the word it has on a snap, or undefined where it was not charted. */
 export type SnapWord = (index: number) => string | undefined;
@@ -50,6 +53,7 @@ export function parseCondition(text: string, chart: Chart, cuts: SituationCuts):
       rule: `asks for "${name}", which is neither a column nor one of ${Object.keys(DERIVED).join(', ')}`,
     };
   if (sign !== '=') return { kind: 'problem', rule: `compares words by ${sign}; use =` };
+  if (name.toLowerCase() === 'answer') return derivedTest('answer', value, { chart, cuts });
   return wordTest(words, value, wordsOf(name.toLowerCase()));
 }
 
@@ -78,11 +82,35 @@ function bareWord(word: string, chart: Chart, cuts: SituationCuts): ParsedCondit
   const name = (Object.keys(DERIVED) as DerivedName[]).find((candidate) =>
     (DERIVED[candidate] as readonly string[]).includes(word),
   );
-  if (name) return wordTest(derivedWords(name, chart, cuts), word, DERIVED[name]);
+  if (name) return derivedTest(name, word, { chart, cuts });
   return {
     kind: 'problem',
     rule: `is none of: ${Object.values(DERIVED).flat().join(', ')}; or write column=word, such as slide=left`,
   };
+}
+
+/** What a derived property is asked of. */
+interface Film {
+  readonly chart: Chart;
+  readonly cuts: SituationCuts;
+}
+
+function derivedTest(name: DerivedName, value: string, { chart, cuts }: Film): ParsedCondition {
+  const parsed = wordTest(derivedWords(name, chart, cuts), value, DERIVED[name]);
+  return name === 'answer' && parsed.kind === 'test'
+    ? { kind: 'test', test: answerTest(parsed.test, value, { chart, cuts }) }
+    : parsed;
+}
+
+/**
+ * An answer asked for: a pass is no run, however little else was charted of it; and which pass it was is asked only in
+ * games that tell their passes apart, or runs alone would be counted.
+ */
+function answerTest(test: SnapTest, answer: string, { chart, cuts }: Film): SnapTest {
+  const runOrPass = runOrPassCodes(chart);
+  if (/run$/i.test(answer)) return (index) => (runOrPass[index] === PASS ? false : test(index));
+  const told = toldAnswers(answerCodes(chart, cuts), runOrPass, offenseGames(chart));
+  return (index) => (told[index] === NOT_KNOWN ? undefined : test(index));
 }
 
 function wordsOf(name: string): readonly string[] | undefined {

@@ -33,6 +33,21 @@ describe('tendencyOf', () => {
     expect(answer.rows.find((row) => row.value === '1')?.share.estimate).toBeNull();
   });
 
+  it('takes a pass for no run, and asks which pass only where a game tells its passes apart', () => {
+    const kinds = ['run', 'run', 'pass', 'pass', 'pass', 'screen'];
+    const untold = chartFromRecords(kinds.map((play_kind) => ({ game: 'w01', down: 1, to_go: 10, play_kind })));
+    const totalOf = (of: string) => {
+      const answer = tendencyOf(untold, { of, when: [], by: 'down' }, cuts);
+      if (answer.kind !== 'rows') throw new Error('expected rows');
+      const { share, notCharted } = answer.total;
+      return [share.count, share.trials, notCharted];
+    };
+    expect(totalOf('run')).toEqual([2, 6, 0]);
+    expect(totalOf('answer=run')).toEqual([2, 6, 0]);
+    expect(totalOf('screen')).toEqual([0, 0, 6]);
+    expect(totalOf('play_kind=screen')).toEqual([1, 6, 0]);
+  });
+
   it.each(['constructor=1', '__proto__=1', 'toString=a', 'valueOf=1', 'constructor', '__proto__'])(
     'says of %s that there is no such name, as of any other: every object has it',
     (name) => {

@@ -2,12 +2,13 @@ import { type Chart, selectSnaps } from '../../../ingest/chart.ts';
 import type { SituationCuts } from '../../../ingest/week-settings.ts';
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import { type OffenseGame, offenseGames } from '../../snap/offense-game.ts';
+import { runOrPassCodes } from '../../snap/run-or-pass.ts';
 import { lineLevels, planLevels, type SnapCells, snapCells } from '../../snap/snap-cells.ts';
+import { toldAnswers } from '../../snap/told-answers.ts';
 import type { TargetCodes } from '../chain-tally.ts';
 import { type ChainTree, chainTree } from '../chain-tree.ts';
 import type { ChainKind } from '../forecast-film.ts';
-import { runOrPassCodes, type TargetDefinition } from '../target.ts';
-import { toldAnswers } from '../told-answers.ts';
+import type { TargetDefinition } from '../target.ts';
 import { withoutOutcome } from './without-outcome.ts';
 
 /** A game of one offense in one season. */

@@ -1,7 +1,8 @@
 import { createRandom } from '../../../stats/random.ts';
 import { NOT_KNOWN } from '../../snap/not-known.ts';
+import { runOrPassCodes } from '../../snap/run-or-pass.ts';
 import type { TargetCodes } from '../chain-tally.ts';
-import { runOrPassCodes, TARGET_DEFINITIONS, type TargetDefinition } from '../target.ts';
+import { TARGET_DEFINITIONS, type TargetDefinition } from '../target.ts';
 import { archiveTallies } from './archive-tallies.ts';
 import { type BacktestFilm, type BacktestGame, chartedCodes, codesWithoutGame } from './backtest-film.ts';
 import type { BacktestResult, TargetScore } from './backtest-result.ts';

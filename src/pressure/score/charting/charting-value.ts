@@ -1,7 +1,7 @@
 import { type Chart, chartedCount, textAt } from '../../../ingest/chart.ts';
 import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
 import { percentWords } from '../../evidence/percent-words.ts';
-import { runOrPassCodes } from '../../forecast/target.ts';
+import { runOrPassCodes } from '../../snap/run-or-pass.ts';
 import type { ScoreModel } from '../family/family-score-model.ts';
 import type { ScoredWeek } from '../family/family-score-week.ts';
 import { FAMILY_WORDS } from '../family-words.ts';

@@ -5,7 +5,7 @@ import { weekSettingsSchema } from '../../../../src/ingest/week-settings.ts';
 import { fitArchive, fitOpponent } from '../../../../src/pressure/forecast/additive/additive.ts';
 import type { AdditiveReading } from '../../../../src/pressure/forecast/additive/additive-families.ts';
 import { additiveFilm } from '../../../../src/pressure/forecast/additive/additive-film.ts';
-import { runOrPassCodes } from '../../../../src/pressure/forecast/target.ts';
+import { runOrPassCodes } from '../../../../src/pressure/snap/run-or-pass.ts';
 import { snapCells } from '../../../../src/pressure/snap/snap-cells.ts';
 import { createRandom } from '../../../../src/stats/random.ts';
 

@@ -1,14 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
-import { ANSWERS } from '../../../src/ingest/vocabulary.ts';
 import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
 import { forecastWeek } from '../../../src/pressure/forecast/forecast.ts';
-import { hidesPasses, toldAnswers } from '../../../src/pressure/forecast/told-answers.ts';
-import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';
 
 const settings = weekSettingsSchema.parse({ opponent: 'Cedar Falls', snaps: 60 });
-const [RUN, QUICK, DROPBACK] = ['run', 'quick', 'dropback'].map((word) => (ANSWERS as readonly string[]).indexOf(word));
 
 const snapsOf = (kinds: readonly string[]): SnapRecord[] =>
   kinds.map((play_kind, i) => ({ game: 'w01', snap: i + 1, down: 1 + (i % 3), to_go: 10, play_kind }) as SnapRecord);
@@ -56,18 +52,5 @@ describe('answers of a film that charts passes only as passes', () => {
     const { answer } = overall([...times(60, 'run'), ...times(50, 'quick'), ...times(30, 'dropback')]);
     expect(answer.ownSnaps).toBe(140);
     expect(answer.classes.map(({ film }) => film.count)).toEqual([60, 0, 0, 50, 30, 0, 0]);
-  });
-
-  it('are left out game by game, from the first game of which less than half of the passes are told', () => {
-    const answers = Uint8Array.of(RUN!, QUICK!, NOT_KNOWN, RUN!, DROPBACK!, NOT_KNOWN, NOT_KNOWN, RUN!);
-    const runOrPass = Uint8Array.of(0, 1, 1, 0, 1, 1, 1, 0);
-    const games = [{ rows: [0, 1, 2] }, { rows: [3, 4, 5, 6] }, { rows: [7] }];
-    expect([...toldAnswers(answers, runOrPass, games)]).toEqual([
-      ...[RUN, QUICK, NOT_KNOWN],
-      ...times(4, '').map(() => NOT_KNOWN),
-      RUN,
-    ]);
-    expect(hidesPasses(answers, runOrPass, 2)).toBe(false);
-    expect(hidesPasses(answers, runOrPass, 3)).toBe(true);
   });
 });
