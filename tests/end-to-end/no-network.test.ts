@@ -80,8 +80,21 @@ describe('without network, other programs and code made from text', () => {
     ['half-time', ['adjust']],
     ['script', ['script']],
     ['check', ['check', '--json']],
+    ['review', ['review']],
+    ['tendency', ['tendency', '--of', 'run']],
+    ['counts', ['counts']],
+    ['backtest', ['backtest']],
   ])('%s does all its work', (_, [command, ...rest]) => {
     const ended = runWithout([command ?? '', join(season, 'week-09'), ...rest]);
+    expect(ended.stderr).not.toMatch(/not allowed|Code generation|bug of ours/);
+    expect(ended.status).toBe(0);
+    expect(readFileSync(uses, 'utf8')).toBe('');
+  });
+
+  it('adopt drafts a profile from a sheet', () => {
+    const sheet = join(folder, 'film.csv');
+    writeFileSync(sheet, readFileSync(join(season, 'week-09/opponent-latest.csv'), 'utf8').replace('play_kind', 'R/P'));
+    const ended = runWithout(['adopt', sheet]);
     expect(ended.stderr).not.toMatch(/not allowed|Code generation|bug of ours/);
     expect(ended.status).toBe(0);
     expect(readFileSync(uses, 'utf8')).toBe('');
