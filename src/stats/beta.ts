@@ -19,7 +19,7 @@ export function betaCdf(x: number, a: number, b: number): number {
 }
 
 /**
- * The value below which a Beta(a, b) variable falls with probability `p`.
+ * The value below which a Beta(a, b) variable falls with probability `p`; 0 where it is too small for a double.
  *
  * @param p - probability, 0 to 1
  * @param a - first shape, above 0
@@ -31,7 +31,20 @@ export function betaQuantile(p: number, a: number, b: number): number {
   requireShapes(a, b);
   if (!(p >= 0 && p <= 1)) throw new StatsInputError(`betaQuantile requires a probability, got ${p}`);
   if (p === 0 || p === 1) return p;
+  if (a < 1 && leadingLog(p, a, b) < SMALLEST_LOG) return 0;
   return gammasOverflow(a, b) ? bisectedQuantile(p, a, b) : cephes.incbi(a, b, p);
+}
+
+/** Values of a smaller logarithm are 0: near the smallest double the library's inverse stops with an error. */
+const SMALLEST_LOG = -690;
+
+/**
+ * The logarithm of a quantile that is very small, where the distribution function is its leading term alone.
+ *
+ * @see https://dlmf.nist.gov/8.17.E7: I_x(a, b) = x^a / (a B(a, b)) (1 + O(x))
+ */
+function leadingLog(p: number, a: number, b: number): number {
+  return (cephes.log(p) + cephes.log(a) + logBeta(a, b)) / a;
 }
 
 /**

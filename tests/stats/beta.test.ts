@@ -8,6 +8,25 @@ const shape = fc.double({ min: 0.5, max: 500, noNaN: true });
 const probability = fc.double({ min: 1e-3, max: 1 - 1e-3, noNaN: true });
 
 describe('beta distribution', () => {
+  it('has quantiles for shapes however small, 0 where they are too small for a double', () => {
+    const log = (least: number, most: number) => fc.double({ min: least, max: most, noNaN: true }).map((x) => 10 ** x);
+    let zeros = 0;
+    fc.assert(
+      fc.property(fc.double({ min: 1e-6, max: 1 - 1e-6, noNaN: true }), log(-6, 0), log(-3, 4), (p, a, b) => {
+        const quantile = betaQuantile(p, a, b);
+        // Where it is 0 a value that is hardly a double leaves the whole of p below it.
+        if (quantile === 0) zeros++;
+        if (quantile === 0) expect(betaCdf(1e-290, a, b)).toBeGreaterThanOrEqual(p);
+        else if (quantile < 1 - 1e-9) expect(betaCdf(quantile, a, b)).toBeCloseTo(p, 9);
+        else expect(quantile).toBeLessThanOrEqual(1);
+      }),
+      { numRuns: 3000 },
+    );
+    expect(zeros).toBeGreaterThan(200);
+    // The leading term x^a / (a B(a, b)), DLMF 8.17.7: 0.025 of a Beta(0.0036, 3.5) lies below some 10^-445.
+    expect(betaQuantile(0.025, 0.0036, 3.5)).toBe(0);
+  });
+
   it('quantiles agree with @stdlib/stats-base-dists-beta-quantile', () => {
     fc.assert(
       fc.property(probability, shape, shape, (p, a, b) => {
