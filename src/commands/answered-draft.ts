@@ -22,7 +22,10 @@ export async function answeredDraft(
   }
   const asker = draft.questions.length === 0 ? undefined : findAsker();
   if (asker === undefined) return draft;
-  terminal.note(`${draft.questions.length} questions; an empty line takes the guess, Ctrl-D leaves the rest open.`);
+  const count = draft.questions.length;
+  terminal.note(
+    `${count} ${count === 1 ? 'question' : 'questions'}; an empty line takes the guess, Ctrl-D leaves the rest open.`,
+  );
   try {
     const answered = await askAll(request, draft, asker.ask);
     if (!asker.brokeOff()) return answered;

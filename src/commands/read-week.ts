@@ -182,9 +182,11 @@ function unknownCallLines(calls: readonly UnknownCall[]): string[] {
 }
 
 function noSnaps(opponent: string, problems: readonly RowProblem[], unread: readonly string[]): string {
-  const foreign = problems.some(({ rule }) => rule.includes('is not a header we know'));
+  const foreign = problems.find(({ rule }) => rule.includes('is not a header we know'));
   const hint = foreign
-    ? ['A sheet with other headers is read through a profile.yaml beside it; "pressure-plan new" writes an example.']
+    ? [
+        `A sheet with other headers is read through a profile: "pressure-plan adopt ${foreign.file}" drafts it from the values.`,
+      ]
     : [];
   return [`no usable snap of ${opponent} was found`, ...problemLines(problems), ...hint, ...unread].join('\n');
 }

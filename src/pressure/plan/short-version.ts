@@ -84,11 +84,23 @@ function familySentences(plan: WeekPlan): string[] {
 
 function answerSentences(plan: WeekPlan): string[] {
   const overall = findForecast(plan, 'answer', 'all');
+  if (overall?.ownSnaps === 0) return untoldSentences(plan, overall);
   if (!overall || overall.expected.length === 0) return [];
   const said = ['run', 'screen', 'quick', 'dropback']
     .flatMap((name) => overall.expected.filter((count) => count.name === name))
     .map((count) => `${count.low} to ${count.high} ${ANSWER_PLURAL[count.name] ?? count.name}`);
   return said.length === 0 ? [] : [`Of their next ${Math.round(overall.nextSnaps)} snaps expect ${joinWords(said)}.`];
+}
+
+/** A film that says run or pass and not which pass must not let the scores look surer than they are. */
+function untoldSentences(plan: WeekPlan, { mostlyFrom }: Forecast): string[] {
+  const pass = findForecast(plan, 'run_or_pass', 'all')?.classes.find(({ name }) => name === 'pass');
+  if (!pass || pass.film.trials === 0) return [];
+  const instead =
+    mostlyFrom === 'the archive' ? 'other offenses stand in for them' : 'the scores rest on a guess';
+  return [
+    `They pass on ${pass.film.count} of ${pass.film.trials} snaps of film; which passes was not charted, so ${instead}.`,
+  ];
 }
 
 function protectionSentences(plan: WeekPlan): string[] {
@@ -111,6 +123,7 @@ function protectionSentences(plan: WeekPlan): string[] {
 function tellSentences(plan: WeekPlan): string[] {
   const { tells, looked } = plan.forecast.tells;
   const [tell] = tells.filter((candidate) => !candidate.oneGameOnly);
+  if (looked === 0) return ['No habit of theirs was looked for: too little was charted.'];
   if (!tell)
     return [
       `No habit of theirs goes clearly beyond what down, distance and look already say (${looked.toLocaleString('en-US')} looked at).`,

@@ -1,0 +1,49 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { run } from './program.ts';
+
+const season = mkdtempSync(join(tmpdir(), 'run-or-pass-'));
+const week = join(season, 's', 'week-01');
+const put = (rows: readonly string[]) => writeFileSync(join(week, 'opponent.csv'), `${rows.join('\n')}\n`);
+
+/** Invented: 60 runs and 80 passes on first and ten, and not a word on which passes. */
+const FILM = [
+  'game,snap,down,to_go,ball_on,play_kind,gain',
+  ...Array.from({ length: 140 }, (_, i) => `w1,${i + 1},1,10,own 30,${i % 7 < 3 ? 'run' : 'pass'},4`),
+];
+
+beforeAll(() => {
+  expect(run(['new', join(season, 's')]).code).toBe(0);
+});
+afterAll(() => rmSync(season, { recursive: true, force: true }));
+
+describe('a film that says run or pass and no more', () => {
+  it('is never said to run only, and the short version says what is not known', () => {
+    put(FILM);
+    expect(run(['report', week]).code).toBe(0);
+    const plan = JSON.parse(readFileSync(join(week, 'out/report.json'), 'utf8'));
+    expect(plan.shortVersion).toContain(
+      'They pass on 80 of 140 snaps of film; which passes was not charted, so the scores rest on a guess.',
+    );
+    expect(plan.shortVersion).toContain('No habit of theirs was looked for: too little was charted.');
+    expect(plan.shortVersion.join(' ')).not.toMatch(/Of their next \d+ snaps expect/);
+    const page = readFileSync(join(week, 'out/report.html'), 'utf8');
+    expect(page).toContain('Their answers cannot be told from this film: how they pass is not known');
+    expect(page).toContain('Answers by situation, none of them told by this film');
+  });
+
+  it('is asked how often they run, and not how often they screen', () => {
+    put(FILM);
+    expect(run(['tendency', week, '--of', 'run']).out).toMatch(/all +60 of 140 +43%/);
+    expect(run(['tendency', week, '--of', 'screen']).out).toMatch(/all +no snaps +140/);
+  });
+});
+
+it('a sheet of foreign headers is answered with the command that drafts its profile', () => {
+  put(['alpha,beta', '1,2']);
+  const said = run(['check', week]);
+  expect(said.code).toBe(1);
+  expect(said.note).toContain(`"pressure-plan adopt ${join(week, 'opponent.csv')}" drafts it from the values`);
+});
