@@ -3,12 +3,12 @@ import type { SituationCuts } from '../../ingest/week-settings.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { type OffenseGame, offenseGames } from '../snap/offense-game.ts';
 import { joinCells, joinCodes, lineLevels, planLevels, type SnapCells, snapCells } from '../snap/snap-cells.ts';
-import { hidesPasses, toldAnswers } from '../snap/told-answers.ts';
+import { toldAnswers } from '../snap/told-answers.ts';
 import { type ChainData, fitChain } from './chain.ts';
 import type { ChainFit } from './chain-fit.ts';
 import { type ChainTally, type TargetCodes, tallyGame, tallyGames } from './chain-tally.ts';
 import { type ChainTree, chainTree } from './chain-tree.ts';
-import { splitByRunOrPass } from './split-by-run-or-pass.ts';
+import { hidesPasses, splitByRunOrPass } from './split-by-run-or-pass.ts';
 import { RUN_OR_PASS, type TargetDefinition } from './target.ts';
 import { TARGET_STRENGTHS } from './target-strengths.ts';
 
@@ -27,7 +27,7 @@ export interface ForecastFilm {
   readonly snapWeights: Float64Array | null;
   /** The class codes of a target on all snaps as they were charted. */
   readonly chartedCodesOf: CodesOf;
-  /** The same, without the answers of games that do not tell their passes apart. */
+  /** The same, without the answers of the opponent's games that do not tell their passes apart. */
   readonly codesOf: CodesOf;
 }
 
@@ -61,7 +61,7 @@ export function forecastFilm(chart: Chart, archive: Chart | null, cuts: Situatio
       const charted = chartedCodesOf(definition);
       if (definition.target !== 'answer') return charted;
       const { codes } = chartedCodesOf(RUN_OR_PASS);
-      return { ...charted, codes: toldAnswers(charted.codes, codes, [...ownGames, ...archiveGames]) };
+      return { ...charted, codes: toldAnswers(charted.codes, codes, ownGames) };
     }),
   };
 }
@@ -99,8 +99,7 @@ export function fitTarget(film: ForecastFilm, definition: TargetDefinition, kind
   const cells = { tree: film.trees[kind], strengths: TARGET_STRENGTHS[definition.target][kind] };
   const fitted = fitTargetOn(film, definition, cells);
   if (definition.target !== 'answer') return fitted;
-  const { codes } = film.codesOf(RUN_OR_PASS);
-  if (!hidesPasses(fitted.target.codes, codes, film.ownSize)) return fitted;
+  if (!hidesPasses(film.chartedCodesOf(definition), film.chartedCodesOf(RUN_OR_PASS))) return fitted;
   // Runs are told where passes are not: they say which run, and the few passes told say which pass.
   const charted = fitTargetOn({ ...film, codesOf: film.chartedCodesOf }, definition, cells).fit;
   const { shares } = splitByRunOrPass(charted, fitTarget(film, RUN_OR_PASS, kind).fit);

@@ -1,5 +1,6 @@
 import { ANSWERS, type Answer } from '../../ingest/vocabulary.ts';
 import type { ChainFit } from './chain-fit.ts';
+import type { TargetCodes } from './chain-tally.ts';
 
 const RUNS: readonly Answer[] = ['run', 'quarterback_run'];
 
@@ -22,4 +23,19 @@ export function splitByRunOrPass(answers: ChainFit, runOrPass: ChainFit): ChainF
     }
   }
   return { ...answers, shares };
+}
+
+/**
+ * Whether any pass, on the opponent's film or another's, was charted only as a pass, so that runs weigh more among the
+ * answers than they should. Told by sums, for tallies do not say which snaps they count.
+ */
+export function hidesPasses(answers: TargetCodes, runOrPass: TargetCodes): boolean {
+  const isRun = ANSWERS.map((answer) => RUNS.includes(answer));
+  return countWhere(answers, (code) => isRun[code] === false) < countWhere(runOrPass, (code) => code === PASS);
+}
+
+function countWhere({ codes, weights }: TargetCodes, wanted: (code: number) => boolean): number {
+  let total = 0;
+  for (let i = 0; i < codes.length; i++) if (wanted(codes[i] as number)) total += weights?.[i] ?? 1;
+  return total;
 }

@@ -96,8 +96,7 @@ function answerSentences(plan: WeekPlan): string[] {
 function untoldSentences(plan: WeekPlan, { mostlyFrom }: Forecast): string[] {
   const pass = findForecast(plan, 'run_or_pass', 'all')?.classes.find(({ name }) => name === 'pass');
   if (!pass || pass.film.trials === 0) return [];
-  const instead =
-    mostlyFrom === 'the archive' ? 'other offenses stand in for them' : 'the scores rest on a guess';
+  const instead = mostlyFrom === 'the archive' ? 'other offenses stand in for them' : 'the scores rest on a guess';
   return [
     `They pass on ${pass.film.count} of ${pass.film.trials} snaps of film; which passes was not charted, so ${instead}.`,
   ];

@@ -27,9 +27,3 @@ export function toldAnswers(
   }
   return told;
 }
-
-/** Whether any pass of these snaps was charted only as a pass, so that runs weigh more among the told answers. */
-export function hidesPasses(answers: Uint8Array, runOrPass: Uint8Array, size: number): boolean {
-  for (let i = 0; i < size; i++) if (runOrPass[i] === PASS && answers[i] === NOT_KNOWN) return true;
-  return false;
-}
