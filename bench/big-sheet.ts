@@ -3,7 +3,7 @@ import { dirname } from 'node:path';
 import { OFFENSES } from '../scripts/demo/offense-style.ts';
 import { sheetOf } from '../scripts/demo/sheet.ts';
 import { simulateGame } from '../scripts/demo/simulate-game.ts';
-import { CHART_COLUMNS, type ColumnName } from '../src/ingest/columns.ts';
+import { type ColumnName, FILM_COLUMNS } from '../src/game/columns.ts';
 import { createRandom } from '../src/stats/random.ts';
 
 const OWN_ONLY: readonly ColumnName[] = ['call', 'path', 'family', 'coverage', 'rotation', 'shown_early', 'note'];
@@ -11,7 +11,7 @@ const OWN_ONLY: readonly ColumnName[] = ['call', 'path', 'family', 'coverage', '
 /** Writes an invented sheet of exactly `rows` snaps, game after game, without holding it in memory. */
 export function writeBigSheet(path: string, rows: number): void {
   mkdirSync(dirname(path), { recursive: true });
-  const headers = CHART_COLUMNS.map(({ name }) => name).filter((name) => !OWN_ONLY.includes(name));
+  const headers = FILM_COLUMNS.map(({ name }) => name).filter((name) => !OWN_ONLY.includes(name));
   const file = openSync(path, 'w');
   const random = createRandom('big sheet');
   let left = rows;

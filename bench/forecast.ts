@@ -2,10 +2,10 @@
 // with it, from own games alone and with an archive of the other offenses. Offenses are left out of the archive in
 // groups of four. Usage: npx tsx bench/forecast.ts FILE PROFILE [LAST_WEEK] [ARCHIVE_GAMES]
 import { readFileSync } from 'node:fs';
-import { type Chart, filterSnaps, numberAt, textAt } from '../src/ingest/chart.ts';
+import { type Film, filterSnaps, numberAt, textAt } from '../src/game/film.ts';
+import { weekSettingsSchema } from '../src/game/week-settings.ts';
 import { profileSchema } from '../src/ingest/profile.ts';
 import { readSheet } from '../src/ingest/read-sheet.ts';
-import { weekSettingsSchema } from '../src/ingest/week-settings.ts';
 import { readYaml } from '../src/ingest/yaml-file.ts';
 import { fitArchive, fitOpponent } from '../src/pressure/forecast/additive/additive.ts';
 import type { AdditiveBase } from '../src/pressure/forecast/additive/additive-base.ts';
@@ -165,7 +165,7 @@ function mean(values: readonly number[]): string {
   return (values.reduce((sum, value) => sum + value, 0) / values.length).toFixed(4);
 }
 
-function readChart(): Chart {
+function readChart(): Film {
   const read = readYaml(readFileSync(profile, 'utf8'), profileSchema, profile);
   if (read.kind === 'problems') throw new Error(`${profile} does not fit`);
   const sheet = readSheet({ file, bytes: readFileSync(file) }, { kind: 'opponent', profile: read.value });

@@ -1,4 +1,4 @@
-import { FAMILIES } from '../src/ingest/vocabulary.ts';
+import { FAMILIES } from '../src/game/vocabulary.ts';
 import type { MenuInput } from '../src/pressure/menu/input.ts';
 import { SITUATIONS } from '../src/pressure/snap/situation.ts';
 import { createRandom } from '../src/stats/random.ts';

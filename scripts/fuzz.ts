@@ -3,10 +3,10 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import type * as z from 'zod';
-import { callLibrarySchema } from '../src/ingest/call-library.ts';
+import { callLibrarySchema } from '../src/game/call-library.ts';
+import { weekSettingsSchema } from '../src/game/week-settings.ts';
 import { profileSchema } from '../src/ingest/profile.ts';
 import { profileTemplate } from '../src/ingest/templates.ts';
-import { weekSettingsSchema } from '../src/ingest/week-settings.ts';
 import { readYaml } from '../src/ingest/yaml-file.ts';
 import { createRandom, type Random } from '../src/stats/random.ts';
 import { COMMAND_PARTS } from '../tests/fuzz/command-parts.ts';

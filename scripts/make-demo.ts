@@ -2,9 +2,9 @@
 // Everything in it is made up: league, schools, habits, snaps. defense.yaml and the week.yaml files are written by hand.
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { parse } from 'yaml';
-import { callLibrarySchema } from '../src/ingest/call-library.ts';
-import type { SnapRecord } from '../src/ingest/chart.ts';
-import { CHART_COLUMNS, type ColumnName, OWN_FILM_COLUMNS } from '../src/ingest/columns.ts';
+import { callLibrarySchema } from '../src/game/call-library.ts';
+import { type ColumnName, FILM_COLUMNS, OWN_FILM_COLUMNS } from '../src/game/columns.ts';
+import type { SnapRecord } from '../src/game/film.ts';
 import { createRandom } from '../src/stats/random.ts';
 import { OFFENSES, type OffenseStyle, OUR_SCHOOL } from './demo/offense-style.ts';
 import { playOurCalls } from './demo/own-calls.ts';
@@ -15,7 +15,7 @@ import { simulateGame } from './demo/simulate-game.ts';
 const home = 'data/demo/season';
 const library = callLibrarySchema.parse(parse(readFileSync(`${home}/defense.yaml`, 'utf8')));
 const ownOnly: readonly ColumnName[] = ['call', 'path', 'family', 'coverage', 'rotation', 'shown_early'];
-const headers = CHART_COLUMNS.map((column) => column.name).filter((name) => !ownOnly.includes(name));
+const headers = FILM_COLUMNS.map((column) => column.name).filter((name) => !ownOnly.includes(name));
 const liveHeaders: readonly ColumnName[] = [
   'game',
   'snap',

@@ -2,8 +2,8 @@
 // Prints points saved per ten snaps by family, and which of a coordinator's expectations still hold.
 import { readWeek } from '../src/commands/read-week.ts';
 import { readSeasonFolder } from '../src/commands/season-folder.ts';
-import { FAMILIES } from '../src/ingest/vocabulary.ts';
-import type { WeekSettings } from '../src/ingest/week-settings.ts';
+import { FAMILIES } from '../src/game/vocabulary.ts';
+import type { WeekSettings } from '../src/game/week-settings.ts';
 import { forecastWeek } from '../src/pressure/forecast/forecast.ts';
 import { protectionChapter } from '../src/pressure/protection/protection-chapter.ts';
 import { inventedSettings } from '../tests/pressure/invented-offense.ts';

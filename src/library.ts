@@ -5,19 +5,20 @@
  * @module
  */
 
-export type { Call, CallLibrary, Role } from './ingest/call-library.ts';
-export type { Chart, SnapRecord } from './ingest/chart.ts';
-export { chartFromRecords, filterSnaps, joinCharts, numberAt, textAt } from './ingest/chart.ts';
-export type { ColumnName } from './ingest/columns.ts';
+export type { Call, CallLibrary, Role } from './game/call-library.ts';
+export type { ColumnName } from './game/columns.ts';
+export type { Film, SnapRecord } from './game/film.ts';
+export { filmFromRecords, filterSnaps, joinFilms, numberAt, textAt } from './game/film.ts';
+export type { WeekSettings } from './game/week-settings.ts';
 export { readSheet } from './ingest/read-sheet.ts';
 export type { RowProblem } from './ingest/row-problem.ts';
 export { describeProblem } from './ingest/row-problem.ts';
 export { readCallLibrary, readWeekSettings } from './ingest/settings-text.ts';
 export type { SheetOptions, SheetReading } from './ingest/sheet-reading.ts';
-export type { WeekSettings } from './ingest/week-settings.ts';
 export { toCsv } from './ingest/write-csv.ts';
 export { compareCharts } from './pressure/agreement/chart-agreement.ts';
 export { forecastWeek } from './pressure/forecast/forecast.ts';
+export { adjustWeek } from './pressure/halftime/adjust.ts';
 export { filmChapter } from './pressure/plan/film-chapter.ts';
 export { planWeek } from './pressure/plan/plan-week.ts';
 export type { WeekPlan } from './pressure/plan/week-plan.ts';
@@ -27,7 +28,6 @@ export { answerOf } from './pressure/snap/answer.ts';
 export { SITUATIONS, situationOf } from './pressure/snap/situation.ts';
 export { tendencyOf } from './pressure/snap/tendency.ts';
 export { checkLibrary } from './pressure/soundness/soundness.ts';
-export { adjustWeek } from './pressure/tonight/adjust.ts';
 export { benjaminiHochberg } from './stats/adjust.ts';
 export { betaBinomialInterval } from './stats/beta-binomial.ts';
 export { newcombeDifference } from './stats/difference.ts';

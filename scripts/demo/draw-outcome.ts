@@ -1,4 +1,4 @@
-import type { SnapRecord } from '../../src/ingest/chart.ts';
+import type { SnapRecord } from '../../src/game/film.ts';
 import type { Random } from '../../src/stats/random.ts';
 import { pick } from './pick.ts';
 

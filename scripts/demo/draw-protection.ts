@@ -1,4 +1,4 @@
-import type { SnapRecord } from '../../src/ingest/chart.ts';
+import type { SnapRecord } from '../../src/game/film.ts';
 import type { Random } from '../../src/stats/random.ts';
 import type { Look } from './draw-look.ts';
 import type { OffenseStyle } from './offense-style.ts';

@@ -1,5 +1,5 @@
-import type { Call, CallLibrary } from '../../src/ingest/call-library.ts';
-import type { SnapRecord } from '../../src/ingest/chart.ts';
+import type { Call, CallLibrary } from '../../src/game/call-library.ts';
+import type { SnapRecord } from '../../src/game/film.ts';
 import type { Random } from '../../src/stats/random.ts';
 import { pick } from './pick.ts';
 

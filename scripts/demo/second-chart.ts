@@ -1,5 +1,5 @@
-import type { SnapRecord } from '../../src/ingest/chart.ts';
-import type { ColumnName } from '../../src/ingest/columns.ts';
+import type { ColumnName } from '../../src/game/columns.ts';
+import type { SnapRecord } from '../../src/game/film.ts';
 import type { Random } from '../../src/stats/random.ts';
 import { pick } from './pick.ts';
 

@@ -1,5 +1,5 @@
-import type { SnapRecord } from '../../src/ingest/chart.ts';
-import { CHART_COLUMNS, type ColumnName } from '../../src/ingest/columns.ts';
+import { type ColumnName, FILM_COLUMNS } from '../../src/game/columns.ts';
+import type { SnapRecord } from '../../src/game/film.ts';
 import { toCsv } from '../../src/ingest/write-csv.ts';
 import type { Random } from '../../src/stats/random.ts';
 
@@ -23,7 +23,7 @@ export function leaveGaps(
 
 function written(header: ColumnName, value: string | number | undefined): string {
   if (value === undefined) return '';
-  const form = CHART_COLUMNS.find((column) => column.name === header)?.cell.form;
+  const form = FILM_COLUMNS.find((column) => column.name === header)?.cell.form;
   if (form === 'clock') return `${Math.floor(Number(value) / 60)}:${String(Number(value) % 60).padStart(2, '0')}`;
   if (form === 'field') return fieldPosition(Number(value));
   return String(value);

@@ -1,4 +1,4 @@
-import type { SnapRecord } from '../../src/ingest/chart.ts';
+import type { SnapRecord } from '../../src/game/film.ts';
 import type { Random } from '../../src/stats/random.ts';
 import { drawLook } from './draw-look.ts';
 import { passOutcome, runOutcome } from './draw-outcome.ts';

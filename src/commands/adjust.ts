@@ -1,10 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
-import { type Chart, joinCharts } from '../ingest/chart.ts';
+import { type Film, joinFilms } from '../game/film.ts';
 import { readSheet } from '../ingest/read-sheet.ts';
 import { describeGroup, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
+import { type Adjustment, adjustWeek } from '../pressure/halftime/adjust.ts';
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
-import { type Adjustment, adjustWeek } from '../pressure/tonight/adjust.ts';
 import { habitWords, warningWords } from '../report/adjust/half-time-words.ts';
 import { CommandProblem, EXIT } from './exit-code.ts';
 import { inputsPrint } from './seal.ts';
@@ -42,7 +42,7 @@ export async function adjust(weekFolder: string, options: AdjustOptions, termina
 }
 
 interface LiveReading {
-  readonly chart: Chart;
+  readonly chart: Film;
   readonly faults: number;
   readonly named: readonly string[];
 }
@@ -60,7 +60,7 @@ async function readLive(weekFolder: string, named: readonly string[]): Promise<L
   const readings = files.map((file) => readSheet(file, { kind: 'live' }));
   const problems = readings.flatMap((reading) => reading.problems);
   const faults = readings.reduce((sum, { rejected }) => sum + rejected.length, 0);
-  const chart = joinCharts(readings.map((reading) => reading.chart));
+  const chart = joinFilms(readings.map((reading) => reading.chart));
   if (chart.size === 0) throw new CommandProblem('faults', ['no usable snap was found', ...lines(problems)].join('\n'));
   return { chart, faults, named: lines(problems) };
 }

@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import type { Chart } from '../ingest/chart.ts';
+import type { Film } from '../game/film.ts';
 import { readSheet } from '../ingest/read-sheet.ts';
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
 import { type ChartAgreement, compareCharts } from '../pressure/agreement/chart-agreement.ts';
@@ -35,7 +35,7 @@ export async function agree(
   return one.faults + other.faults > 0 ? EXIT.faults : EXIT.fine;
 }
 
-async function readChart(file: string, terminal: Terminal): Promise<{ chart: Chart; faults: number }> {
+async function readChart(file: string, terminal: Terminal): Promise<{ chart: Film; faults: number }> {
   const bytes = await readFile(file).catch((error: NodeJS.ErrnoException) => {
     const reason = error.code === 'ENOENT' ? 'there is no such file' : error.message;
     throw new CommandProblem('usage', `cannot read ${file}: ${reason}`, { cause: error });

@@ -1,11 +1,11 @@
 import { readdir, stat } from 'node:fs/promises';
 import { basename, dirname, resolve } from 'node:path';
-import { type Chart, filterSnaps, joinCharts, textAt } from '../ingest/chart.ts';
+import { type Film, filterSnaps, joinFilms, textAt } from '../game/film.ts';
+import { type SituationCuts, weekSettingsSchema } from '../game/week-settings.ts';
 import { type Profile, profileSchema } from '../ingest/profile.ts';
 import { readSheet } from '../ingest/read-sheet.ts';
 import { describeProblem, type RowProblem } from '../ingest/row-problem.ts';
 import { checkAcross } from '../ingest/snap-checks.ts';
-import { type SituationCuts, weekSettingsSchema } from '../ingest/week-settings.ts';
 import { readYamlQuickly } from '../ingest/yaml-file-quick.ts';
 import { withOffense } from '../pressure/plan/name-offense.ts';
 import { CommandProblem } from './exit-code.ts';
@@ -14,7 +14,7 @@ import { type FoundFile, readOne, readSeasonFolder, readSheets } from './season-
 
 /** The film of a backtest: every path's snaps as one chart. */
 export interface BacktestCharts {
-  readonly chart: Chart;
+  readonly chart: Film;
   /** Number of the path each source of the chart came from. */
   readonly seasons: readonly number[];
   /** Offenses whose games are to be forecast; the others are archive. */
@@ -50,7 +50,7 @@ export async function readBacktestCharts(
   });
   const names = charts.slice(0, readings.length).flatMap((chart) => offensesOf(chart));
   return {
-    chart: joinCharts(charts),
+    chart: joinFilms(charts),
     seasons: numbers,
     tested: new Set(names),
     cuts: readings.find(({ cuts }) => cuts !== null)?.cuts ?? weekSettingsSchema.parse({ opponent: '-' }).situations,
@@ -65,8 +65,8 @@ export async function readBacktestCharts(
 const OTHER_OFFENSES = /^(?!ours|live)(?!.*counts)/i;
 
 interface PathReading {
-  readonly tested: Chart;
-  readonly archive: Chart;
+  readonly tested: Film;
+  readonly archive: Film;
   /** Null for anything but a week folder. */
   readonly cuts: SituationCuts | null;
   /** Tallies of other offenses beside the film. */
@@ -89,7 +89,7 @@ async function readWeekFolder(path: string): Promise<PathReading> {
   const { offense: _, ...others } = chart.columns;
   return {
     tested: withOffense({ ...chart, columns: others }, opponent),
-    archive: archive ?? joinCharts([]),
+    archive: archive ?? joinFilms([]),
     cuts: settings.situations,
     tallies: counts.length,
     problems,
@@ -105,10 +105,10 @@ function readLoose(path: string, files: readonly FoundFile[], profile: Profile |
   const repeats = checkAcross(charts);
   const repeated = new Set(repeats.map(({ file, row }) => placeKey(file, row)));
   const problems = [...readings.flatMap((reading) => reading.problems), ...repeats];
-  const joined = joinCharts(charts);
+  const joined = joinFilms(charts);
   return {
     tested: filterSnaps(joined, (i) => !repeated.has(placeKey(sourceAt(joined, i), joined.rowOf[i]))),
-    archive: joinCharts([]),
+    archive: joinFilms([]),
     cuts: null,
     tallies: 0,
     problems,
@@ -130,7 +130,7 @@ async function readProfile(path: string): Promise<Profile> {
 }
 
 /** The charts without rows that one before them holds. */
-function onceOnly(charts: readonly Chart[]): readonly Chart[] {
+function onceOnly(charts: readonly Film[]): readonly Film[] {
   const seen = new Set<string>();
   return charts.map((chart) => {
     const places = chart.sources.map((source) => resolve(source));
@@ -143,7 +143,7 @@ function onceOnly(charts: readonly Chart[]): readonly Chart[] {
   });
 }
 
-function sourceAt(chart: Chart, index: number): string {
+function sourceAt(chart: Film, index: number): string {
   return chart.sources[chart.sourceOf[index] ?? 0] ?? '';
 }
 
@@ -151,7 +151,7 @@ function placeKey(file: string, row: number | undefined): string {
   return `${row ?? 0} ${file}`;
 }
 
-function offensesOf(chart: Chart): string[] {
+function offensesOf(chart: Film): string[] {
   const names = new Set<string>();
   for (let i = 0; i < chart.size; i++) names.add(textAt(chart, 'offense', i) ?? '');
   return [...names];

@@ -1,6 +1,6 @@
 import { stat } from 'node:fs/promises';
 import { basename, dirname } from 'node:path';
-import type { Chart } from '../ingest/chart.ts';
+import type { Film } from '../game/film.ts';
 import { type CsvCell, toCsv } from '../ingest/write-csv.ts';
 import type { ReplayedGame } from '../pressure/forecast/backtest/backtest.ts';
 import type { Predict } from '../pressure/forecast/backtest/forecast-method.ts';
@@ -34,7 +34,7 @@ const ADDITIVE_COLUMNS: readonly ShareColumn[] = [
 
 /** What the file is written from. */
 export interface PredictionSource {
-  readonly chart: Chart;
+  readonly chart: Film;
   /** Whether the additive model was asked for. */
   readonly additive?: boolean | undefined;
 }
@@ -64,7 +64,7 @@ async function requirePlace(path: string): Promise<void> {
   if (there?.isDirectory()) throw new CommandProblem('usage', `${path} is a folder; name the file of the predictions`);
 }
 
-function gameRows(replayed: ReplayedGame, chart: Chart, columns: readonly ShareColumn[]): CsvCell[][] {
+function gameRows(replayed: ReplayedGame, chart: Film, columns: readonly ShareColumn[]): CsvCell[][] {
   const { definition, game, forecasts, charted } = replayed;
   const told = columns.map(({ methods }) => methods.flatMap((id) => forecasts.get(id) ?? [])[0]);
   return game.rows.map((row) => {

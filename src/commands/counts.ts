@@ -1,4 +1,4 @@
-import { joinCharts } from '../ingest/chart.ts';
+import { joinFilms } from '../game/film.ts';
 import { toCsv } from '../ingest/write-csv.ts';
 import { countChart } from '../pressure/forecast/counts/count-chart.ts';
 import { ANY, COUNT_COLUMNS, countedSnaps, GAMES } from '../pressure/forecast/counts/count-row.ts';
@@ -36,7 +36,7 @@ export async function counts(
     return EXIT.fine;
   }
   const own = withOffense(chart, settings.opponent);
-  const rows = countChart(archive ? joinCharts([own, archive]) : own, settings.situations);
+  const rows = countChart(archive ? joinFilms([own, archive]) : own, settings.situations);
   terminal.out(toCsv([COUNT_COLUMNS, ...rows.map((row) => COUNT_COLUMNS.map((name) => row[name]))]));
   const offenses = new Set(rows.map(({ offense }) => offense)).size;
   terminal.note(`${rows.length} tallies of ${countedSnaps(rows)} snaps by ${offenses} offenses`);

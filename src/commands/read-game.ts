@@ -1,6 +1,6 @@
 import { dirname, join, resolve } from 'node:path';
-import type { CallLibrary } from '../ingest/call-library.ts';
-import { type Chart, filterSnaps, joinCharts, textAt } from '../ingest/chart.ts';
+import type { CallLibrary } from '../game/call-library.ts';
+import { type Film, filterSnaps, joinFilms, textAt } from '../game/film.ts';
 import { type Profile, profileSchema } from '../ingest/profile.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../ingest/read-sheet.ts';
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
@@ -13,9 +13,9 @@ import { unreadFiles } from './unread-files.ts';
 /** The finished game of a week as it was charted. */
 export interface GameReading {
   /** The opponent's snaps. */
-  readonly game: Chart;
+  readonly game: Film;
   /** Our calls with what the library says of them; null when the week holds no ours….csv. */
-  readonly ours: Chart | null;
+  readonly ours: Film | null;
   /** Rows kept out of the numbers. */
   readonly faults: number;
   /** Problems in words, the first kinds named. */
@@ -63,7 +63,7 @@ export async function readGame(weekFolder: string, { opponent, library }: GameOf
   const ours = (await readSheets(week, weekFolder, /^ours/i)).map((file) => read(file, 'own', ownProfile));
   const own = joinOwnFilm(ours.map(({ chart }) => chart));
   return {
-    game: snapsOf(joinCharts(theirs.map(({ chart }) => chart)), opponent),
+    game: snapsOf(joinFilms(theirs.map(({ chart }) => chart)), opponent),
     ours: own && library ? completeOwnFilm(own, library).chart : own,
     ...problemsOf([...theirs, ...ours]),
   };
@@ -78,7 +78,7 @@ function read(file: FoundFile, kind: SheetOptions['kind'], profile: Profile | nu
 }
 
 /** A sheet that names no offense is all theirs. */
-function snapsOf(chart: Chart, opponent: string): Chart {
+function snapsOf(chart: Film, opponent: string): Film {
   const key = (name: string) => name.trim().toLowerCase();
   return filterSnaps(chart, (i) => key(textAt(chart, 'offense', i) ?? opponent) === key(opponent));
 }

@@ -1,9 +1,9 @@
-import type { CallLibrary } from '../ingest/call-library.ts';
-import { callLibrarySchema } from '../ingest/call-library.ts';
-import { type Chart, filterSnaps, joinCharts, textAt } from '../ingest/chart.ts';
+import type { CallLibrary } from '../game/call-library.ts';
+import { callLibrarySchema } from '../game/call-library.ts';
+import { type Film, filterSnaps, joinFilms, textAt } from '../game/film.ts';
+import { type WeekSettings, weekSettingsSchema } from '../game/week-settings.ts';
 import { type UnknownFormation, unknownFormations } from '../ingest/formation/unknown-formations.ts';
 import { describeGroup, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
-import { type WeekSettings, weekSettingsSchema } from '../ingest/week-settings.ts';
 import type { CountsBesideFilm } from '../pressure/forecast/counts/beside-film.ts';
 import type { CountRow } from '../pressure/forecast/counts/count-row.ts';
 import { completeOwnFilm, joinOwnFilm, type UnknownCall, unknownCalls } from '../pressure/plan/complete-own-film.ts';
@@ -20,11 +20,11 @@ import type { SeasonFolder } from './season-folder.ts';
 
 /** A week as the plan needs it, with every problem met on the way. Archive and own film are put together when asked for. */
 export interface WeekInputs {
-  readonly chart: Chart;
-  readonly archive: Chart | null;
+  readonly chart: Film;
+  readonly archive: Film | null;
   /** Tallies of other offenses. */
   readonly counts: readonly CountRow[];
-  readonly ownFilm: Chart | null;
+  readonly ownFilm: Film | null;
   readonly library: CallLibrary | null;
   readonly settings: WeekSettings;
   readonly film: FilmChapter;
@@ -57,7 +57,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   const library = await readSettings(folder.libraryFile, () => callLibrarySchema);
   const book = await readSettings(folder.formationFile, loadFormationSchema);
   const sheets = await readSeasonSheets(folder, book);
-  const all = joinCharts(sheets.opponent.map(({ reading }) => reading.chart));
+  const all = joinFilms(sheets.opponent.map(({ reading }) => reading.chart));
   const settings = await settingsOf(folder, all);
   const readings = [...sheets.opponent, ...sheets.archive, ...sheets.ours];
   const problems = readings.flatMap(({ reading }) => reading.problems);
@@ -100,7 +100,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
 }
 
 /** The week's settings; without a week.yaml the defaults, against the offense with most snaps. */
-async function settingsOf({ weekFile }: SeasonFolder, film: Chart): Promise<WeekSettings> {
+async function settingsOf({ weekFile }: SeasonFolder, film: Film): Promise<WeekSettings> {
   const read = await readSettings(weekFile, () => weekSettingsSchema);
   return read ?? weekSettingsSchema.parse({ opponent: offenseOf(film) });
 }
@@ -110,11 +110,11 @@ function countFileFaults(problems: readonly RowProblem[]): number {
 }
 
 /** Functions of their own, so that what is asked for keeps alive nothing else that was read. */
-function lateArchive(readings: readonly NamedReading[], opponent: string): () => Chart | null {
+function lateArchive(readings: readonly NamedReading[], opponent: string): () => Film | null {
   return whenAsked(() => archiveOf(readings, opponent));
 }
 
-function lateOwnFilm(own: Chart | null, library: CallLibrary | null): () => Chart | null {
+function lateOwnFilm(own: Film | null, library: CallLibrary | null): () => Film | null {
   return whenAsked(() => (own && library ? completeOwnFilm(own, library).chart : own));
 }
 
@@ -131,15 +131,15 @@ function whenAsked<T>(work: () => T): () => T {
 }
 
 /** The opponent's own snaps; a sheet that names no offense is all theirs. */
-function theirSnaps(chart: Chart, opponent: string): Chart {
+function theirSnaps(chart: Film, opponent: string): Film {
   return filterSnaps(chart, (i) => sameName(textAt(chart, 'offense', i) ?? opponent, opponent));
 }
 
 /** Other offenses' snaps; the opponent's own never count twice. */
-function archiveOf(readings: readonly NamedReading[], opponent: string): Chart | null {
+function archiveOf(readings: readonly NamedReading[], opponent: string): Film | null {
   const charts = readings.map(({ file, reading }) => withOffense(reading.chart, file));
   if (charts.length === 0) return null;
-  const joined = joinCharts(charts);
+  const joined = joinFilms(charts);
   const others = filterSnaps(joined, (i) => !sameName(textAt(joined, 'offense', i) ?? '', opponent));
   return others.size === 0 ? null : others;
 }

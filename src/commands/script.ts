@@ -1,10 +1,10 @@
 import { join } from 'node:path';
 import { toCsv } from '../ingest/write-csv.ts';
-import { contactLoad } from '../pressure/script/contact.ts';
-import { WHO_DECIDES } from '../pressure/script/contact-caution.ts';
-import { practiceScript } from '../pressure/script/script.ts';
-import type { PracticeScript } from '../pressure/script/script-result.ts';
-import { scriptRows } from '../pressure/script/script-rows.ts';
+import { contactLoad } from '../pressure/practice/contact.ts';
+import { WHO_DECIDES } from '../pressure/practice/contact-caution.ts';
+import { practiceScript } from '../pressure/practice/script.ts';
+import type { PracticeScript } from '../pressure/practice/script-result.ts';
+import { scriptRows } from '../pressure/practice/script-rows.ts';
 import { CommandProblem, EXIT } from './exit-code.ts';
 import { tableText } from './table-text.ts';
 import type { Terminal } from './terminal.ts';

@@ -1,6 +1,6 @@
-import type { ChartColumn } from './chart.ts';
-import type { ColumnName } from './columns.ts';
-import { createNumbers, type NumberEntries, numbersLike } from './number-entries.ts';
+import type { ColumnName } from '../game/columns.ts';
+import type { FilmColumn } from '../game/film.ts';
+import { createNumbers, type NumberEntries, numbersLike } from '../game/number-entries.ts';
 
 /** A growing column of words; `codes` is longer than what is in use, and replaced when it grows. */
 export interface CodeStore {
@@ -30,7 +30,7 @@ export const BEYOND_WORDS = '(more different texts than can be kept apart)';
 
 /** An empty growing column. */
 export function createStore(
-  { name, kind }: { readonly name: ColumnName; readonly kind: ChartColumn['kind'] },
+  { name, kind }: { readonly name: ColumnName; readonly kind: FilmColumn['kind'] },
   capacity: number,
 ): ColumnStore {
   if (kind === 'number') return { kind, numbers: createNumbers(name, capacity) };
@@ -66,7 +66,7 @@ export function codeOfWord(store: CodeStore, word: string): number {
  * The column cut to its first `size` entries, with only the words that stand there, in order of appearance. The store
  * lets go of its entries, so that a long chart is never in memory twice.
  */
-export function finishStore(store: ColumnStore, size: number): ChartColumn {
+export function finishStore(store: ColumnStore, size: number): FilmColumn {
   if (store.kind === 'number') {
     const numbers = cut(store.numbers, size);
     store.numbers = numbersLike(numbers, 0);

@@ -1,4 +1,4 @@
-import { type CellForm, CHART_COLUMNS, type ColumnName } from './columns.ts';
+import { type CellForm, type ColumnName, FILM_COLUMNS } from '../game/columns.ts';
 import { columnsOfKind, OWN_CALL_COLUMNS, REQUIRED_COLUMNS, type SheetKind } from './sheet-kind.ts';
 
 /**
@@ -29,7 +29,7 @@ const KIND_NAMES: Readonly<Record<SheetKind, string>> = {
 
 /** Every column a sheet may carry, in the order of the templates. */
 export function dictionaryRows(): readonly DictionaryRow[] {
-  return CHART_COLUMNS.map(({ name, meaning, example, cell }) => ({
+  return FILM_COLUMNS.map(({ name, meaning, example, cell }) => ({
     header: name,
     meaning,
     form: cell.form,

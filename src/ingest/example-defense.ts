@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import type { callLibrarySchema } from './call-library.ts';
+import type { callLibrarySchema } from '../game/call-library.ts';
 
 /** What a coach writes; defaults may be left out. */
 type LibraryText = z.input<typeof callLibrarySchema>;

@@ -1,4 +1,4 @@
-import type { ColumnName } from './columns.ts';
+import type { ColumnName } from '../game/columns.ts';
 
 /** Columns of ours that a sheet may spread over two cells. */
 export const JOINABLE = ['ball_on', 'clock', 'score_margin'] as const satisfies readonly ColumnName[];

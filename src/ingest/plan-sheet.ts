@@ -1,7 +1,7 @@
+import { definitionOf } from '../game/column-definition.ts';
+import { type ColumnName, FILM_COLUMNS } from '../game/columns.ts';
 import { faultReading } from './cell-reading.ts';
-import { definitionOf } from './column-definition.ts';
 import { columnLetter } from './column-letter.ts';
-import { CHART_COLUMNS, type ColumnName } from './columns.ts';
 import { nearestWord } from './nearest-word.ts';
 import { planFromProfile } from './profile-plan.ts';
 import { readCell } from './read-cell.ts';
@@ -49,7 +49,7 @@ function planByName({ headers }: HeaderRow, kind: SheetKind): ColumnMatch {
   const used = new Set<number>();
   headers.forEach((header, index) => {
     const key = headerKey(header);
-    const definition = CHART_COLUMNS.find(({ name }) => name === key && allowed.has(name));
+    const definition = FILM_COLUMNS.find(({ name }) => name === key && allowed.has(name));
     if (definition === undefined) return;
     used.add(index);
     columns.push(directColumn(definition.name, header, index));
@@ -113,7 +113,7 @@ function unknownHeaders({ file, row, headers }: HeaderRow, used: ReadonlySet<num
     const key = headerKey(found);
     if (key === '' || used.has(index)) return [];
     const near = nearestWord(key, free);
-    const ours = CHART_COLUMNS.some(({ name }) => name === key);
+    const ours = FILM_COLUMNS.some(({ name }) => name === key);
     const rule = ours
       ? 'belongs to our own film and is not read here'
       : 'is not a header we know; the column is not read';

@@ -1,7 +1,7 @@
+import { definitionOf } from '../game/column-definition.ts';
+import type { ColumnName } from '../game/columns.ts';
 import { type CellReading, faultReading } from './cell-reading.ts';
-import { definitionOf } from './column-definition.ts';
 import { columnIndex } from './column-letter.ts';
-import type { ColumnName } from './columns.ts';
 import { isJoinable, joinCells } from './join-cells.ts';
 import { nearestWord } from './nearest-word.ts';
 import { NOT_CHARTED } from './not-charted.ts';

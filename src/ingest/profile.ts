@@ -1,6 +1,6 @@
 import * as z from 'zod';
-import { definitionOf } from './column-definition.ts';
-import { CHART_COLUMNS, type ColumnDefinition, type ColumnName } from './columns.ts';
+import { definitionOf } from '../game/column-definition.ts';
+import { type ColumnDefinition, type ColumnName, FILM_COLUMNS } from '../game/columns.ts';
 import { conditionsSchema } from './condition-schema.ts';
 import { isJoinable, JOINABLE } from './join-cells.ts';
 import { NOT_CHARTED } from './not-charted.ts';
@@ -42,7 +42,7 @@ const source = z.preprocess(
   }),
 );
 
-const columnNames = CHART_COLUMNS.map(({ name }) => name) as [ColumnName, ...ColumnName[]];
+const columnNames = FILM_COLUMNS.map(({ name }) => name) as [ColumnName, ...ColumnName[]];
 
 /** How a foreign sheet is read: his headers to our columns, his codes to our words. The coach owns the file.
  * Values stay as they are written: `readYaml` turns none into a number. */

@@ -1,5 +1,5 @@
+import type { ColumnDefinition } from '../game/columns.ts';
 import { BLANK, type CellReading, faultReading, valueReading } from './cell-reading.ts';
-import type { ColumnDefinition } from './columns.ts';
 import { suggest } from './look-alike.ts';
 import { nearestWord } from './nearest-word.ts';
 import { readClock } from './read-clock.ts';

@@ -1,5 +1,5 @@
+import type { CellForm } from '../game/columns.ts';
 import { type CellReading, faultReading, valueReading } from './cell-reading.ts';
-import type { CellForm } from './columns.ts';
 import { suggest, withDigits } from './look-alike.ts';
 
 /** The number form of a column. */

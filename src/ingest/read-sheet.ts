@@ -1,4 +1,4 @@
-import { chartFromRecords } from './chart.ts';
+import { filmFromRecords } from '../game/film.ts';
 import { decodePieces } from './decode-text.ts';
 import type { RowProblem } from './row-problem.ts';
 import { createSheetReader } from './sheet-reader.ts';
@@ -44,7 +44,7 @@ export async function readSheetStream(input: SheetText, options: SheetOptions): 
 
 function refusedSheet(file: string, rule: string): SheetReading {
   return {
-    chart: chartFromRecords([], file),
+    chart: filmFromRecords([], file),
     problems: [{ severity: 'fault', file, row: 0, found: '', rule }],
     rejected: [],
     headers: [],

@@ -1,7 +1,7 @@
+import type { ColumnName } from '../game/columns.ts';
+import type { Film, FilmColumn } from '../game/film.ts';
 import { type CodeLane, createLanes, learn, type NumberLane, ODD } from './cell-lane.ts';
-import type { Chart, ChartColumn } from './chart.ts';
 import { cut, finishStore, growStore } from './column-store.ts';
-import type { ColumnName } from './columns.ts';
 import { asWritten, lookAtOddCells, placeOf, type SheetRow } from './odd-cells.ts';
 import { describeReason, type RowProblem } from './row-problem.ts';
 import type { SheetPlan } from './sheet-plan.ts';
@@ -17,7 +17,7 @@ export interface RowIntake {
   /** Keeps a row out for a reason that is not a single cell's. */
   readonly reject: (row: SheetRow, fault: string | RowProblem) => void;
   /** The chart of all rows taken; the intake is used up by it. */
-  readonly finish: () => Chart;
+  readonly finish: () => Film;
   readonly problems: readonly RowProblem[];
   readonly rejected: readonly RejectedRow[];
 }
@@ -201,8 +201,8 @@ function repeatFinding(identity: number, game: string): SnapFinding {
   return { severity: 'fault', column: 'clock', rule: `with its quarter, down, distance and ball position ${first}` };
 }
 
-function finishChart({ file, lanes, size, rowOf }: IntakeState): Chart {
-  const columns: Partial<Record<ColumnName, ChartColumn>> = {};
+function finishChart({ file, lanes, size, rowOf }: IntakeState): Film {
+  const columns: Partial<Record<ColumnName, FilmColumn>> = {};
   for (const { column, store } of lanes) columns[column.name] = finishStore(store, size);
   return { size, sources: [file], sourceOf: new Uint16Array(size), rowOf: cut(rowOf, size), columns };
 }

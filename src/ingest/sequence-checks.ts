@@ -1,5 +1,5 @@
-import type { Chart, CodeColumn, NumberColumn } from './chart.ts';
-import type { ColumnName } from './columns.ts';
+import type { ColumnName } from '../game/columns.ts';
+import type { CodeColumn, Film, NumberColumn } from '../game/film.ts';
 import { writeFieldPosition } from './read-field-position.ts';
 import type { RowProblem } from './row-problem.ts';
 
@@ -11,7 +11,7 @@ const LATER_DOWN: Readonly<Record<number, number>> = { 1: 2, 2: 3, 3: 4 };
 
 /** The columns the check reads, as their bare entries; a column that is absent has none. */
 interface Sequence {
-  readonly chart: Chart;
+  readonly chart: Film;
   readonly game: Uint16Array;
   readonly offense: Uint16Array;
   readonly drive: NumberColumn['numbers'];
@@ -28,7 +28,7 @@ interface Sequence {
  * yet down, distance or ball position differ from what the gain left. A penalty between the two is a good reason, so
  * these are never faults. Row order does not matter.
  */
-export function checkSequence(chart: Chart): readonly RowProblem[] {
+export function checkSequence(chart: Film): readonly RowProblem[] {
   const sequence = sequenceOf(chart);
   if (sequence.drive.length === 0 || sequence.snap.length === 0 || sequence.gain.length === 0) return [];
   const order = snapOrder(sequence, chart.size);
@@ -41,7 +41,7 @@ export function checkSequence(chart: Chart): readonly RowProblem[] {
   return problems;
 }
 
-function sequenceOf(chart: Chart): Sequence {
+function sequenceOf(chart: Film): Sequence {
   const { result } = chart.columns;
   return {
     chart,
@@ -57,12 +57,12 @@ function sequenceOf(chart: Chart): Sequence {
   };
 }
 
-function codesOf(chart: Chart, name: ColumnName): Uint16Array {
+function codesOf(chart: Film, name: ColumnName): Uint16Array {
   const column = chart.columns[name];
   return column?.kind === 'code' ? column.codes : new Uint16Array(0);
 }
 
-function numbersOf(chart: Chart, name: ColumnName): NumberColumn['numbers'] {
+function numbersOf(chart: Film, name: ColumnName): NumberColumn['numbers'] {
   const column = chart.columns[name];
   return column?.kind === 'number' ? column.numbers : new Float64Array(0);
 }
@@ -120,7 +120,7 @@ function differs({ expected, value }: Step): boolean {
   return !Number.isNaN(expected) && !Number.isNaN(value) && value !== expected;
 }
 
-function stepProblem(chart: Chart, index: number, { name, expected, value }: Step): RowProblem {
+function stepProblem(chart: Film, index: number, { name, expected, value }: Step): RowProblem {
   const say = name === 'ball_on' ? writeFieldPosition : String;
   const place = { file: chart.sources[chart.sourceOf[index] ?? 0] ?? '', row: chart.rowOf[index] ?? 0 };
   const rule = `does not follow from the snap before, which leaves ${say(expected)}; a charting slip or a penalty?`;

@@ -1,5 +1,5 @@
-import { type CallLibrary, callLibrarySchema } from './call-library.ts';
-import { type WeekSettings, weekSettingsSchema } from './week-settings.ts';
+import { type CallLibrary, callLibrarySchema } from '../game/call-library.ts';
+import { type WeekSettings, weekSettingsSchema } from '../game/week-settings.ts';
 import { readYaml } from './yaml-file.ts';
 import type { YamlReading } from './yaml-reading.ts';
 

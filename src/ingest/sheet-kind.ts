@@ -1,4 +1,4 @@
-import { CHART_COLUMNS, type ColumnName } from './columns.ts';
+import { type ColumnName, FILM_COLUMNS } from '../game/columns.ts';
 
 /** What a sheet is: a scouted opponent (the archive too), our own called pressures, or snaps charted during a game. */
 export type SheetKind = 'opponent' | 'own' | 'live';
@@ -18,6 +18,6 @@ export const OWN_CALL_COLUMNS: readonly ColumnName[] = ['call', 'path', 'family'
 
 /** The columns a sheet of this kind may carry, in the order of the template. */
 export function columnsOfKind(kind: SheetKind): readonly ColumnName[] {
-  const names = CHART_COLUMNS.map(({ name }) => name);
+  const names = FILM_COLUMNS.map(({ name }) => name);
   return kind === 'opponent' ? names.filter((name) => !OWN_FILM_ONLY.includes(name)) : names;
 }

@@ -1,5 +1,5 @@
+import type { ColumnDefinition, ColumnName } from '../game/columns.ts';
 import type { CellReading } from './cell-reading.ts';
-import type { ColumnDefinition, ColumnName } from './columns.ts';
 import type { RowTest } from './profile-condition.ts';
 import type { RowProblem } from './row-problem.ts';
 

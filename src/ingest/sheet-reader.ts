@@ -1,6 +1,6 @@
-import { chartFromRecords } from './chart.ts';
+import { FILM_COLUMNS } from '../game/columns.ts';
+import { filmFromRecords } from '../game/film.ts';
 import { columnLetter } from './column-letter.ts';
-import { CHART_COLUMNS } from './columns.ts';
 import { noSnapProblem } from './no-snap.ts';
 import { asWritten, type SheetRow } from './odd-cells.ts';
 import { planSheet } from './plan-sheet.ts';
@@ -90,7 +90,7 @@ function pushText(state: ReaderState, text: string): void {
 
 function startSplitting(state: ReaderState): RowSplitter {
   const { profile } = state.options;
-  const known = [...CHART_COLUMNS.map(({ name }) => name), ...(profile ? profileHeaders(profile) : [])];
+  const known = [...FILM_COLUMNS.map(({ name }) => name), ...(profile ? profileHeaders(profile) : [])];
   state.known = new Set(known.map(headerKey));
   state.head = detectDialect(state.waiting, state.known);
   state.splitter = createRowSplitter(state.head, (cells, note) => takeRow(state, cells, note));
@@ -229,7 +229,7 @@ function finishReading(state: ReaderState): SheetReading {
   const splitter = state.splitter ?? startSplitting(state);
   splitter.end();
   const { intake, plan, sheet, options, headers } = state;
-  const chart = intake && !plan?.refused ? intake.finish() : chartFromRecords([], sheet.file);
+  const chart = intake && !plan?.refused ? intake.finish() : filmFromRecords([], sheet.file);
   const whole = wholeSheetProblems({ file: sheet.file, kind: options.kind, chart, plan, rowsRead: state.rowsRead });
   const problems = [...state.problems, ...(intake?.problems ?? []), ...whole];
   return {

@@ -1,4 +1,4 @@
-import type { Chart } from './chart.ts';
+import type { Film } from '../game/film.ts';
 import type { Profile } from './profile.ts';
 import type { RowProblem } from './row-problem.ts';
 import type { SheetKind } from './sheet-kind.ts';
@@ -24,7 +24,7 @@ export interface SheetOptions {
  * `headers` are as written, `unmapped` those of them that feed no column.
  */
 export interface SheetReading {
-  readonly chart: Chart;
+  readonly chart: Film;
   readonly problems: readonly RowProblem[];
   readonly rejected: readonly RejectedRow[];
   readonly headers: readonly string[];

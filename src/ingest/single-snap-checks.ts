@@ -1,5 +1,5 @@
-import type { ChartColumn, CodeColumn, NumberColumn } from './chart.ts';
-import type { ColumnName } from './columns.ts';
+import type { ColumnName } from '../game/columns.ts';
+import type { CodeColumn, FilmColumn, NumberColumn } from '../game/film.ts';
 import { type PersonnelCounts, personnelCounts } from './read-shape.ts';
 
 /** Something in one snap that cannot be (fault) or is worth a look (warning), and the column to look at. */
@@ -13,7 +13,7 @@ export interface SnapFinding {
 export type SnapCheck = (index: number) => SnapFinding | undefined;
 
 /** Columns of a chart, finished or still growing (their arrays are looked up anew on every call). */
-export type SnapColumns = Readonly<Partial<Record<ColumnName, ChartColumn>>>;
+export type SnapColumns = Readonly<Partial<Record<ColumnName, FilmColumn>>>;
 
 /** More rushers than this are hardly ever sent; judgement: eleven less three who must cover. */
 const MOST_USUAL_RUSHERS = 8;

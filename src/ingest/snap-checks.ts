@@ -1,4 +1,4 @@
-import { type Chart, numberAt, textAt } from './chart.ts';
+import { type Film, numberAt, textAt } from '../game/film.ts';
 import type { RowProblem } from './row-problem.ts';
 import { createSnapIdentity, UNTOLD } from './snap-identity.ts';
 
@@ -7,7 +7,7 @@ import { createSnapIdentity, UNTOLD } from './snap-identity.ts';
  * the same quarter, clock, down, distance and ball position where snaps are not numbered. One chart per file. A sheet is
  * read again with these rows left out (see SheetOptions), which keeps them with their reason.
  */
-export function checkAcross(charts: readonly Chart[]): readonly RowProblem[] {
+export function checkAcross(charts: readonly Film[]): readonly RowProblem[] {
   if (charts.length < 2) return [];
   const groups = new Map<string, SnapPlaces>();
   return charts.flatMap((chart, number) => {
@@ -26,7 +26,7 @@ const CHART = 2 ** 32;
 
 /** The snaps of a chart that an earlier one lists; the others are entered for the charts that follow. */
 function enterChart(
-  chart: Chart,
+  chart: Film,
   number: number,
   groups: Map<string, SnapPlaces>,
 ): { readonly index: number; readonly earlier: Place }[] {
@@ -45,7 +45,7 @@ function enterChart(
 }
 
 /** The places of a snap's game and offense, looked up once for each pair; none where no game was charted. */
-function groupReader(chart: Chart, groups: Map<string, SnapPlaces>): (index: number) => SnapPlaces | undefined {
+function groupReader(chart: Film, groups: Map<string, SnapPlaces>): (index: number) => SnapPlaces | undefined {
   const { game, offense } = chart.columns;
   const known = new Map<number, SnapPlaces>();
   return (i) => {
@@ -65,7 +65,7 @@ function placesNamed(groups: Map<string, SnapPlaces>, names: readonly (string | 
   return places;
 }
 
-function repeatProblem(chart: Chart, index: number, earlier: string): RowProblem {
+function repeatProblem(chart: Film, index: number, earlier: string): RowProblem {
   const snap = numberAt(chart, 'snap', index);
   const found = `${textAt(chart, 'game', index)}${snap === undefined ? '' : `, snap ${snap}`}`;
   const file = chart.sources[chart.sourceOf[index] ?? 0] ?? '';
@@ -73,7 +73,7 @@ function repeatProblem(chart: Chart, index: number, earlier: string): RowProblem
   return { file, row, severity: 'fault', found, rule: `is listed already in ${earlier}` };
 }
 
-function placeText(charts: readonly Chart[], place: Place): string {
+function placeText(charts: readonly Film[], place: Place): string {
   const chart = charts[Math.floor(place / CHART)];
   const index = place % CHART;
   return `${chart?.sources[chart.sourceOf[index] ?? 0] ?? ''}, row ${chart?.rowOf[index] ?? 0}`;

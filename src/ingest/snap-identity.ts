@@ -1,4 +1,4 @@
-import type { ColumnName } from './columns.ts';
+import type { ColumnName } from '../game/columns.ts';
 import type { SnapColumns } from './single-snap-checks.ts';
 
 /** What a snap is known by within its game and offense: a whole number, or {@link UNTOLD}. */

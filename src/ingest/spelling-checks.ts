@@ -1,5 +1,5 @@
-import type { Chart } from './chart.ts';
-import type { ColumnName } from './columns.ts';
+import type { ColumnName } from '../game/columns.ts';
+import type { Film } from '../game/film.ts';
 import type { RowProblem } from './row-problem.ts';
 
 /** Columns of free text whose values are counted, so that two spellings of one thing would be two things. */
@@ -8,7 +8,7 @@ const COUNTED_TEXTS: readonly ColumnName[] = [
 ];
 
 /** Warnings where a text differs from another one in the same column only in case, spaces or marks. */
-export function checkSpellings(chart: Chart): readonly RowProblem[] {
+export function checkSpellings(chart: Film): readonly RowProblem[] {
   return COUNTED_TEXTS.flatMap((header) => {
     const column = chart.columns[header];
     return column?.kind === 'code' ? spellingProblems(column.values, header, chart.sources[0] ?? '') : [];

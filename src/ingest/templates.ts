@@ -1,12 +1,12 @@
 import type * as z from 'zod';
-import { callLibrarySchema } from './call-library.ts';
-import { OWN_FILM_COLUMNS } from './columns.ts';
+import { callLibrarySchema } from '../game/call-library.ts';
+import { OWN_FILM_COLUMNS } from '../game/columns.ts';
+import { weekSettingsSchema } from '../game/week-settings.ts';
 import { type DictionaryRow, dictionaryRows } from './dictionary.ts';
 import { EXAMPLE_DEFENSE } from './example-defense.ts';
 import { profileSchema } from './profile.ts';
 import { OWN_CALL_COLUMNS, REQUIRED_COLUMNS, type SheetKind } from './sheet-kind.ts';
 import { TRANSFORM_MEANINGS } from './translate-cell.ts';
-import { weekSettingsSchema } from './week-settings.ts';
 import { toCsv } from './write-csv.ts';
 import { yamlTemplate } from './yaml-template.ts';
 

@@ -1,4 +1,4 @@
-import { type Chart, textAt } from './chart.ts';
+import { type Film, textAt } from '../game/film.ts';
 import { columnLetter } from './column-letter.ts';
 import { BEYOND_WORDS } from './column-store.ts';
 import type { RowProblem } from './row-problem.ts';
@@ -11,7 +11,7 @@ import { checkSpellings } from './spelling-checks.ts';
 export interface ReadSheet {
   readonly file: string;
   readonly kind: SheetKind;
-  readonly chart: Chart;
+  readonly chart: Film;
   /** Undefined when the sheet has no header row. */
   readonly plan: SheetPlan | undefined;
   readonly rowsRead: number;

@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../src/ingest/chart.ts';
-import { type Adjustment, adjustWeek } from '../../src/pressure/tonight/adjust.ts';
+import { filmFromRecords } from '../../src/game/film.ts';
+import { type Adjustment, adjustWeek } from '../../src/pressure/halftime/adjust.ts';
 import { renderHalfTime } from '../../src/report/adjust/render-half-time.ts';
 import { share } from '../../src/stats/share.ts';
 import { inventedPlan } from '../report/invented-plan.ts';
@@ -10,7 +10,7 @@ import { chromiumPath, launchBrowser } from './browser.ts';
 /** The fullest page there can be: more of everything than is shown. */
 function fullest(): Adjustment {
   const plan = inventedPlan();
-  const live = chartFromRecords(Array(30).fill({ down: 3, to_go: 12, play_kind: 'screen', call: 'Rake' }));
+  const live = filmFromRecords(Array(30).fill({ down: 3, to_go: 12, play_kind: 'screen', call: 'Rake' }));
   const update = adjustWeek(plan, live);
   const habit = {
     target: 'screen' as const,

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { adopt } from '../../src/commands/adopt.ts';
 import { readWeek } from '../../src/commands/read-week.ts';
 import { readSeasonFolder } from '../../src/commands/season-folder.ts';
-import { numberAt, textAt } from '../../src/ingest/chart.ts';
+import { numberAt, textAt } from '../../src/game/film.ts';
 import { coachSheets } from '../ingest/adopt/coach-sheets.ts';
 import { INVENTED_COLUMNS, type InventedSnap, inventSnaps, sheetOf } from '../ingest/adopt/invented-sheet.ts';
 import { makeWorkbook, type WorkbookCell } from '../ingest/make-workbook.ts';

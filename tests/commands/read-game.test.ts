@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { isGameSheet, readGame } from '../../src/commands/read-game.ts';
-import { textAt } from '../../src/ingest/chart.ts';
+import { textAt } from '../../src/game/film.ts';
 import { inventedLibrary } from '../report/invented-library.ts';
 
 const made: string[] = [];

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { readWeek } from '../../src/commands/read-week.ts';
 import { readSeasonFolder } from '../../src/commands/season-folder.ts';
-import { textAt } from '../../src/ingest/chart.ts';
+import { textAt } from '../../src/game/film.ts';
 
 const root = mkdtempSync(join(tmpdir(), 'read-week-'));
 afterAll(() => rmSync(root, { recursive: true, force: true }));

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { stringify } from 'yaml';
-import { callLibrarySchema } from '../../src/ingest/call-library.ts';
+import { callLibrarySchema } from '../../src/game/call-library.ts';
+import { weekSettingsSchema } from '../../src/game/week-settings.ts';
 import { profileSchema } from '../../src/ingest/profile.ts';
 import { profileTemplate } from '../../src/ingest/templates.ts';
-import { weekSettingsSchema } from '../../src/ingest/week-settings.ts';
 import { readYaml } from '../../src/ingest/yaml-file.ts';
 import { createRandom } from '../../src/stats/random.ts';
 import { YAML_MUTATIONS } from './mutate-yaml.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Chart, numberAt, textAt } from '../../src/ingest/chart.ts';
-import { CHART_COLUMNS } from '../../src/ingest/columns.ts';
+import { FILM_COLUMNS } from '../../src/game/columns.ts';
+import { type Film, numberAt, textAt } from '../../src/game/film.ts';
 import { readSheet } from '../../src/ingest/read-sheet.ts';
 import { createRandom } from '../../src/stats/random.ts';
 import { cellsOf, SHEET_MUTATIONS, sheetOfCells, shuffleColumns } from './mutate-sheet.ts';
@@ -15,11 +15,9 @@ const read = (bytes: Uint8Array) => readSheet({ file: 'sheet.csv', bytes }, { ki
 const whole = read(sheet).chart;
 
 /** Every snap as a line of its cells, in whatever order the columns came. */
-function snapsOf(chart: Chart): string[] {
+function snapsOf(chart: Film): string[] {
   return Array.from({ length: chart.size }, (_, i) =>
-    JSON.stringify(
-      CHART_COLUMNS.map(({ name, kind }) => (kind === 'number' ? numberAt : textAt)(chart, name, i) ?? ''),
-    ),
+    JSON.stringify(FILM_COLUMNS.map(({ name, kind }) => (kind === 'number' ? numberAt : textAt)(chart, name, i) ?? '')),
   );
 }
 
@@ -37,7 +35,7 @@ describe('a spoilt sheet is read, named or refused, never a crash', () => {
       fc.string({ unit: 'binary', maxLength: 8 }),
       fc.integer().map(String),
     );
-    const headers = CHART_COLUMNS.map(({ name }) => name as string);
+    const headers = FILM_COLUMNS.map(({ name }) => name as string);
     const rows = fc.array(fc.array(cell, { minLength: headers.length, maxLength: headers.length }), { maxLength: 6 });
     fc.assert(
       fc.property(rows, fc.constantFrom('opponent', 'own', 'live'), (cells, kind) => {
@@ -133,7 +131,7 @@ describe('damage stays where it is', () => {
           fc.pre(c !== games);
           const spoilt = rows.map((row, i) => (i === r ? row.map((cell, j) => (j === c ? text : cell)) : row));
           const { chart } = read(sheetOfCells([header, ...spoilt]));
-          const others = (all: Chart) => snapsOf(all).filter((_, i) => all.rowOf[i] !== r + 2);
+          const others = (all: Film) => snapsOf(all).filter((_, i) => all.rowOf[i] !== r + 2);
           expect(others(chart)).toEqual(others(whole));
         },
       ),

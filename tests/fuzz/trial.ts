@@ -5,7 +5,7 @@ import { adjust } from '../../src/commands/adjust.ts';
 import { CommandProblem } from '../../src/commands/exit-code.ts';
 import { report } from '../../src/commands/report.ts';
 import type { Terminal } from '../../src/commands/terminal.ts';
-import type { Chart } from '../../src/ingest/chart.ts';
+import type { Film } from '../../src/game/film.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../../src/ingest/read-sheet.ts';
 import { describeProblem } from '../../src/ingest/row-problem.ts';
 import { impossibleNumbers } from './plan-numbers.ts';
@@ -57,7 +57,7 @@ function countFaults({ chart, rejected, leftOut, rowsRead }: SheetReading): stri
   ];
 }
 
-function chartFaults({ columns, size }: Chart): string[] {
+function chartFaults({ columns, size }: Film): string[] {
   return Object.entries(columns).flatMap(([name, column]) => {
     const entries: ArrayLike<number> = column.kind === 'code' ? column.codes : column.numbers;
     const endless = Array.from(entries).some((value) => Math.abs(value) === Number.POSITIVE_INFINITY);

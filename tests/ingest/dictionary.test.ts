@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { CHART_COLUMNS } from '../../src/ingest/columns.ts';
+import { FILM_COLUMNS } from '../../src/game/columns.ts';
 import { dictionaryMarkdown, dictionaryRows, dictionaryText } from '../../src/ingest/dictionary.ts';
 import { readCell } from '../../src/ingest/read-cell.ts';
 
 describe('the data dictionary', () => {
   it('has one row for every column, with a meaning and an example', () => {
     const rows = dictionaryRows();
-    expect(rows.map(({ header }) => header)).toEqual(CHART_COLUMNS.map(({ name }) => name));
+    expect(rows.map(({ header }) => header)).toEqual(FILM_COLUMNS.map(({ name }) => name));
     for (const row of rows) expect(`${row.meaning}${row.example}`.length, row.header).toBeGreaterThan(10);
   });
 
-  it.each(CHART_COLUMNS)('gives an example for $name that can be read', (column) => {
+  it.each(FILM_COLUMNS)('gives an example for $name that can be read', (column) => {
     expect(readCell(column, column.example).kind).toBe('value');
   });
 

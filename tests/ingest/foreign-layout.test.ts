@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { numberAt, textAt } from '../../src/ingest/chart.ts';
+import { numberAt, textAt } from '../../src/game/film.ts';
 import { columnIndex, columnLetter } from '../../src/ingest/column-letter.ts';
 import { profileSchema } from '../../src/ingest/profile.ts';
 import { isDate, readPair } from '../../src/ingest/read-pair.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { textAt } from '../../src/ingest/chart.ts';
+import { textAt } from '../../src/game/film.ts';
 import { guardPasted } from '../../src/ingest/guard-pasted.ts';
 import { readSheet } from '../../src/ingest/read-sheet.ts';
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { numberAt, type SnapRecord, textAt } from '../../src/ingest/chart.ts';
-import type { ColumnName } from '../../src/ingest/columns.ts';
+import type { ColumnName } from '../../src/game/columns.ts';
+import { numberAt, type SnapRecord, textAt } from '../../src/game/film.ts';
 import { type Profile, profileSchema } from '../../src/ingest/profile.ts';
 import { readSheet } from '../../src/ingest/read-sheet.ts';
 import { describeProblem } from '../../src/ingest/row-problem.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { CHART_COLUMNS, type ColumnName } from '../../src/ingest/columns.ts';
+import { type ColumnName, FILM_COLUMNS } from '../../src/game/columns.ts';
 import { definitionOf } from '../../src/ingest/profile.ts';
 import { readCell } from '../../src/ingest/read-cell.ts';
 import { writeClock } from '../../src/ingest/read-clock.ts';
@@ -64,7 +64,7 @@ describe('readCell', () => {
     expect(valueRead(name, text)).toBe(value);
   });
 
-  it.each(CHART_COLUMNS.map(({ name }) => name))('takes a blank %s as not charted', (name) => {
+  it.each(FILM_COLUMNS.map(({ name }) => name))('takes a blank %s as not charted', (name) => {
     for (const blank of ['', ' ', '\t', '\u00a0', '\r', '\u200b', '\ufeff'])
       expect(read(name, blank).kind).toBe('blank');
   });
@@ -122,7 +122,7 @@ describe('readCell', () => {
   });
 
   it('never throws, and never suggests what was written', () => {
-    const name = fc.constantFrom(...CHART_COLUMNS.map((column) => column.name));
+    const name = fc.constantFrom(...FILM_COLUMNS.map((column) => column.name));
     fc.assert(
       fc.property(name, fc.oneof(fc.string(), fc.stringMatching(/^[0-9OolISB: x.+-]{1,6}$/)), (column, text) => {
         const reading = read(column, text);

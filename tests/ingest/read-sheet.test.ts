@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Chart, chartedCount, numberAt, textAt } from '../../src/ingest/chart.ts';
+import { chartedCount, type Film, numberAt, textAt } from '../../src/game/film.ts';
 import { readSheet, readSheetStream, type SheetKind, type SheetReading } from '../../src/ingest/read-sheet.ts';
 import { describeProblem } from '../../src/ingest/row-problem.ts';
 import { toCsv } from '../../src/ingest/write-csv.ts';
@@ -12,7 +12,7 @@ const bytesOf = (text: string) => new TextEncoder().encode(text);
 const read = (text: string, kind: SheetKind = 'opponent') =>
   readSheet({ file: 'plays.csv', bytes: bytesOf(text) }, { kind });
 const said = (reading: SheetReading) => reading.problems.map(describeProblem);
-const snapsOf = (chart: Chart) =>
+const snapsOf = (chart: Film) =>
   Array.from({ length: chart.size }, (_, i) =>
     JSON.stringify([
       textAt(chart, 'game', i),

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../src/ingest/chart.ts';
+import { filmFromRecords, type SnapRecord } from '../../src/game/film.ts';
 import { checkSequence } from '../../src/ingest/sequence-checks.ts';
 
 const snap = (number: number, rest: SnapRecord): SnapRecord => ({ game: 'w1', drive: 1, snap: number, ...rest });
 const said = (snaps: readonly SnapRecord[]) =>
-  checkSequence(chartFromRecords(snaps)).map(({ header, found, rule }) => `${header} ${found} ${rule}`);
+  checkSequence(filmFromRecords(snaps)).map(({ header, found, rule }) => `${header} ${found} ${rule}`);
 
 /** A drive in order: 4 on first and 10, 7 on second and 6, 2 on first and 10. */
 const DRIVE: readonly SnapRecord[] = [
@@ -29,7 +29,7 @@ describe('checkSequence', () => {
       'to_go 5 does not follow from the snap before, which leaves 6; a charting slip or a penalty?',
       'ball_on own 40 does not follow from the snap before, which leaves own 39; a charting slip or a penalty?',
     ]);
-    expect(checkSequence(chartFromRecords(slips)).every(({ severity }) => severity === 'warning')).toBe(true);
+    expect(checkSequence(filmFromRecords(slips)).every(({ severity }) => severity === 'warning')).toBe(true);
   });
 
   it.each([

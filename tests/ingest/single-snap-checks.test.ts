@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../src/ingest/chart.ts';
+import { filmFromRecords, type SnapRecord } from '../../src/game/film.ts';
 import { createSnapChecks } from '../../src/ingest/single-snap-checks.ts';
 
 const findings = (snap: SnapRecord) => {
-  const { columns } = chartFromRecords([snap]);
+  const { columns } = filmFromRecords([snap]);
   return createSnapChecks(columns)
     .map((check) => check(0))
     .filter((finding) => finding !== undefined);
@@ -73,7 +73,7 @@ describe('checks within one snap', () => {
     };
     const alone = Object.entries(charted).filter(([name]) => name !== 'rushers_faced');
     for (const [name, value] of alone) expect(findings({ [name]: value }), name).toEqual([]);
-    const blank = chartFromRecords([charted, {}]);
+    const blank = filmFromRecords([charted, {}]);
     for (const check of createSnapChecks(blank.columns)) expect(check(1)).toBeUndefined();
   });
 });

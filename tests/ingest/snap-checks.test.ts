@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { type Chart, chartFromRecords, type SnapRecord } from '../../src/ingest/chart.ts';
+import { type Film, filmFromRecords, type SnapRecord } from '../../src/game/film.ts';
 import { describeProblem } from '../../src/ingest/row-problem.ts';
 import { checkAcross } from '../../src/ingest/snap-checks.ts';
 
-const chart = (file: string, snaps: readonly SnapRecord[]): Chart => chartFromRecords(snaps, file);
+const chart = (file: string, snaps: readonly SnapRecord[]): Film => filmFromRecords(snaps, file);
 const first = chart('opponent-1.csv', [
   { game: 'w1', snap: 1, down: 1 },
   { game: 'w1', snap: 2, down: 2 },

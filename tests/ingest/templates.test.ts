@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type * as z from 'zod';
-import { callLibrarySchema } from '../../src/ingest/call-library.ts';
+import { callLibrarySchema } from '../../src/game/call-library.ts';
+import { weekSettingsSchema } from '../../src/game/week-settings.ts';
 import { dictionaryRows } from '../../src/ingest/dictionary.ts';
 import { profileSchema } from '../../src/ingest/profile.ts';
 import { readSheet, type SheetKind } from '../../src/ingest/read-sheet.ts';
 import { describeProblem } from '../../src/ingest/row-problem.ts';
 import { defenseTemplate, profileTemplate, sheetTemplate, weekTemplate } from '../../src/ingest/templates.ts';
-import { weekSettingsSchema } from '../../src/ingest/week-settings.ts';
 import { toCsv } from '../../src/ingest/write-csv.ts';
 import { readYaml } from '../../src/ingest/yaml-file.ts';
 

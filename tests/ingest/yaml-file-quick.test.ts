@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type * as z from 'zod';
-import { callLibrarySchema } from '../../src/ingest/call-library.ts';
+import { callLibrarySchema } from '../../src/game/call-library.ts';
+import { weekSettingsSchema } from '../../src/game/week-settings.ts';
 import { formationBookSchema } from '../../src/ingest/formation/formation-book.ts';
 import { formationTemplate } from '../../src/ingest/formation/formation-template.ts';
 import { profileSchema } from '../../src/ingest/profile.ts';
 import { defenseTemplate, profileTemplate, weekTemplate } from '../../src/ingest/templates.ts';
-import { weekSettingsSchema } from '../../src/ingest/week-settings.ts';
 import { readYaml } from '../../src/ingest/yaml-file.ts';
 import { readYamlQuickly } from '../../src/ingest/yaml-file-quick.ts';
 import { createRandom } from '../../src/stats/random.ts';

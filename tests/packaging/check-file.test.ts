@@ -4,10 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type * as z from 'zod';
+import { weekSettingsSchema } from '../../src/game/week-settings.ts';
 import { formationBookSchema } from '../../src/ingest/formation/formation-book.ts';
 import { profileSchema } from '../../src/ingest/profile.ts';
 import { describeProblem } from '../../src/ingest/row-problem.ts';
-import { weekSettingsSchema } from '../../src/ingest/week-settings.ts';
 import { readYaml } from '../../src/ingest/yaml-file.ts';
 
 const root = mkdtempSync(join(tmpdir(), 'check-file-'));

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
-import { type Call, type CallLibrary, callLibrarySchema } from '../../src/ingest/call-library.ts';
+import { type Call, type CallLibrary, callLibrarySchema } from '../../src/game/call-library.ts';
 
 /** The invented call library of the demo season. */
 export const demoDefense: CallLibrary = callLibrarySchema.parse(

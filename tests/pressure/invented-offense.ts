@@ -1,6 +1,6 @@
-import type { Chart, SnapRecord } from '../../src/ingest/chart.ts';
-import type { Answer } from '../../src/ingest/vocabulary.ts';
-import { type WeekSettings, weekSettingsSchema } from '../../src/ingest/week-settings.ts';
+import type { Film, SnapRecord } from '../../src/game/film.ts';
+import type { Answer } from '../../src/game/vocabulary.ts';
+import { type WeekSettings, weekSettingsSchema } from '../../src/game/week-settings.ts';
 import type { Forecast, ForecastChapter, Target } from '../../src/pressure/forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../../src/pressure/forecast/target.ts';
 import type { ProtectionChapter } from '../../src/pressure/protection/protection-result.ts';
@@ -62,7 +62,7 @@ export function inventedRecords(offense: InventedOffense = {}): SnapRecord[] {
 }
 
 /** The forecast a plain count would make: a situation's snaps on top of fifteen snaps' worth of the whole. */
-export function countedForecast(chart: Chart, settings: WeekSettings = inventedSettings()): ForecastChapter {
+export function countedForecast(chart: Film, settings: WeekSettings = inventedSettings()): ForecastChapter {
   const situations = situationCodes(chart, settings.situations);
   const forecasts = COUNTED_TARGETS.flatMap((target) =>
     ['all', ...SITUATIONS.map(({ id }) => id)].map((id, place) =>
@@ -94,7 +94,7 @@ interface CellInput {
   readonly situations: Uint8Array;
 }
 
-function countedCell(chart: Chart, { target, id, place, settings, situations }: CellInput): Forecast {
+function countedCell(chart: Film, { target, id, place, settings, situations }: CellInput): Forecast {
   const definition = TARGET_DEFINITIONS.find((entry) => entry.target === target);
   if (!definition) throw new Error(target);
   const codes = definition.codes(chart, settings.situations);

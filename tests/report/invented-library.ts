@@ -1,4 +1,4 @@
-import { type CallLibrary, callLibrarySchema } from '../../src/ingest/call-library.ts';
+import { type CallLibrary, callLibrarySchema } from '../../src/game/call-library.ts';
 
 /** An invented call library for tests: eleven roles and ten calls of a defense that does not exist. */
 export function inventedLibrary(): CallLibrary {

@@ -1,4 +1,4 @@
-import type { CallLibrary } from '../../src/ingest/call-library.ts';
+import type { CallLibrary } from '../../src/game/call-library.ts';
 import type { MenuResult } from '../../src/pressure/menu/result.ts';
 import type { ScoreChapter } from '../../src/pressure/score/score-result.ts';
 import { wobble } from './invented-numbers.ts';

@@ -1,4 +1,4 @@
-import type { OwnFilmChapter } from '../../src/pressure/own-film/result.ts';
+import type { OwnFilmChapter } from '../../src/pressure/self-scout/result.ts';
 import { share } from '../../src/stats/share.ts';
 
 /** An invented chapter on our own film. */

@@ -1,4 +1,4 @@
-import { weekSettingsSchema } from '../../src/ingest/week-settings.ts';
+import { weekSettingsSchema } from '../../src/game/week-settings.ts';
 import type { WeekPlan } from '../../src/pressure/plan/week-plan.ts';
 import { inventedForecast } from './invented-forecast.ts';
 import { inventedLibrary } from './invented-library.ts';

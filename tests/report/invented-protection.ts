@@ -1,5 +1,5 @@
-import type { CallLibrary } from '../../src/ingest/call-library.ts';
-import { ANSWERS, type Answer } from '../../src/ingest/vocabulary.ts';
+import type { CallLibrary } from '../../src/game/call-library.ts';
+import { ANSWERS, type Answer } from '../../src/game/vocabulary.ts';
 import {
   PROTECTIONS,
   type ProtectionChapter,

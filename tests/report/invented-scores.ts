@@ -1,5 +1,5 @@
-import type { CallLibrary } from '../../src/ingest/call-library.ts';
-import { ANSWERS, FAMILIES, type Family } from '../../src/ingest/vocabulary.ts';
+import type { CallLibrary } from '../../src/game/call-library.ts';
+import { ANSWERS, FAMILIES, type Family } from '../../src/game/vocabulary.ts';
 import type { ForecastChapter } from '../../src/pressure/forecast/forecast-result.ts';
 import type { FamilyScore, ScoreChapter } from '../../src/pressure/score/score-result.ts';
 import { INVENTED_SITUATIONS } from './invented-forecast.ts';

@@ -1,4 +1,4 @@
-import { CHART_COLUMNS, type ColumnName } from '../columns.ts';
+import { type ColumnName, FILM_COLUMNS } from '../../game/columns.ts';
 import { columnsOfKind } from '../sheet-kind.ts';
 import type { ColumnFacts } from './column-facts.ts';
 import { NUMBER_DETECTORS } from './detect-numbers.ts';
@@ -124,7 +124,7 @@ function isSplit({ joined, index }: ColumnFacts, { context, answers }: PairConte
 /** Whether a header says outright that the column is another one; relations between columns outweigh it. */
 function isOtherHeader(column: ColumnName, { header }: ColumnFacts, { score }: Evidence): boolean {
   if (score >= 0.95 || headerLikeness(header, column) >= 0.5) return false;
-  return CHART_COLUMNS.some(({ name }) => headerLikeness(header, name) >= 0.9);
+  return FILM_COLUMNS.some(({ name }) => headerLikeness(header, name) >= 0.9);
 }
 
 /** A column nearly as likely, whose header does not set it apart, makes the choice a question. */
@@ -148,7 +148,7 @@ function withRivals(
 }
 
 function inOrder(choices: readonly ColumnChoice[]): ColumnChoice[] {
-  const place = (name: ColumnName) => CHART_COLUMNS.findIndex((column) => column.name === name);
+  const place = (name: ColumnName) => FILM_COLUMNS.findIndex((column) => column.name === name);
   return [...choices].sort((left, right) => place(left.column) - place(right.column));
 }
 

@@ -1,4 +1,4 @@
-import { CHART_COLUMNS, type ColumnName } from '../columns.ts';
+import { type ColumnName, FILM_COLUMNS } from '../../game/columns.ts';
 import { isJoinable } from '../join-cells.ts';
 import { TRANSFORMS, type Transform } from '../translate-cell.ts';
 import type { ColumnAnswers } from './choose-columns.ts';
@@ -21,7 +21,7 @@ export function columnAnswers(columns: readonly ColumnFacts[], answers: Answers)
     if (answer === undefined) return [];
     return answeredAs(columns, facts, answer.with === undefined ? answer.column : undefined);
   });
-  const found = CHART_COLUMNS.flatMap(({ name }): [ColumnFacts, ColumnName | undefined][] => {
+  const found = FILM_COLUMNS.flatMap(({ name }): [ColumnFacts, ColumnName | undefined][] => {
     const facts = foundColumn(columns, answerOf(answers, `find/${name}`));
     return facts === undefined ? [] : answeredAs(columns, facts, name);
   });
@@ -69,7 +69,7 @@ export function headerAnswer(header: string, answers: Answers): ColumnAnswer | u
   const [before = '', as] = text.split(/\s+as\s+(?=\w+\s*$)/i);
   const [written = '', other] = before.split(/\s+with\s+/i);
   const name = written.toLowerCase();
-  const column = CHART_COLUMNS.find((one) => one.name === name.trim().replaceAll(' ', '_'))?.name;
+  const column = FILM_COLUMNS.find((one) => one.name === name.trim().replaceAll(' ', '_'))?.name;
   if (column === undefined && name.trim() !== NOT_READ) return undefined;
   const transform = TRANSFORMS.find((one) => one === as?.trim().toLowerCase());
   return { column, as: transform, with: other?.trim().replace(/^"|"$/g, '') };

@@ -1,4 +1,4 @@
-import type { ColumnName } from '../columns.ts';
+import type { ColumnName } from '../../game/columns.ts';
 import type { ColumnFacts } from './column-facts.ts';
 import type { DraftSource } from './profile-input.ts';
 import type { Question } from './question.ts';

@@ -1,4 +1,4 @@
-import { CHART_COLUMNS, type ColumnName } from '../columns.ts';
+import { type ColumnName, FILM_COLUMNS } from '../../game/columns.ts';
 import { type ColumnFacts, shareWhere } from './column-facts.ts';
 import type { Detectors, Evidence, SheetContext } from './evidence.ts';
 import { type FlagMeaning, flagMeaning, isFlag } from './flag-meanings.ts';
@@ -11,7 +11,7 @@ const VOUCHED = 0.75;
 
 /** Columns with a closed list of words. */
 export const WORD_DETECTORS: Detectors = Object.fromEntries(
-  CHART_COLUMNS.filter(({ cell }) => cell.form === 'word').map(({ name }) => [
+  FILM_COLUMNS.filter(({ cell }) => cell.form === 'word').map(({ name }) => [
     name,
     (facts: ColumnFacts, context: SheetContext) => detectWords(name, facts, context),
   ]),

@@ -1,5 +1,5 @@
+import { type ColumnName, FILM_COLUMNS } from '../../game/columns.ts';
 import { columnLetter } from '../column-letter.ts';
-import { CHART_COLUMNS, type ColumnName } from '../columns.ts';
 import { headerKey } from '../sheet-dialect.ts';
 import { chooseColumns } from './choose-columns.ts';
 import { answeredJoins, columnAnswers, headerAnswer } from './column-answers.ts';
@@ -127,7 +127,7 @@ function unanswered(questions: readonly Question[], answers: Answers): Question[
 
 /** A code is asked about until its answer is a word of ours. */
 function isAboutCode(key: string): boolean {
-  return CHART_COLUMNS.some(({ name }) => key.startsWith(`${name}/`));
+  return FILM_COLUMNS.some(({ name }) => key.startsWith(`${name}/`));
 }
 
 /** Answers under a key that no column, code or question of this sheet has, or that name nothing of ours. */
@@ -137,7 +137,7 @@ function strayAnswers({ context, choices, countsOf, request }: DraftState): stri
   const codes = choices.chosen.flatMap(({ column, facts }) =>
     [...countsOf(facts).keys()].map((code) => `${column}/${code}`),
   );
-  const finds = CHART_COLUMNS.map(({ name }) => `find/${name}`);
+  const finds = FILM_COLUMNS.map(({ name }) => `find/${name}`);
   const dates = context.columns.filter(({ part }) => part !== undefined).map(({ header }) => datesKey(header));
   const named = headers.map(({ header }) => header);
   const rows = context.columns.map(({ header }) => rowsKey(header));

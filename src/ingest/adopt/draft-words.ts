@@ -1,4 +1,4 @@
-import type { ColumnName } from '../columns.ts';
+import type { ColumnName } from '../../game/columns.ts';
 import { definitionOf, NOT_CHARTED } from '../profile.ts';
 import { plainWord, readCell } from '../read-cell.ts';
 import type { ColumnFacts } from './column-facts.ts';

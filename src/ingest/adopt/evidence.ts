@@ -1,4 +1,4 @@
-import type { ColumnName } from '../columns.ts';
+import type { ColumnName } from '../../game/columns.ts';
 import type { PairDates } from '../read-pair.ts';
 import type { SheetKind } from '../sheet-kind.ts';
 import type { Transform } from '../translate-cell.ts';

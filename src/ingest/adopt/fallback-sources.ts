@@ -1,4 +1,4 @@
-import type { ColumnName } from '../columns.ts';
+import type { ColumnName } from '../../game/columns.ts';
 import { definitionOf } from '../profile.ts';
 import type { ColumnDraft } from './column-draft.ts';
 import type { ColumnFacts } from './column-facts.ts';

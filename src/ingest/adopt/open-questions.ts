@@ -1,5 +1,5 @@
+import type { ColumnName } from '../../game/columns.ts';
 import { columnLetter } from '../column-letter.ts';
-import type { ColumnName } from '../columns.ts';
 import { definitionOf } from '../profile.ts';
 import { PAIR_DATES } from '../read-pair.ts';
 import { REQUIRED_COLUMNS } from '../sheet-kind.ts';

@@ -1,5 +1,5 @@
-import { type Chart, numberAt, textAt } from '../chart.ts';
-import { CHART_COLUMNS, type ColumnName } from '../columns.ts';
+import { type ColumnName, FILM_COLUMNS } from '../../game/columns.ts';
+import { type Film, numberAt, textAt } from '../../game/film.ts';
 import { writeClock } from '../read-clock.ts';
 import { writeFieldPosition } from '../read-field-position.ts';
 
@@ -13,14 +13,14 @@ export interface SnapPreview {
 const CELL_WIDTH = 12;
 
 /** The first snaps of a chart as they were understood, by the row of the sheet they stand in. */
-export function previewSnaps(chart: Chart, count: number): SnapPreview {
+export function previewSnaps(chart: Film, count: number): SnapPreview {
   const snaps = Array.from({ length: Math.min(count, chart.size) }, (_, i) => i);
-  const columns = CHART_COLUMNS.filter(({ name }) => chart.columns[name] !== undefined);
+  const columns = FILM_COLUMNS.filter(({ name }) => chart.columns[name] !== undefined);
   const rows = columns.map(({ name }) => [name, ...snaps.map((i) => cut(cellText(chart, name, i)))]);
   return { header: ['', ...snaps.map((i) => `row ${chart.rowOf[i] ?? 0}`)], rows };
 }
 
-function cellText(chart: Chart, name: ColumnName, index: number): string {
+function cellText(chart: Film, name: ColumnName, index: number): string {
   const value = numberAt(chart, name, index);
   if (value === undefined) return textAt(chart, name, index) ?? '';
   if (name === 'ball_on') return writeFieldPosition(value);

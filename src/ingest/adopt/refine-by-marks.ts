@@ -1,4 +1,4 @@
-import type { ColumnName } from '../columns.ts';
+import type { ColumnName } from '../../game/columns.ts';
 import { plainWord } from '../read-cell.ts';
 import { type ColumnFacts, shareWhere } from './column-facts.ts';
 import { flagOf, isFlag } from './flag-meanings.ts';

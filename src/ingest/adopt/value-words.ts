@@ -1,4 +1,4 @@
-import type { ColumnName } from '../columns.ts';
+import type { ColumnName } from '../../game/columns.ts';
 import { slipsBetween } from '../nearest-word.ts';
 import { definitionOf } from '../profile.ts';
 import { plainWord } from '../read-cell.ts';

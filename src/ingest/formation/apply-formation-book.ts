@@ -1,4 +1,4 @@
-import { type Chart, type CodeColumn, textAt } from '../chart.ts';
+import { type CodeColumn, type Film, textAt } from '../../game/film.ts';
 import type { RowProblem } from '../row-problem.ts';
 import { type FormationStructure, formationReader } from './formation-reader.ts';
 import type { FormationBook } from './formation-schema.ts';
@@ -11,7 +11,7 @@ export type BookColumn = (typeof BOOK_COLUMNS)[number];
 
 /** A chart whose blank structure was filled from the book, and warnings where the book and a charted cell differ. */
 export interface BookedChart {
-  readonly chart: Chart;
+  readonly chart: Film;
   readonly problems: readonly RowProblem[];
 }
 
@@ -19,7 +19,7 @@ export interface BookedChart {
  * Fills receivers, strength and back_spot from the formation's name where they were not charted. A charted cell always
  * stands; where the book says otherwise, that is a warning.
  */
-export function applyFormationBook(chart: Chart, book: FormationBook): BookedChart {
+export function applyFormationBook(chart: Film, book: FormationBook): BookedChart {
   const structureOf = formationReader(book);
   const structures = Array.from({ length: chart.size }, (_, i) => {
     const name = textAt(chart, 'formation', i);
@@ -35,7 +35,7 @@ export function applyFormationBook(chart: Chart, book: FormationBook): BookedCha
 
 type Structures = readonly (FormationStructure | undefined)[];
 
-function fillColumn(chart: Chart, column: BookColumn, structures: Structures): CodeColumn {
+function fillColumn(chart: Film, column: BookColumn, structures: Structures): CodeColumn {
   const before = chart.columns[column];
   const charted = before?.kind === 'code' ? before : { codes: new Uint16Array(chart.size), values: [''] };
   const values = [...charted.values];
@@ -48,7 +48,7 @@ function fillColumn(chart: Chart, column: BookColumn, structures: Structures): C
   return { kind: 'code', codes, values };
 }
 
-function contradictions(chart: Chart, index: number, structure: FormationStructure): RowProblem[] {
+function contradictions(chart: Film, index: number, structure: FormationStructure): RowProblem[] {
   const place = { file: chart.sources[chart.sourceOf[index] ?? 0] ?? '', row: chart.rowOf[index] ?? 0 };
   const name = textAt(chart, 'formation', index) ?? '';
   return BOOK_COLUMNS.flatMap((column): RowProblem[] => {

@@ -1,5 +1,5 @@
+import type { BACK_SPOTS, STRENGTHS } from '../../game/vocabulary.ts';
 import { plainWord } from '../read-cell.ts';
-import type { BACK_SPOTS, STRENGTHS } from '../vocabulary.ts';
 import type { FormationBook } from './formation-schema.ts';
 
 /** The structure a formation name stands for; what the book does not say is absent. */

@@ -1,6 +1,6 @@
 import * as z from 'zod';
+import { BACK_SPOTS, STRENGTHS } from '../../game/vocabulary.ts';
 import { readReceivers } from '../read-shape.ts';
-import { BACK_SPOTS, STRENGTHS } from '../vocabulary.ts';
 
 const entry = z
   .strictObject({

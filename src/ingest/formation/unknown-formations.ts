@@ -1,4 +1,4 @@
-import { type Chart, textAt } from '../chart.ts';
+import { type Film, textAt } from '../../game/film.ts';
 import { BOOK_COLUMNS, type BookColumn } from './apply-formation-book.ts';
 import { formationReader } from './formation-reader.ts';
 import type { FormationBook } from './formation-schema.ts';
@@ -21,7 +21,7 @@ export interface UnknownFormation {
 }
 
 /** Formation names the book does not have, the most frequent first, each with a guess from the charted columns. */
-export function unknownFormations(chart: Chart, book: FormationBook | null): UnknownFormation[] {
+export function unknownFormations(chart: Film, book: FormationBook | null): UnknownFormation[] {
   const structureOf = book ? formationReader(book) : () => undefined;
   const rowsOf = new Map<string, number[]>();
   for (let i = 0; i < chart.size; i++) {
@@ -35,13 +35,13 @@ export function unknownFormations(chart: Chart, book: FormationBook | null): Unk
   return unknown.sort((left, right) => right.snaps - left.snaps || (left.name < right.name ? -1 : 1));
 }
 
-function describe(chart: Chart, name: string, rows: readonly number[]): UnknownFormation {
+function describe(chart: Film, name: string, rows: readonly number[]): UnknownFormation {
   const open = rows.filter((i) => BOOK_COLUMNS.some((column) => textAt(chart, column, i) === undefined)).length;
   const guesses = BOOK_COLUMNS.flatMap((column) => guessOf(chart, column, rows) ?? []);
   return { name, snaps: rows.length, open, guesses };
 }
 
-function guessOf(chart: Chart, column: BookColumn, rows: readonly number[]): StructureGuess | undefined {
+function guessOf(chart: Film, column: BookColumn, rows: readonly number[]): StructureGuess | undefined {
   const counts = new Map<string, number>();
   for (const i of rows) {
     const word = textAt(chart, column, i);

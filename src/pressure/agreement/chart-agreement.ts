@@ -1,4 +1,4 @@
-import type { Chart } from '../../ingest/chart.ts';
+import type { Film } from '../../game/film.ts';
 import { type FieldAgreement, fieldAgreement } from './field.ts';
 import { matchSnaps } from './match.ts';
 
@@ -22,12 +22,12 @@ const NOT_COMPARED: readonly string[] = ['game', 'week', 'snap', 'note'];
  * chart holds one game. A field is compared on the snaps on which both charted it; a blank is no disagreement. Fields
  * with the lowest agreement come first, fields never charted by both last.
  */
-export function compareCharts(first: Chart, second: Chart): ChartAgreement {
+export function compareCharts(first: Film, second: Film): ChartAgreement {
   const match = matchSnaps(first, second);
   if (match.kind === 'cannot match') return match;
   const names = [
     ...new Set([...Object.keys(first.columns), ...Object.keys(second.columns)]),
-  ] as (keyof Chart['columns'])[];
+  ] as (keyof Film['columns'])[];
   const fields = names
     .filter((name) => !NOT_COMPARED.includes(name))
     .map((column) => fieldAgreement({ first, second, pairs: match.pairs }, column))

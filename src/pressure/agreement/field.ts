@@ -1,4 +1,4 @@
-import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
+import { type Film, numberAt, textAt } from '../../game/film.ts';
 import { cohenKappa, type Kappa } from '../../stats/kappa.ts';
 import { type Share, share } from '../../stats/share.ts';
 import type { SnapPair } from './match.ts';
@@ -28,8 +28,8 @@ export interface FieldAgreement {
 
 /** The charts and the rows that belong together. */
 export interface MatchedCharts {
-  readonly first: Chart;
-  readonly second: Chart;
+  readonly first: Film;
+  readonly second: Film;
   readonly pairs: readonly SnapPair[];
 }
 
@@ -47,7 +47,7 @@ const WITHIN: Readonly<Record<string, number>> = {
 };
 
 /** The two charts on one field: share of agreement, kappa with its interval, and what they disagree on. */
-export function fieldAgreement(charts: MatchedCharts, column: keyof Chart['columns']): FieldAgreement {
+export function fieldAgreement(charts: MatchedCharts, column: keyof Film['columns']): FieldAgreement {
   const values = charts.pairs.map(
     ([one, other]) => [wordAt(charts.first, column, one), wordAt(charts.second, column, other)] as const,
   );
@@ -68,7 +68,7 @@ export function fieldAgreement(charts: MatchedCharts, column: keyof Chart['colum
 
 type Named = readonly [first: string, second: string];
 
-function wordAt(chart: Chart, column: keyof Chart['columns'], row: number): string | undefined {
+function wordAt(chart: Film, column: keyof Film['columns'], row: number): string | undefined {
   return textAt(chart, column, row)?.trim().toLowerCase() ?? numberAt(chart, column, row)?.toString();
 }
 

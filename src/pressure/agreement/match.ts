@@ -1,4 +1,4 @@
-import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
+import { type Film, numberAt, textAt } from '../../game/film.ts';
 
 /** A snap as row of the first and row of the second chart. */
 export type SnapPair = readonly [first: number, second: number];
@@ -15,7 +15,7 @@ export type SnapMatch =
   | { readonly kind: 'cannot match'; readonly reason: string };
 
 /** Puts the snaps of two charts together by game and snap number, by the number alone when each holds one game. */
-export function matchSnaps(first: Chart, second: Chart): SnapMatch {
+export function matchSnaps(first: Film, second: Film): SnapMatch {
   const alone = gamesOf(first).size <= 1 && gamesOf(second).size <= 1;
   const [one, other] = [snapKeys(first, alone), snapKeys(second, alone)];
   const lacking = [one, other].findIndex(({ size }) => size === 0);
@@ -37,7 +37,7 @@ export function matchSnaps(first: Chart, second: Chart): SnapMatch {
   };
 }
 
-function gamesOf(chart: Chart): Set<string> {
+function gamesOf(chart: Film): Set<string> {
   const games = new Set<string>();
   for (let i = 0; i < chart.size; i++) {
     const game = textAt(chart, 'game', i);
@@ -47,7 +47,7 @@ function gamesOf(chart: Chart): Set<string> {
 }
 
 /** Row of each snap under its key; of a number used twice the first row counts. */
-function snapKeys(chart: Chart, alone: boolean): Map<string, number> {
+function snapKeys(chart: Film, alone: boolean): Map<string, number> {
   const keys = new Map<string, number>();
   for (let i = 0; i < chart.size; i++) {
     const snap = numberAt(chart, 'snap', i);

@@ -1,5 +1,5 @@
-import { type Chart, numberAt } from '../../ingest/chart.ts';
-import type { WeekSettings } from '../../ingest/week-settings.ts';
+import { type Film, numberAt } from '../../game/film.ts';
+import type { WeekSettings } from '../../game/week-settings.ts';
 import { mean } from '../../stats/quantile.ts';
 import { LEAST_ARCHIVE_GAMES } from '../forecast/archive-note.ts';
 import { archiveWorth } from '../forecast/archive-worth.ts';
@@ -48,7 +48,7 @@ export interface ArchiveWeight {
 }
 
 /** What an archive offers against this opponent. The sheets carry no level of play: all are taken as the week's own. */
-export function archiveWeight(chart: Chart, archive: Chart | null, settings: WeekSettings): ArchiveWeight {
+export function archiveWeight(chart: Film, archive: Film | null, settings: WeekSettings): ArchiveWeight {
   const games = archive ? offenseGames(archive) : [];
   const own = ownStyle(chart, settings);
   return {
@@ -69,7 +69,7 @@ interface OwnStyle {
   readonly byGame: readonly StyleCounts[];
 }
 
-function ownStyle(chart: Chart, settings: WeekSettings): OwnStyle {
+function ownStyle(chart: Film, settings: WeekSettings): OwnStyle {
   const codes = styleCodes(chart, settings.situations);
   const rows = Array.from({ length: chart.size }, (_, i) => i);
   const byGame = offenseGames(chart).map((game) => countStyle(codes, game.rows));
@@ -83,7 +83,7 @@ interface OffensesRequest {
 }
 
 /** Every offense of the archive beside the opponent. */
-function archiveOffenses(archive: Chart, { games, own, settings }: OffensesRequest): ArchiveOffense[] {
+function archiveOffenses(archive: Film, { games, own, settings }: OffensesRequest): ArchiveOffense[] {
   const codes = styleCodes(archive, settings.situations);
   const names = [...new Set(games.map(({ offense }) => offense))];
   const offenses = names.map((offense): ArchiveOffense => {
@@ -107,7 +107,7 @@ function betweenOwnGames({ counts, byGame }: OwnStyle): number | null {
 }
 
 /** Mean gain over the snaps on which it was charted. */
-function yardsOf(film: Chart, rows: readonly number[]): number | null {
+function yardsOf(film: Film, rows: readonly number[]): number | null {
   const gains: number[] = [];
   for (const row of rows) {
     const gain = numberAt(film, 'gain', row);
@@ -122,7 +122,7 @@ interface UseRequest {
   readonly settings: WeekSettings;
 }
 
-function useOf(archive: Chart | null, { definition, games, settings }: UseRequest): ArchiveUse {
+function useOf(archive: Film | null, { definition, games, settings }: UseRequest): ArchiveUse {
   const { target } = definition;
   const codes = archive ? definition.codes(archive, settings.situations) : new Uint8Array();
   const charted = games.filter(({ rows }) => rows.some((row) => codes[row] !== NOT_KNOWN));

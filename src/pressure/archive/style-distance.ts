@@ -1,6 +1,6 @@
-import type { Chart } from '../../ingest/chart.ts';
-import { ANSWERS } from '../../ingest/vocabulary.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import type { Film } from '../../game/film.ts';
+import { ANSWERS } from '../../game/vocabulary.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { motionCodes } from '../forecast/target-codes.ts';
 import { answerCodes } from '../snap/answer.ts';
 import { LOOKS, lookCodes, RECEIVER_LOOKS, receiverCodes } from '../snap/look.ts';
@@ -33,7 +33,7 @@ export function styleDistance(one: StyleCounts, other: StyleCounts): number | nu
 }
 
 /** The traits of a chart's snaps. */
-export function styleCodes(chart: Chart, cuts: SituationCuts): StyleCodes {
+export function styleCodes(chart: Film, cuts: SituationCuts): StyleCodes {
   return TRAITS.map(({ codes }) => codes(chart, cuts));
 }
 
@@ -49,7 +49,7 @@ export function withoutStyle(whole: StyleCounts, part: StyleCounts): StyleCounts
 
 interface Trait {
   readonly classes: number;
-  readonly codes: (chart: Chart, cuts: SituationCuts) => Uint8Array;
+  readonly codes: (chart: Film, cuts: SituationCuts) => Uint8Array;
 }
 
 const TRAITS: readonly Trait[] = [

@@ -1,4 +1,4 @@
-import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../game/vocabulary.ts';
 
 /** Families times answers: how many cells the evidence has. */
 export const CELL_COUNT = FAMILIES.length * ANSWERS.length;

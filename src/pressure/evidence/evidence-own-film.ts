@@ -1,7 +1,7 @@
-import type { CallLibrary } from '../../ingest/call-library.ts';
-import { type Chart, textAt } from '../../ingest/chart.ts';
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../ingest/vocabulary.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import type { CallLibrary } from '../../game/call-library.ts';
+import { type Film, textAt } from '../../game/film.ts';
+import { ANSWERS, type Answer, FAMILIES, type Family } from '../../game/vocabulary.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { answerCodes } from '../snap/answer.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { OUTCOME_KINDS, outcomeAt } from '../snap/outcome.ts';
@@ -23,7 +23,7 @@ export interface OwnFilmCounts {
  *
  * @param library - tells the family of a snap on which only the call was charted
  */
-export function countOwnFilm(ownFilm: Chart | null, library: CallLibrary | null, cuts: SituationCuts): OwnFilmCounts {
+export function countOwnFilm(ownFilm: Film | null, library: CallLibrary | null, cuts: SituationCuts): OwnFilmCounts {
   const counts = new Float64Array(FAMILIES.length * ANSWERS.length * OUTCOME_KINDS.length);
   const snaps = new Float64Array(FAMILIES.length);
   if (ownFilm === null) return { counts, snaps, unread: 0 };
@@ -61,7 +61,7 @@ function answerSplit(code: number, playKind: string | undefined): AnswerSplit | 
   return playKind === 'pass' ? BARE_PASS : null;
 }
 
-function familyAt(ownFilm: Chart, index: number, families: ReadonlyMap<string, Family>): Family | undefined {
+function familyAt(ownFilm: Film, index: number, families: ReadonlyMap<string, Family>): Family | undefined {
   const charted = textAt(ownFilm, 'family', index) as Family | undefined;
   return charted ?? families.get(textAt(ownFilm, 'call', index) ?? '');
 }

@@ -1,5 +1,5 @@
-import type { CallLibrary } from '../../ingest/call-library.ts';
-import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
+import type { CallLibrary } from '../../game/call-library.ts';
+import { ANSWERS, FAMILIES } from '../../game/vocabulary.ts';
 import type { ProtectionChapter, RaceLine } from '../protection/protection-result.ts';
 import { CELL_COUNT, cellIndex } from './evidence-cell.ts';
 import type { OutcomeValues } from './outcome-value.ts';

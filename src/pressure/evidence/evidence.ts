@@ -1,5 +1,5 @@
-import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
-import type { WeekSettings } from '../../ingest/week-settings.ts';
+import { ANSWERS, FAMILIES } from '../../game/vocabulary.ts';
+import type { WeekSettings } from '../../game/week-settings.ts';
 import { OUTCOME_KINDS } from '../snap/outcome.ts';
 import { CELL_COUNT, cellIndex } from './evidence-cell.ts';
 import type { OwnFilmCounts } from './evidence-own-film.ts';

@@ -1,4 +1,4 @@
-import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
+import { type Film, numberAt, textAt } from '../../game/film.ts';
 import { LOOK_PRIOR_SNAPS } from './judgement-looks.ts';
 import { namedConcepts } from './named-concept.ts';
 
@@ -17,7 +17,7 @@ export interface AnswerHabits {
  * How the offense's screens and runs split, pulled to what is typical. A screen is told by its release time, a draw by
  * a concept whose name says so; where neither was charted or told apart the typical split stands.
  */
-export function answerHabits(chart: Chart): AnswerHabits {
+export function answerHabits(chart: Film): AnswerHabits {
   const screens = { count: 0, trials: 0 };
   const draws = { count: 0, trials: 0 };
   const isDraw = namedConcepts(chart, /draw/i);
@@ -41,7 +41,7 @@ function tally(into: Tally, hit: boolean | undefined): void {
   if (hit) into.count += 1;
 }
 
-function slowScreenAt(chart: Chart, index: number): boolean | undefined {
+function slowScreenAt(chart: Film, index: number): boolean | undefined {
   if (textAt(chart, 'play_kind', index) !== 'screen') return undefined;
   const seconds = numberAt(chart, 'time_to_throw', index);
   return seconds === undefined ? undefined : seconds >= SLOW_SCREEN_SECONDS;

@@ -1,6 +1,6 @@
-import { type Chart, textAt } from '../../ingest/chart.ts';
-import { ANSWERS, type Answer, BACK_ACTIONS } from '../../ingest/vocabulary.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { type Film, textAt } from '../../game/film.ts';
+import { ANSWERS, type Answer, BACK_ACTIONS } from '../../game/vocabulary.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import type { Target } from '../forecast/forecast-result.ts';
 import { backJobCodes, protectorCodes } from '../forecast/target-codes.ts';
 import { answerCodes } from '../snap/answer.ts';
@@ -55,7 +55,7 @@ export interface LookPart {
   readonly target?: Target;
   readonly rows: readonly LookRow[];
   /** Class of every snap as an index into `typical`; 255 where it was not charted. */
-  readonly codes: (chart: Chart, cuts: SituationCuts) => Uint8Array;
+  readonly codes: (chart: Film, cuts: SituationCuts) => Uint8Array;
 }
 
 const TYPICAL_JOBS = { blocks: 0.4, check_releases: 0.15, releases_wide: 0.17, releases_inside: 0.2, none: 0.08 };
@@ -159,7 +159,7 @@ export function lookRow(row: SheetRow): { readonly part: number; readonly index:
   return { part, index };
 }
 
-function personnelCodes(chart: Chart, digit: 0 | 1): Uint8Array {
+function personnelCodes(chart: Film, digit: 0 | 1): Uint8Array {
   return codesOf(chart, (index) => {
     const count = Number(textAt(chart, 'personnel', index)?.[digit]);
     if (Number.isNaN(count)) return NOT_KNOWN;
@@ -167,7 +167,7 @@ function personnelCodes(chart: Chart, digit: 0 | 1): Uint8Array {
   });
 }
 
-function throwCodes(chart: Chart): Uint8Array {
+function throwCodes(chart: Film): Uint8Array {
   const classes: Readonly<Record<string, number>> = { flat: 0, deep_middle: 1 };
   return codesOf(chart, (index) => {
     const zone = textAt(chart, 'target_zone', index);
@@ -178,7 +178,7 @@ function throwCodes(chart: Chart): Uint8Array {
 const CROSSER = /mesh|cross|drag|shallow|drive|under/i;
 
 /** The concept column holds the staff's own names, so a crosser on a pass is told only by a name that says so. */
-function crosserCodes(chart: Chart): Uint8Array {
+function crosserCodes(chart: Film): Uint8Array {
   const passed = runOrPassCodes(chart);
   const named = namedConcepts(chart, CROSSER);
   return codesOf(chart, (index) => {
@@ -189,7 +189,7 @@ function crosserCodes(chart: Chart): Uint8Array {
 }
 
 /** Scrambles among the passes on which the ball was held, or may have been where nobody timed them. */
-function scrambleCodes(chart: Chart, cuts: SituationCuts): Uint8Array {
+function scrambleCodes(chart: Film, cuts: SituationCuts): Uint8Array {
   const answers = answerCodes(chart, cuts);
   const passed = runOrPassCodes(chart);
   return codesOf(chart, (index) => {
@@ -201,6 +201,6 @@ function scrambleCodes(chart: Chart, cuts: SituationCuts): Uint8Array {
   });
 }
 
-function codesOf(chart: Chart, codeAt: (index: number) => number): Uint8Array {
+function codesOf(chart: Film, codeAt: (index: number) => number): Uint8Array {
   return Uint8Array.from({ length: chart.size }, (_, index) => codeAt(index));
 }

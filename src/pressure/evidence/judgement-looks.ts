@@ -1,6 +1,6 @@
-import type { Chart } from '../../ingest/chart.ts';
-import { FAMILIES } from '../../ingest/vocabulary.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import type { Film } from '../../game/film.ts';
+import { FAMILIES } from '../../game/vocabulary.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import type { ForecastChapter } from '../forecast/forecast-result.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { SITUATIONS, situationCodes } from '../snap/situation.ts';
@@ -29,7 +29,7 @@ export interface OffenseLooks {
  * typical, a situation's on top of the whole. The back's job and the protectors come from their forecasts where there
  * are any. A column nobody charted leaves the typical shares, with the uncertainty of eight snaps.
  */
-export function readLooks(chart: Chart, forecast: ForecastChapter, cuts: SituationCuts): OffenseLooks {
+export function readLooks(chart: Film, forecast: ForecastChapter, cuts: SituationCuts): OffenseLooks {
   const situationOf = situationCodes(chart, cuts);
   const parts = LOOK_PARTS.map((part) => partAlphas(part, countClasses(part, { chart, cuts, situationOf }), forecast));
   return {
@@ -74,7 +74,7 @@ export function lotsOf(part: LookPart, row: LookPart['rows'][number], share: num
 }
 
 interface CountInput {
-  readonly chart: Chart;
+  readonly chart: Film;
   readonly cuts: SituationCuts;
   readonly situationOf: Uint8Array;
 }

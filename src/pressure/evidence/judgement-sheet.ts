@@ -1,4 +1,4 @@
-import { FAMILIES, type Family } from '../../ingest/vocabulary.ts';
+import { FAMILIES, type Family } from '../../game/vocabulary.ts';
 
 /** Marks of the eight pressure families, in the order of the vocabulary (three-under first, add-on last). */
 export type SheetMarks = readonly [number, number, number, number, number, number, number, number];

@@ -1,5 +1,5 @@
-import type { Answer, Family } from '../../ingest/vocabulary.ts';
-import type { WeekSettings } from '../../ingest/week-settings.ts';
+import type { Answer, Family } from '../../game/vocabulary.ts';
+import type { WeekSettings } from '../../game/week-settings.ts';
 import type { AnswerHabits } from './judgement-habits.ts';
 import { sheetMark } from './judgement-sheet.ts';
 import { typicalOpenDataSize } from './open-data-size.ts';

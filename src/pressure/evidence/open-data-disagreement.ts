@@ -1,4 +1,4 @@
-import { ANSWERS, type Answer, type Family } from '../../ingest/vocabulary.ts';
+import { ANSWERS, type Answer, type Family } from '../../game/vocabulary.ts';
 import { OPEN_DIFFERENCES, OPEN_TABLE } from './open-data-table.ts';
 import { percentWords } from './percent-words.ts';
 

@@ -1,4 +1,4 @@
-import type { Answer, Family } from '../../ingest/vocabulary.ts';
+import type { Answer, Family } from '../../game/vocabulary.ts';
 import type { OpenAnswer, OpenFamily } from './open-data-table.ts';
 
 interface FamilyProxy {

@@ -1,4 +1,4 @@
-import type { Level } from '../../ingest/call-library.ts';
+import type { Level } from '../../game/call-library.ts';
 import { OPEN_ANSWERS, OPEN_FAMILIES, OPEN_TABLE, type OpenAnswer, type OpenFamily } from './open-data-table.ts';
 
 /** Concentration of outcome shares between teams, offense and defense joined; fitted on 128 to 160 team-seasons. */

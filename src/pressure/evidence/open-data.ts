@@ -1,5 +1,5 @@
-import type { Level } from '../../ingest/call-library.ts';
-import type { Answer, Family } from '../../ingest/vocabulary.ts';
+import type { Level } from '../../game/call-library.ts';
+import type { Answer, Family } from '../../game/vocabulary.ts';
 import type { OutcomeKind } from '../snap/outcome.ts';
 import { openAnswerOf, openFamilyOf, proxyQuality } from './open-data-proxy.ts';
 import { openDataSize } from './open-data-size.ts';

@@ -1,4 +1,4 @@
-import type { Answer, Family } from '../../ingest/vocabulary.ts';
+import type { Answer, Family } from '../../game/vocabulary.ts';
 import { openFamilyOf } from './open-data-proxy.ts';
 import { OPEN_PREMIUMS } from './open-data-table.ts';
 

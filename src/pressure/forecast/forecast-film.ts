@@ -1,5 +1,5 @@
-import type { Chart } from '../../ingest/chart.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import type { Film } from '../../game/film.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { type OffenseGame, offenseGames } from '../snap/offense-game.ts';
 import { joinCells, joinCodes, lineLevels, planLevels, type SnapCells, snapCells } from '../snap/snap-cells.ts';
@@ -40,7 +40,7 @@ export type CodesOf = (definition: TargetDefinition) => TargetCodes;
  * @param chart - the opponent's snaps
  * @param archive - snaps of other offenses, or null
  */
-export function forecastFilm(chart: Chart, archive: Chart | null, cuts: SituationCuts): ForecastFilm {
+export function forecastFilm(chart: Film, archive: Film | null, cuts: SituationCuts): ForecastFilm {
   const own = snapCells(chart, cuts);
   const cells = archive === null ? own : joinCells(own, snapCells(archive, cuts));
   const ownGames = offenseGames(chart);

@@ -1,5 +1,5 @@
-import type { Chart } from '../../ingest/chart.ts';
-import type { WeekSettings } from '../../ingest/week-settings.ts';
+import type { Film } from '../../game/film.ts';
+import type { WeekSettings } from '../../game/week-settings.ts';
 import { SITUATIONS } from '../snap/situation.ts';
 import { archiveNote } from './archive-note.ts';
 import { backtestVerdict } from './backtest/backtest-verdict.ts';
@@ -17,9 +17,9 @@ import { findTells } from './tells.ts';
 /** What the forecast of a week is made from. */
 export interface ForecastInput {
   /** The opponent's snaps. */
-  readonly chart: Chart;
+  readonly chart: Film;
   /** Snaps of other offenses, or null when there are none. */
-  readonly archive: Chart | null;
+  readonly archive: Film | null;
   /** Tallies of other offenses that join the archive; absent when there are none. */
   readonly counts?: readonly CountRow[];
   readonly settings: WeekSettings;

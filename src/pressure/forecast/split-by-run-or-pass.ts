@@ -1,4 +1,4 @@
-import { ANSWERS, type Answer } from '../../ingest/vocabulary.ts';
+import { ANSWERS, type Answer } from '../../game/vocabulary.ts';
 import type { ChainFit } from './chain-fit.ts';
 import type { TargetCodes } from './chain-tally.ts';
 

@@ -1,5 +1,5 @@
-import { type Chart, numberAt } from '../../ingest/chart.ts';
-import { BACK_ACTIONS } from '../../ingest/vocabulary.ts';
+import { type Film, numberAt } from '../../game/film.ts';
+import { BACK_ACTIONS } from '../../game/vocabulary.ts';
 import { codesBySnap } from '../snap/codes-by-snap.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { wordClasses } from '../snap/word-classes.ts';
@@ -11,7 +11,7 @@ export const QUICK_RELEASE_SECONDS = 2.5;
  * Screen (0) or not (1) on every pass; 255 on runs and where it cannot be told. A snap charted only as `pass` counts as
  * no screen when its file uses the word `screen` at all; in a file that never does, nobody told screens apart.
  */
-export function screenCodes(chart: Chart): Uint8Array {
+export function screenCodes(chart: Film): Uint8Array {
   const tellsApart = new Set<number>();
   const toldAt = wordClasses(chart, 'play_kind', (kind) => screenCode(kind, true));
   const untoldAt = wordClasses(chart, 'play_kind', (kind) => screenCode(kind, false));
@@ -22,7 +22,7 @@ export function screenCodes(chart: Chart): Uint8Array {
 }
 
 /** Released within 2.5 seconds (0) or later (1); 255 where no time was charted, as on every sack and scramble. */
-export function quickReleaseCodes(chart: Chart): Uint8Array {
+export function quickReleaseCodes(chart: Film): Uint8Array {
   return codesBySnap(chart.size, (i) => {
     const seconds = numberAt(chart, 'time_to_throw', i);
     if (seconds === undefined) return NOT_KNOWN;
@@ -31,7 +31,7 @@ export function quickReleaseCodes(chart: Chart): Uint8Array {
 }
 
 /** Any movement before the snap (0) or none (1); 255 where motion was not charted. */
-export function motionCodes(chart: Chart): Uint8Array {
+export function motionCodes(chart: Film): Uint8Array {
   const motionAt = wordClasses(chart, 'motion', (motion) => {
     if (motion === undefined) return NOT_KNOWN;
     return motion === 'none' ? 1 : 0;
@@ -40,7 +40,7 @@ export function motionCodes(chart: Chart): Uint8Array {
 }
 
 /** Up to five (0), six (1), seven or more protectors (2); 255 on runs and where they were not charted. */
-export function protectorCodes(chart: Chart): Uint8Array {
+export function protectorCodes(chart: Film): Uint8Array {
   const isRun = runs(chart);
   return codesBySnap(chart.size, (i) => {
     const protectors = numberAt(chart, 'protectors', i);
@@ -50,7 +50,7 @@ export function protectorCodes(chart: Chart): Uint8Array {
 }
 
 /** The back's job as an index into the vocabulary's back actions; 255 on runs and where it was not charted. */
-export function backJobCodes(chart: Chart): Uint8Array {
+export function backJobCodes(chart: Film): Uint8Array {
   const isRun = runs(chart);
   const jobAt = wordClasses(chart, 'back_action', (action = '') => {
     const code = (BACK_ACTIONS as readonly string[]).indexOf(action);
@@ -59,7 +59,7 @@ export function backJobCodes(chart: Chart): Uint8Array {
   return codesBySnap(chart.size, (i) => (isRun(i) ? NOT_KNOWN : jobAt(i)));
 }
 
-function runs(chart: Chart): (index: number) => boolean {
+function runs(chart: Film): (index: number) => boolean {
   return wordClasses(chart, 'play_kind', (kind) => kind === 'run' || kind === 'quarterback_run');
 }
 

@@ -1,6 +1,6 @@
-import type { Chart } from '../../ingest/chart.ts';
-import { ANSWERS, BACK_ACTIONS } from '../../ingest/vocabulary.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import type { Film } from '../../game/film.ts';
+import { ANSWERS, BACK_ACTIONS } from '../../game/vocabulary.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { answerCodes } from '../snap/answer.ts';
 import { SLIDE_DIRECTIONS, slideCodes } from '../snap/field-side.ts';
 import { runOrPassCodes } from '../snap/run-or-pass.ts';
@@ -17,7 +17,7 @@ export interface TargetDefinition {
   /** What Friday's count is a count of. */
   readonly per: 'snap' | 'pass';
   /** Class of every snap as an index into `classes`; 255 where the question does not apply or was not charted. */
-  readonly codes: (chart: Chart, cuts: SituationCuts) => Uint8Array;
+  readonly codes: (chart: Film, cuts: SituationCuts) => Uint8Array;
   /** True where the words a file uses anywhere decide how its other snaps are read. */
   readonly readByFile?: true;
 }

@@ -1,5 +1,5 @@
-import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { type Film, numberAt, textAt } from '../../game/film.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { FIELD_ZONES, fieldZoneCodes } from '../snap/field-zone.ts';
 import { GAME_STATES, gameStateCodes } from '../snap/game-state.ts';
 import { LOOKS, lookCodes, RECEIVER_LOOKS, receiverCodes } from '../snap/look.ts';
@@ -13,7 +13,7 @@ export interface TellFeature {
 }
 
 /** Everything a tell may be made of. */
-export function tellFeatures(chart: Chart, cuts: SituationCuts): readonly TellFeature[] {
+export function tellFeatures(chart: Film, cuts: SituationCuts): readonly TellFeature[] {
   return [
     { name: 'down', wordsAt: (i) => DOWNS[(numberAt(chart, 'down', i) ?? 0) - 1] },
     { name: 'distance', wordsAt: (i) => distanceWords(numberAt(chart, 'to_go', i)) },
@@ -56,7 +56,7 @@ function quarterWords(quarter: number | undefined): string | undefined {
 
 type WordColumn = 'back_spot' | 'personnel' | 'formation' | 'hash' | 'motion' | 'tempo';
 
-function worded(chart: Chart, column: WordColumn, prefix: string): TellFeature {
+function worded(chart: Film, column: WordColumn, prefix: string): TellFeature {
   return {
     name: column,
     wordsAt: (i) => {

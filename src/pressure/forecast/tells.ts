@@ -1,5 +1,5 @@
-import type { Chart } from '../../ingest/chart.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import type { Film } from '../../game/film.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { benjaminiHochberg } from '../../stats/adjust.ts';
 import { share } from '../../stats/share.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
@@ -39,7 +39,7 @@ const MOST_TELLS = 12;
  * @param film - the film the forecast was made from
  * @param chart - the opponent's chart of that film
  */
-export function findTells(film: ForecastFilm, chart: Chart, cuts: SituationCuts): TellSearch {
+export function findTells(film: ForecastFilm, chart: Film, cuts: SituationCuts): TellSearch {
   const literals = tellLiterals(tellFeatures(chart, cuts), film.ownSize);
   const searches = TELL_TARGETS.map((target) => searchTarget(film, target, literals));
   const looked = searches.reduce((sum, search) => sum + search.looked, 0);

@@ -1,4 +1,4 @@
-import type { Call } from '../../ingest/call-library.ts';
+import type { Call } from '../../game/call-library.ts';
 import type { MenuInput } from './input.ts';
 import { THEORIES, theoryOf } from './theory.ts';
 

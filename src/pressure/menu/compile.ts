@@ -1,5 +1,5 @@
-import type { Call } from '../../ingest/call-library.ts';
-import { ANSWERS } from '../../ingest/vocabulary.ts';
+import type { Call } from '../../game/call-library.ts';
+import { ANSWERS } from '../../game/vocabulary.ts';
 import type { CallScore, ScoreChapter } from '../score/score-result.ts';
 import { type MenuOffer, menuOffer, plain } from './candidates.ts';
 import { type PathHabit, uncountedCalls } from './habits.ts';

@@ -1,5 +1,5 @@
-import type { CallLibrary } from '../../ingest/call-library.ts';
-import type { WeekSettings } from '../../ingest/week-settings.ts';
+import type { CallLibrary } from '../../game/call-library.ts';
+import type { WeekSettings } from '../../game/week-settings.ts';
 import type { ExactSolver } from '../../stats/exact-solver.ts';
 import type { SoundnessFault } from '../protection/protection-result.ts';
 import type { ScoreDraws } from '../score/score-draws.ts';

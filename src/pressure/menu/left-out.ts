@@ -1,4 +1,4 @@
-import type { Call } from '../../ingest/call-library.ts';
+import type { Call } from '../../game/call-library.ts';
 import { signedPoints } from '../evidence/signed-points.ts';
 import { ceilingOf, setCeiling } from './ceiling.ts';
 import type { CompiledMenu } from './compile.ts';

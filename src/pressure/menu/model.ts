@@ -1,4 +1,4 @@
-import type { Call } from '../../ingest/call-library.ts';
+import type { Call } from '../../game/call-library.ts';
 
 /** A pressure the menu may carry. Calls of one path are neighbours in a problem. */
 export interface MenuCandidate {

@@ -1,5 +1,5 @@
-import type { Call } from '../../ingest/call-library.ts';
-import type { Family } from '../../ingest/vocabulary.ts';
+import type { Call } from '../../game/call-library.ts';
+import type { Family } from '../../game/vocabulary.ts';
 
 /** Families that send five; every other pressure sends six or more. */
 const FIVE_MAN: readonly Family[] = ['three_under', 'four_under', 'man_free'];

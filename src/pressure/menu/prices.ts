@@ -1,4 +1,4 @@
-import type { WeekSettings } from '../../ingest/week-settings.ts';
+import type { WeekSettings } from '../../game/week-settings.ts';
 import { chooseMenu, type MenuChoice } from './choice.ts';
 import { type CompiledMenu, compileMenu } from './compile.ts';
 import { type MenuInput, withMenu } from './input.ts';

@@ -1,4 +1,4 @@
-import type { WeekSettings } from '../../ingest/week-settings.ts';
+import type { WeekSettings } from '../../game/week-settings.ts';
 import { THEORIES } from './theory.ts';
 
 /** A limit of the menu by name, so that it can be named in a clash and lifted to see what it costs. */

@@ -1,4 +1,4 @@
-import type { Family } from '../../ingest/vocabulary.ts';
+import type { Family } from '../../game/vocabulary.ts';
 
 /** A theory of coverage: its words and the families that teach it. */
 export interface Theory {

@@ -1,4 +1,4 @@
-import { ANSWERS } from '../../ingest/vocabulary.ts';
+import { ANSWERS } from '../../game/vocabulary.ts';
 import { signedPoints } from '../evidence/signed-points.ts';
 import { type MenuMix, worthByAnswer } from './mix.ts';
 import { type MenuCandidate, type MenuProblem, pathRoom } from './model.ts';

@@ -1,5 +1,5 @@
-import { type Chart, chartedCount, textAt } from '../../ingest/chart.ts';
-import { CHART_COLUMNS } from '../../ingest/columns.ts';
+import { FILM_COLUMNS } from '../../game/columns.ts';
+import { chartedCount, type Film, textAt } from '../../game/film.ts';
 import type { FilmChapter } from './week-plan.ts';
 
 /** Which parts of the season folder were there, and what reading them found. */
@@ -30,8 +30,8 @@ const PARTS = {
 const OWN_ONLY: readonly string[] = ['call', 'path', 'family', 'coverage', 'rotation', 'shown_early', 'note'];
 
 /** What the numbers were made from: games, charted shares, faults, and what was absent. */
-export function filmChapter(chart: Chart, facts: FilmFacts): FilmChapter {
-  const columns = CHART_COLUMNS.filter(({ name }) => !OWN_ONLY.includes(name)).map(({ name }) => ({
+export function filmChapter(chart: Film, facts: FilmFacts): FilmChapter {
+  const columns = FILM_COLUMNS.filter(({ name }) => !OWN_ONLY.includes(name)).map(({ name }) => ({
     column: name,
     charted: chartedCount(chart, name),
     snaps: chart.size,
@@ -57,7 +57,7 @@ function fileInSeason(path: string): string {
   return path.split(/[\\/]/).slice(-2).join('/');
 }
 
-function gamesOf(chart: Chart): { game: string; snaps: number }[] {
+function gamesOf(chart: Film): { game: string; snaps: number }[] {
   const games = new Map<string, number>();
   for (let i = 0; i < chart.size; i++) {
     const game = textAt(chart, 'game', i) ?? 'not charted';

@@ -1,7 +1,7 @@
-import { type Chart, textAt } from '../../ingest/chart.ts';
+import { type Film, textAt } from '../../game/film.ts';
 
 /** The chart with every snap that names no offense given this one. */
-export function withOffense(chart: Chart, offense: string): Chart {
+export function withOffense(chart: Film, offense: string): Film {
   const column = chart.columns.offense;
   const values = column?.kind === 'code' ? [...column.values] : [''];
   let code = values.indexOf(offense);
@@ -13,7 +13,7 @@ export function withOffense(chart: Chart, offense: string): Chart {
 }
 
 /** The offense named on most snaps, or plain words when none is named. */
-export function offenseOf(chart: Chart): string {
+export function offenseOf(chart: Film): string {
   const counts = new Map<string, number>();
   for (let i = 0; i < chart.size; i++) {
     const name = textAt(chart, 'offense', i);

@@ -1,25 +1,25 @@
-import type { CallLibrary } from '../../ingest/call-library.ts';
-import type { Chart } from '../../ingest/chart.ts';
-import type { WeekSettings } from '../../ingest/week-settings.ts';
+import type { CallLibrary } from '../../game/call-library.ts';
+import type { Film } from '../../game/film.ts';
+import type { WeekSettings } from '../../game/week-settings.ts';
 import type { ExactSolver } from '../../stats/exact-solver.ts';
 import { archiveWeight } from '../archive/archive-weight.ts';
 import type { CountRow } from '../forecast/counts/count-row.ts';
 import { forecastWeek } from '../forecast/forecast.ts';
 import { planMenu } from '../menu/menu.ts';
-import { ownFilmChapter } from '../own-film/own-film.ts';
-import { readerOnPlan } from '../own-film/reader-on-plan.ts';
 import { protectionChapter } from '../protection/protection-chapter.ts';
 import { scoreChapter } from '../score/score-chapter.ts';
+import { ownFilmChapter } from '../self-scout/own-film.ts';
+import { readerOnPlan } from '../self-scout/reader-on-plan.ts';
 import { shortVersion } from './short-version.ts';
 import type { FilmChapter, WeekPlan } from './week-plan.ts';
 
 /** Everything a plan is made from; `archive`, `ownFilm` and `library` may be absent. */
 export interface WeekInput {
-  readonly chart: Chart;
-  readonly archive: Chart | null;
+  readonly chart: Film;
+  readonly archive: Film | null;
   /** Tallies of other offenses that join the archive's film in the forecast. */
   readonly counts?: readonly CountRow[];
-  readonly ownFilm: Chart | null;
+  readonly ownFilm: Film | null;
   readonly library: CallLibrary | null;
   readonly settings: WeekSettings;
   readonly film: FilmChapter;

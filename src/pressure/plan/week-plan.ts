@@ -1,11 +1,11 @@
-import type { CallLibrary } from '../../ingest/call-library.ts';
-import type { WeekSettings } from '../../ingest/week-settings.ts';
+import type { CallLibrary } from '../../game/call-library.ts';
+import type { WeekSettings } from '../../game/week-settings.ts';
 import type { ArchiveWeight } from '../archive/archive-weight.ts';
 import type { ForecastChapter } from '../forecast/forecast-result.ts';
 import type { MenuResult } from '../menu/result.ts';
-import type { OwnFilmChapter } from '../own-film/result.ts';
 import type { ProtectionChapter } from '../protection/protection-result.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
+import type { OwnFilmChapter } from '../self-scout/result.ts';
 
 /** How much of a column was charted on the opponent's film. */
 export interface ColumnCharted {

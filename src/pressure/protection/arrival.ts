@@ -1,4 +1,4 @@
-import type { Call, Lane, Role } from '../../ingest/call-library.ts';
+import type { Call, Lane, Role } from '../../game/call-library.ts';
 import { type SprintProfile, sprintSeconds } from './sprint.ts';
 
 /** A place on the field as one call sees it: yards from the ball, plus toward the near side, and yards off the ball. */

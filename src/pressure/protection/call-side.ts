@@ -1,5 +1,5 @@
-import type { Call } from '../../ingest/call-library.ts';
-import type { Hash } from '../../ingest/vocabulary.ts';
+import type { Call } from '../../game/call-library.ts';
+import type { Hash } from '../../game/vocabulary.ts';
 import type { Share } from '../../stats/share.ts';
 import { fieldSideOf } from '../snap/field-side.ts';
 import type { ProtectionMix } from './protection-result.ts';

@@ -1,4 +1,4 @@
-import type { Lane } from '../../ingest/call-library.ts';
+import type { Lane } from '../../game/call-library.ts';
 import { gapOf, sideOf } from './arrival.ts';
 import type { ProtectionPicture } from './protection-result.ts';
 

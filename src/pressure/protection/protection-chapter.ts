@@ -1,6 +1,6 @@
-import type { Call, CallLibrary } from '../../ingest/call-library.ts';
-import type { Chart } from '../../ingest/chart.ts';
-import type { WeekSettings } from '../../ingest/week-settings.ts';
+import type { Call, CallLibrary } from '../../game/call-library.ts';
+import type { Film } from '../../game/film.ts';
+import type { WeekSettings } from '../../game/week-settings.ts';
 import type { ForecastChapter } from '../forecast/forecast-result.ts';
 import { checkLibrary } from '../soundness/soundness.ts';
 import { matchProtection } from './protection.ts';
@@ -16,8 +16,8 @@ import { type SituationRates, situationRates } from './situation-protection.ts';
 
 /** What the chapter on protection is made from; the archive, the library and the forecast may be absent. */
 export interface ProtectionInput {
-  readonly chart: Chart;
-  readonly archive: Chart | null;
+  readonly chart: Film;
+  readonly archive: Film | null;
   readonly library: CallLibrary | null;
   readonly settings: WeekSettings;
   readonly forecast: ForecastChapter | null;

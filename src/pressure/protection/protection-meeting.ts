@@ -1,4 +1,4 @@
-import type { Call, Role } from '../../ingest/call-library.ts';
+import type { Call, Role } from '../../game/call-library.ts';
 import { type Spot, usualSpot } from './arrival.ts';
 import { assignBlockers } from './block-assignment.ts';
 import type { ProtectionPicture, RusherFate } from './protection-result.ts';

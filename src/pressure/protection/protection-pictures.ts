@@ -1,4 +1,4 @@
-import type { Call } from '../../ingest/call-library.ts';
+import type { Call } from '../../game/call-library.ts';
 import type { ProtectionRates } from './protection-rates.ts';
 import type { ProtectionPicture } from './protection-result.ts';
 

@@ -1,5 +1,5 @@
-import type { Call } from '../../ingest/call-library.ts';
-import type { Answer } from '../../ingest/vocabulary.ts';
+import type { Call } from '../../game/call-library.ts';
+import type { Answer } from '../../game/vocabulary.ts';
 import type { Share } from '../../stats/share.ts';
 
 /** A protection the engine knows. */

@@ -1,5 +1,5 @@
-import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
-import { BACK_ACTIONS } from '../../ingest/vocabulary.ts';
+import { type Film, numberAt, textAt } from '../../game/film.ts';
+import { BACK_ACTIONS } from '../../game/vocabulary.ts';
 import { type Share, share } from '../../stats/share.ts';
 import { type SlideReference, slideCodes } from '../snap/field-side.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
@@ -36,7 +36,7 @@ export interface ProtectionTally {
 }
 
 /** Counts a chart's protections on its passes, each over the passes on which it was charted. */
-export function tallyProtection(chart: Chart): ProtectionTally {
+export function tallyProtection(chart: Film): ProtectionTally {
   const passed = runOrPassCodes(chart);
   const passes = rowsOfPasses(passed);
   const protectors = chartedWords(passes, (i) => protectorsAt(chart, i));
@@ -82,19 +82,19 @@ function shareOf<T>(word: T, { counts, length }: WordCounts<T>): Share {
   return share(counts.get(word) ?? 0, length);
 }
 
-function protectorsAt(chart: Chart, index: number): (typeof PROTECTOR_COUNTS)[number] | undefined {
+function protectorsAt(chart: Film, index: number): (typeof PROTECTOR_COUNTS)[number] | undefined {
   const count = numberAt(chart, 'protectors', index);
   if (count === undefined) return undefined;
   return PROTECTOR_COUNTS[Math.min(3, Math.max(0, count - 5))];
 }
 
-function turnAt(chart: Chart, index: number): Turn | undefined {
+function turnAt(chart: Film, index: number): Turn | undefined {
   const slide = textAt(chart, 'slide', index);
   if (slide === undefined || slide === 'man') return slide;
   return slide.startsWith('full') ? 'full' : 'half';
 }
 
-function slideShare(chart: Chart, passes: readonly number[], reference: SlideReference): Share {
+function slideShare(chart: Film, passes: readonly number[], reference: SlideReference): Share {
   const codes = slideCodes(chart, reference);
   let known = 0;
   let to = 0;

@@ -1,4 +1,4 @@
-import type { Lane, Role } from '../../ingest/call-library.ts';
+import type { Lane, Role } from '../../game/call-library.ts';
 import { gapOf, sideOf } from './arrival.ts';
 import type { Meeting, MetRusher } from './protection-meeting.ts';
 import type { ProtectionPicture } from './protection-result.ts';

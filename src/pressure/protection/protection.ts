@@ -1,4 +1,4 @@
-import type { Call, CallLibrary } from '../../ingest/call-library.ts';
+import type { Call, CallLibrary } from '../../game/call-library.ts';
 import { arrivalSeconds } from './arrival.ts';
 import { blockedQuarter, LATE_BLOCK } from './block-delay.ts';
 import { type MetRusher, meetProtection } from './protection-meeting.ts';

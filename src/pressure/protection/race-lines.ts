@@ -1,4 +1,4 @@
-import type { Call, CallLibrary } from '../../ingest/call-library.ts';
+import type { Call, CallLibrary } from '../../game/call-library.ts';
 import type { PassAnswer } from '../snap/pass-answer.ts';
 import { type Meeting, meetProtection } from './protection-meeting.ts';
 import type { ExpectedPicture } from './protection-pictures.ts';

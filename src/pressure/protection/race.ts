@@ -1,4 +1,4 @@
-import type { Level } from '../../ingest/call-library.ts';
+import type { Level } from '../../game/call-library.ts';
 import { normalCdf } from '../../stats/normal.ts';
 import { CHASE_DELAY, PASSER_DEPTH, type PassAnswer } from '../snap/pass-answer.ts';
 import { homeBy } from './block-delay.ts';

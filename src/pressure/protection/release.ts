@@ -1,6 +1,6 @@
-import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
-import { ANSWERS } from '../../ingest/vocabulary.ts';
-import type { WeekSettings } from '../../ingest/week-settings.ts';
+import { type Film, numberAt, textAt } from '../../game/film.ts';
+import { ANSWERS } from '../../game/vocabulary.ts';
+import type { WeekSettings } from '../../game/week-settings.ts';
 import { answerCodes } from '../snap/answer.ts';
 import { PASS_ANSWERS, type PassAnswer } from '../snap/pass-answer.ts';
 import type { ReleaseCurve } from './protection-result.ts';
@@ -19,8 +19,8 @@ export interface Release {
 
 /** What releases are worked out from; `archive` holds other offenses. */
 export interface ReleaseInput {
-  readonly chart: Chart;
-  readonly archive: Chart | null;
+  readonly chart: Film;
+  readonly archive: Film | null;
   readonly settings: Pick<WeekSettings, 'level' | 'their_speed' | 'situations'>;
 }
 
@@ -90,7 +90,7 @@ function sourceWords(own: ChartedReleases, others: ChartedReleases | null): stri
 }
 
 function timesByAnswer(
-  chart: Chart,
+  chart: Film,
   { level, situations }: ReleaseInput['settings'],
 ): Record<PassAnswer, ChartedReleases> {
   const codes = answerCodes(chart, situations);
@@ -107,7 +107,7 @@ function timesByAnswer(
 }
 
 /** Throws and sacks of the snaps with this answer, and the logarithms of the times charted. */
-function throwsOf(chart: Chart, codes: Uint8Array, answer: number) {
+function throwsOf(chart: Film, codes: Uint8Array, answer: number) {
   const logTimes: number[] = [];
   let thrown = 0;
   let sacks = 0;

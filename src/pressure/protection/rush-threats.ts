@@ -1,4 +1,4 @@
-import type { Call, Lane, Role } from '../../ingest/call-library.ts';
+import type { Call, Lane, Role } from '../../game/call-library.ts';
 import { gapOf, type RushWay, rushSpot, type Spot, sideOf, usualSpot } from './arrival.ts';
 import { type CountedBy, LINE_SPOTS, type Threat } from './protection-blockers.ts';
 import type { ProtectionPicture } from './protection-result.ts';

@@ -1,4 +1,4 @@
-import type { Level, Role } from '../../ingest/call-library.ts';
+import type { Level, Role } from '../../game/call-library.ts';
 
 /** How a man gets up to speed: v(t) = topSpeed (1 - exp(-t / timeConstant)). */
 export interface SprintProfile {

@@ -1,9 +1,9 @@
-import type { Chart } from '../../ingest/chart.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import type { Film } from '../../game/film.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { betaBinomialInterval, betaBinomialPmf } from '../../stats/beta-binomial.ts';
 import type { Forecast, ForecastChapter, Target } from '../forecast/forecast-result.ts';
-import { type LiveTally, liveTallies, liveTotals } from '../tonight/live-tally.ts';
-import { concentrationOf, LEAST_SNAPS } from '../tonight/moved.ts';
+import { type LiveTally, liveTallies, liveTotals } from '../halftime/live-tally.ts';
+import { concentrationOf, LEAST_SNAPS } from '../halftime/moved.ts';
 
 /** A range of counts, whether the count fell into it, and how often it should by the forecast's own reckoning. */
 export interface CountRange {
@@ -38,7 +38,7 @@ export const RANGE_LEVELS = { outer: 0.95, inner: 0.5 } as const;
  * included. The number of snaps is taken as it came; the forecast speaks of the share among them. Of two classes only
  * the first is checked: the other is the same count.
  */
-export function checkCounts(chapter: ForecastChapter, game: Chart, cuts: SituationCuts): readonly CountCheck[] {
+export function checkCounts(chapter: ForecastChapter, game: Film, cuts: SituationCuts): readonly CountCheck[] {
   const tallies = liveTallies(game, cuts);
   return chapter.forecasts.flatMap((forecast) => {
     const tally = tallies.find(({ target }) => target === forecast.target);

@@ -1,6 +1,6 @@
-import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../ingest/vocabulary.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { type Film, numberAt, textAt } from '../../game/film.ts';
+import { ANSWERS, type Answer, FAMILIES, type Family } from '../../game/vocabulary.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { baseShares } from '../evidence/open-data.ts';
 import { outcomePremiums, outcomeValues } from '../evidence/outcome-value.ts';
 import { answerCodes } from '../snap/answer.ts';
@@ -22,7 +22,7 @@ export interface GradedSnap {
 }
 
 /** Our snaps whose family, answer, down and outcome are known, in points; the others cannot be graded. */
-export function gradeSnaps(ours: Chart, cuts: SituationCuts): readonly GradedSnap[] {
+export function gradeSnaps(ours: Film, cuts: SituationCuts): readonly GradedSnap[] {
   const answers = answerCodes(ours, cuts);
   const situations = situationCodes(ours, cuts);
   return Array.from({ length: ours.size }, (_, i) => i).flatMap((i) => {

@@ -1,5 +1,5 @@
-import type { Chart } from '../../ingest/chart.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import type { Film } from '../../game/film.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { normalWidth } from '../../stats/normal.ts';
 import { type Share, share } from '../../stats/share.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
@@ -42,7 +42,7 @@ export const LEAST_GRADED = 5;
  * gave up; the values are points of professional scoring, so the order counts and not the decimals. Expected is what
  * Sunday's scores said of the call against that answer in that situation; the base itself is expected to save nothing.
  */
-export function gradeGame(ours: Chart, scores: ScoreChapter, cuts: SituationCuts): GameGrades {
+export function gradeGame(ours: Film, scores: ScoreChapter, cuts: SituationCuts): GameGrades {
   const snaps = gradeSnaps(ours, cuts).map((snap) => ({ ...snap, expected: expectedOf(snap, scores) }));
   const named = snaps.filter(({ call }) => call !== undefined);
   return {

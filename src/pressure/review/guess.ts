@@ -1,7 +1,7 @@
-import type { Chart } from '../../ingest/chart.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import type { Film } from '../../game/film.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { type Share, share } from '../../stats/share.ts';
-import { countWords, type OwnSnap, ownSnaps } from '../own-film/snaps.ts';
+import { countWords, type OwnSnap, ownSnaps } from '../self-scout/snaps.ts';
 
 /** How often a reader of our earlier film would have named tonight's coverage behind a pressure. */
 export interface GuessTonight {
@@ -20,7 +20,7 @@ const SEEN_ENOUGH = 3;
  * The guess rate of the game: a reader who knows all our earlier film and none of tonight's names the coverage behind
  * each pressure. Null without earlier film.
  */
-export function guessTonight(earlier: Chart | null, tonight: Chart, cuts: SituationCuts): GuessTonight | null {
+export function guessTonight(earlier: Film | null, tonight: Film, cuts: SituationCuts): GuessTonight | null {
   const read = earlier ? told(ownSnaps(earlier, cuts)) : [];
   if (read.length === 0) return null;
   const asked = told(ownSnaps(tonight, cuts));

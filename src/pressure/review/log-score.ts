@@ -1,5 +1,5 @@
-import type { Chart } from '../../ingest/chart.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import type { Film } from '../../game/film.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { mean, standardError } from '../../stats/quantile.ts';
 import type { Forecast, ForecastChapter, Target } from '../forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../forecast/target.ts';
@@ -28,7 +28,7 @@ export interface TargetReview {
 const HALF = 0.5;
 
 /** Every target charted in the game, scored snap by snap against the plain rates of the film. */
-export function reviewScores(chapter: ForecastChapter, game: Chart, cuts: SituationCuts): readonly TargetReview[] {
+export function reviewScores(chapter: ForecastChapter, game: Film, cuts: SituationCuts): readonly TargetReview[] {
   const situations = situationCodes(game, cuts);
   return TARGET_DEFINITIONS.flatMap((definition) => {
     const { target } = definition;

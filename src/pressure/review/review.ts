@@ -1,4 +1,4 @@
-import { type Chart, textAt } from '../../ingest/chart.ts';
+import { type Film, textAt } from '../../game/film.ts';
 import { type ArchiveWeight, archiveWeight } from '../archive/archive-weight.ts';
 import type { WeekPlan } from '../plan/week-plan.ts';
 import { type CountCheck, checkCounts } from './count-range.ts';
@@ -44,14 +44,14 @@ export interface ReviewInput {
   readonly week: string;
   readonly sunday: SundaySource;
   /** The opponent's snaps of the game. */
-  readonly game: Chart;
+  readonly game: Film;
   /** Our calls of the game, completed from the library; null when not charted. */
-  readonly ours: Chart | null;
+  readonly ours: Film | null;
   /** Film that Sunday's plan was made from. */
-  readonly film: Chart;
-  readonly archive: Chart | null;
+  readonly film: Film;
+  readonly archive: Film | null;
   /** Our own film before the game. */
-  readonly earlierFilm: Chart | null;
+  readonly earlierFilm: Film | null;
 }
 
 /** The Monday review. Pure: the same plan and charts give the same review. */
@@ -80,7 +80,7 @@ export function reviewWeek(input: ReviewInput): Review {
   };
 }
 
-function seenBefore(plan: WeekPlan, game: Chart): string[] {
+function seenBefore(plan: WeekPlan, game: Film): string[] {
   const known = new Set(plan.film.games.map(({ game: name }) => name.trim().toLowerCase()));
   const played = new Set(Array.from({ length: game.size }, (_, i) => textAt(game, 'game', i) ?? ''));
   return [...played].filter((name) => name !== '' && known.has(name.trim().toLowerCase()));

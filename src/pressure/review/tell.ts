@@ -1,5 +1,5 @@
-import type { Chart } from '../../ingest/chart.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import type { Film } from '../../game/film.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { type Share, share } from '../../stats/share.ts';
 import type { Target, Tell } from '../forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../forecast/target.ts';
@@ -25,7 +25,7 @@ export interface TellReview {
 const LEAST_SEEN = 3;
 
 /** Whether each tell held: followed more often than the forecast without it expected, on three snaps or more. */
-export function reviewTells(tells: readonly Tell[], game: Chart, cuts: SituationCuts): readonly TellReview[] {
+export function reviewTells(tells: readonly Tell[], game: Film, cuts: SituationCuts): readonly TellReview[] {
   const features = tellFeatures(game, cuts);
   return tells.map((tell) => {
     const definition = TARGET_DEFINITIONS.find(({ target }) => target === tell.target);

@@ -1,4 +1,4 @@
-import { ANSWERS, BACK_ACTIONS, FAMILIES } from '../../ingest/vocabulary.ts';
+import { ANSWERS, BACK_ACTIONS, FAMILIES } from '../../game/vocabulary.ts';
 import { cellIndex } from '../evidence/evidence-cell.ts';
 import { LOOK_PARTS } from '../evidence/judgement-look-parts.ts';
 import { type LookAlphas, meanShares, type OffenseLooks } from '../evidence/judgement-looks.ts';

@@ -1,5 +1,5 @@
-import type { Call } from '../../ingest/call-library.ts';
-import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
+import type { Call } from '../../game/call-library.ts';
+import { ANSWERS, FAMILIES } from '../../game/vocabulary.ts';
 import { quantilesBetween, type TailNeighbours } from '../../stats/quantile.ts';
 import { cellIndex } from '../evidence/evidence-cell.ts';
 import { edgeIn, LOSSES_PER_RUSHER_HOME } from '../evidence/evidence-race.ts';

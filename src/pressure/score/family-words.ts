@@ -1,4 +1,4 @@
-import type { Family } from '../../ingest/vocabulary.ts';
+import type { Family } from '../../game/vocabulary.ts';
 
 /** How the page names a family. */
 export const FAMILY_WORDS: Readonly<Record<Family, string>> = {

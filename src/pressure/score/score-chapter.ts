@@ -1,5 +1,5 @@
-import { FAMILIES, type Family } from '../../ingest/vocabulary.ts';
-import type { WeekSettings } from '../../ingest/week-settings.ts';
+import { FAMILIES, type Family } from '../../game/vocabulary.ts';
+import type { WeekSettings } from '../../game/week-settings.ts';
 import { disagreements } from '../evidence/open-data-disagreement.ts';
 import { backReleases } from './back-release.ts';
 import { callScores } from './call-score.ts';

@@ -1,5 +1,5 @@
-import type { CallLibrary } from '../../ingest/call-library.ts';
-import { ANSWERS, FAMILIES, type Family } from '../../ingest/vocabulary.ts';
+import type { CallLibrary } from '../../game/call-library.ts';
+import { ANSWERS, FAMILIES, type Family } from '../../game/vocabulary.ts';
 import { cellIndex } from '../evidence/evidence-cell.ts';
 import { percentWords } from '../evidence/percent-words.ts';
 import type { ScoreInput, ScoreModel } from './family/family-score-model.ts';

@@ -1,4 +1,4 @@
-import type { Answer, Family } from '../../ingest/vocabulary.ts';
+import type { Answer, Family } from '../../game/vocabulary.ts';
 
 /** A mean with a central interval whose level the owner states (80% for scores). */
 export interface Spread {

@@ -1,6 +1,6 @@
-import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
-import { ANSWERS, type Answer, type PlayKind } from '../../ingest/vocabulary.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { type Film, numberAt, textAt } from '../../game/film.ts';
+import { ANSWERS, type Answer, type PlayKind } from '../../game/vocabulary.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
 
@@ -42,7 +42,7 @@ export function answerOf(evidence: AnswerEvidence, cuts: SituationCuts): Answer 
  * @param cuts - the staff's `deep_yards` and `quick_seconds`
  * @see {@link answerOf} for the rules
  */
-export function answerCodes(chart: Chart, cuts: SituationCuts): Uint8Array {
+export function answerCodes(chart: Film, cuts: SituationCuts): Uint8Array {
   return codesBySnap(chart.size, (i) => {
     const evidence = {
       playKind: textAt(chart, 'play_kind', i) as PlayKind | undefined,

@@ -1,7 +1,7 @@
-import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
-import { CHART_COLUMNS, type ColumnName } from '../../ingest/columns.ts';
-import { ANSWERS } from '../../ingest/vocabulary.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { type ColumnName, FILM_COLUMNS } from '../../game/columns.ts';
+import { type Film, numberAt, textAt } from '../../game/film.ts';
+import { ANSWERS } from '../../game/vocabulary.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { answerCodes } from './answer.ts';
 import { FIELD_ZONES, fieldZoneCodes } from './field-zone.ts';
 import { GAME_STATES, gameStateCodes } from './game-state.ts';
@@ -34,17 +34,17 @@ const DERIVED = {
 type DerivedName = keyof typeof DERIVED;
 
 /** Names a question may split by: the derived properties and every column that holds words or small numbers. */
-export const SPLIT_NAMES: readonly string[] = [...Object.keys(DERIVED), ...CHART_COLUMNS.map(({ name }) => name)];
+export const SPLIT_NAMES: readonly string[] = [...Object.keys(DERIVED), ...FILM_COLUMNS.map(({ name }) => name)];
 
 /**
  * Understands one condition: a bare answer or situation (`screen`, `third_long`), `name=word` with a column or a derived
  * name, or `column>=number` (also `<=` and `=`).
  */
-export function parseCondition(text: string, chart: Chart, cuts: SituationCuts): ParsedCondition {
+export function parseCondition(text: string, chart: Film, cuts: SituationCuts): ParsedCondition {
   const found = /^\s*([a-z_]+)\s*(>=|<=|=)\s*(.+?)\s*$/i.exec(text);
   if (!found) return bareWord(text.trim().toLowerCase(), chart, cuts);
   const [, name = '', sign = '=', value = ''] = found;
-  const column = CHART_COLUMNS.find((candidate) => candidate.name === name.toLowerCase());
+  const column = FILM_COLUMNS.find((candidate) => candidate.name === name.toLowerCase());
   if (column?.kind === 'number') return numberTest(chart, column.name, { sign, value });
   const words = snapWords(name.toLowerCase(), chart, cuts);
   if (!words)
@@ -58,15 +58,15 @@ export function parseCondition(text: string, chart: Chart, cuts: SituationCuts):
 }
 
 /** The word a snap has under a derived name or a column, or undefined when there is no such name. */
-export function snapWords(name: string, chart: Chart, cuts: SituationCuts): SnapWord | undefined {
+export function snapWords(name: string, chart: Film, cuts: SituationCuts): SnapWord | undefined {
   if (Object.hasOwn(DERIVED, name)) return derivedWords(name as DerivedName, chart, cuts);
-  const column = CHART_COLUMNS.find((candidate) => candidate.name === name);
+  const column = FILM_COLUMNS.find((candidate) => candidate.name === name);
   if (!column) return undefined;
   if (column.kind === 'code') return (index) => textAt(chart, column.name, index);
   return (index) => numberAt(chart, column.name, index)?.toString();
 }
 
-function derivedWords(name: DerivedName, chart: Chart, cuts: SituationCuts): SnapWord {
+function derivedWords(name: DerivedName, chart: Film, cuts: SituationCuts): SnapWord {
   const codes = {
     answer: () => answerCodes(chart, cuts),
     situation: () => situationCodes(chart, cuts),
@@ -78,7 +78,7 @@ function derivedWords(name: DerivedName, chart: Chart, cuts: SituationCuts): Sna
   return (index) => (codes[index] === NOT_KNOWN ? undefined : words[codes[index] ?? NOT_KNOWN]);
 }
 
-function bareWord(word: string, chart: Chart, cuts: SituationCuts): ParsedCondition {
+function bareWord(word: string, chart: Film, cuts: SituationCuts): ParsedCondition {
   const name = (Object.keys(DERIVED) as DerivedName[]).find((candidate) =>
     (DERIVED[candidate] as readonly string[]).includes(word),
   );
@@ -90,12 +90,12 @@ function bareWord(word: string, chart: Chart, cuts: SituationCuts): ParsedCondit
 }
 
 /** What a derived property is asked of. */
-interface Film {
-  readonly chart: Chart;
+interface CutFilm {
+  readonly chart: Film;
   readonly cuts: SituationCuts;
 }
 
-function derivedTest(name: DerivedName, value: string, { chart, cuts }: Film): ParsedCondition {
+function derivedTest(name: DerivedName, value: string, { chart, cuts }: CutFilm): ParsedCondition {
   const parsed = wordTest(derivedWords(name, chart, cuts), value, DERIVED[name]);
   return name === 'answer' && parsed.kind === 'test'
     ? { kind: 'test', test: answerTest(parsed.test, value, { chart, cuts }) }
@@ -106,7 +106,7 @@ function derivedTest(name: DerivedName, value: string, { chart, cuts }: Film): P
  * An answer asked for: a pass is no run, however little else was charted of it; and which pass it was is asked only in
  * games that tell their passes apart, or runs alone would be counted.
  */
-function answerTest(test: SnapTest, answer: string, { chart, cuts }: Film): SnapTest {
+function answerTest(test: SnapTest, answer: string, { chart, cuts }: CutFilm): SnapTest {
   const runOrPass = runOrPassCodes(chart);
   if (/run$/i.test(answer)) return (index) => (runOrPass[index] === PASS ? false : test(index));
   const told = toldAnswers(answerCodes(chart, cuts), runOrPass, offenseGames(chart));
@@ -115,7 +115,7 @@ function answerTest(test: SnapTest, answer: string, { chart, cuts }: Film): Snap
 
 function wordsOf(name: string): readonly string[] | undefined {
   if (Object.hasOwn(DERIVED, name)) return DERIVED[name as DerivedName];
-  const cell = CHART_COLUMNS.find((column) => column.name === name)?.cell;
+  const cell = FILM_COLUMNS.find((column) => column.name === name)?.cell;
   return cell?.form === 'word' ? cell.words : undefined;
 }
 
@@ -131,7 +131,7 @@ function wordTest(words: SnapWord, value: string, allowed: readonly string[] | u
 }
 
 function numberTest(
-  chart: Chart,
+  chart: Film,
   column: ColumnName,
   asked: { readonly sign: string; readonly value: string },
 ): ParsedCondition {

@@ -1,5 +1,5 @@
-import type { Chart } from '../../ingest/chart.ts';
-import type { Hash } from '../../ingest/vocabulary.ts';
+import type { Film } from '../../game/film.ts';
+import type { Hash } from '../../game/vocabulary.ts';
 import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
 import { wordClasses } from './word-classes.ts';
@@ -22,7 +22,7 @@ export function fieldSideOf(hash: Hash): FieldSide {
 }
 
 /** The wide side of every snap as an index into {@link FIELD_SIDES}; 255 where the hash was not charted. */
-export function fieldSideCodes(chart: Chart): Uint8Array {
+export function fieldSideCodes(chart: Film): Uint8Array {
   const side = wordClasses(chart, 'hash', (hash) =>
     hash === undefined ? NOT_KNOWN : FIELD_SIDES.indexOf(fieldSideOf(hash as Hash)),
   );
@@ -34,7 +34,7 @@ export function fieldSideCodes(chart: Chart): Uint8Array {
  * not charted or was man, and where the reference has no side: a back behind the quarterback, one on each side or none,
  * a ball in the middle, no strength.
  */
-export function slideCodes(chart: Chart, reference: SlideReference): Uint8Array {
+export function slideCodes(chart: Film, reference: SlideReference): Uint8Array {
   const slideAt = wordClasses(chart, 'slide', (word) => asSide(word?.replace('full_', '')));
   const referenceAt = referenceSide(chart, reference);
   return codesBySnap(chart.size, (i) => {
@@ -49,13 +49,13 @@ type Side = 'left' | 'right';
 
 type SideAt = (index: number) => Side | undefined;
 
-function referenceSide(chart: Chart, reference: SlideReference): SideAt {
+function referenceSide(chart: Film, reference: SlideReference): SideAt {
   if (reference === 'back') return backSide(chart);
   if (reference === 'strength') return wordClasses(chart, 'strength', asSide);
   return wordClasses(chart, 'hash', (hash) => (hash === undefined ? undefined : asSide(fieldSideOf(hash as Hash))));
 }
 
-function backSide(chart: Chart): SideAt {
+function backSide(chart: Film): SideAt {
   const strengthAt = wordClasses(chart, 'strength', asSide);
   const spotAt = wordClasses(chart, 'back_spot', (spot) => spot);
   return (i) => {

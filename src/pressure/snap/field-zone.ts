@@ -1,5 +1,5 @@
-import { type Chart, numberAt } from '../../ingest/chart.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { type Film, numberAt } from '../../game/film.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
 
@@ -34,7 +34,7 @@ export function fieldZoneOf(yardsToGoal: number, cuts: SituationCuts): FieldZone
  *
  * @param cuts - the staff's yard lines
  */
-export function fieldZoneCodes(chart: Chart, cuts: SituationCuts): Uint8Array {
+export function fieldZoneCodes(chart: Film, cuts: SituationCuts): Uint8Array {
   const index = new Map<FieldZoneId, number>(FIELD_ZONES.map(({ id }, i) => [id, i]));
   return codesBySnap(chart.size, (i) => {
     const yardsToGoal = numberAt(chart, 'ball_on', i);

@@ -1,4 +1,4 @@
-import { type Chart, numberAt } from '../../ingest/chart.ts';
+import { type Film, numberAt } from '../../game/film.ts';
 import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
 
@@ -42,7 +42,7 @@ export function gameStateOf(snap: ScoreAndClock): GameStateId | undefined {
 }
 
 /** The game state of every snap as an index into {@link GAME_STATES}; 255 where it cannot be told. */
-export function gameStateCodes(chart: Chart): Uint8Array {
+export function gameStateCodes(chart: Film): Uint8Array {
   const index = new Map<GameStateId, number>(GAME_STATES.map(({ id }, i) => [id, i]));
   return codesBySnap(chart.size, (i) => {
     const state = gameStateOf({

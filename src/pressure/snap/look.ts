@@ -1,4 +1,4 @@
-import type { Chart } from '../../ingest/chart.ts';
+import type { Film } from '../../game/film.ts';
 import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
 import { wordClasses } from './word-classes.ts';
@@ -24,7 +24,7 @@ export type ReceiverLookId = (typeof RECEIVER_LOOKS)[number]['id'];
  * The look of every snap as an index into {@link LOOKS}. Empty is told by a back spot of `none` or by five receivers
  * out; where neither was charted the quarterback's depth alone decides. 255 where nothing tells it.
  */
-export function lookCodes(chart: Chart): Uint8Array {
+export function lookCodes(chart: Film): Uint8Array {
   const hasNoBack = wordClasses(chart, 'back_spot', (spot) => spot === 'none');
   const isEmpty = wordClasses(chart, 'receivers', (receivers = '') => receiverLookOf(receivers) === 'empty');
   const depth = wordClasses(chart, 'quarterback_depth', depthCode);
@@ -32,7 +32,7 @@ export function lookCodes(chart: Chart): Uint8Array {
 }
 
 /** The receivers' look of every snap as an index into {@link RECEIVER_LOOKS}; 255 where they were not charted. */
-export function receiverCodes(chart: Chart): Uint8Array {
+export function receiverCodes(chart: Film): Uint8Array {
   const index = new Map<ReceiverLookId, number>(RECEIVER_LOOKS.map(({ id }, i) => [id, i]));
   const look = wordClasses(chart, 'receivers', (receivers = '') => {
     const found = receiverLookOf(receivers);

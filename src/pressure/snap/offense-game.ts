@@ -1,4 +1,4 @@
-import { type Chart, codeAt, numberAt, textAt } from '../../ingest/chart.ts';
+import { codeAt, type Film, numberAt, textAt } from '../../game/film.ts';
 
 /** The snaps of one offense in one game. */
 export interface OffenseGame {
@@ -13,7 +13,7 @@ export interface OffenseGame {
 }
 
 /** Every offense's games, in order of week, then of appearance in the chart. */
-export function offenseGames(chart: Chart): readonly OffenseGame[] {
+export function offenseGames(chart: Film): readonly OffenseGame[] {
   const found = new Map<string, GrowingGame>();
   const gameOf = gameReader(chart, found);
   for (let i = 0; i < chart.size; i++) {
@@ -27,7 +27,7 @@ export function offenseGames(chart: Chart): readonly OffenseGame[] {
 type GrowingGame = OffenseGame & { week: number; rows: number[] };
 
 /** The game of a snap, by its names but once for all snaps with the same codes, and added to `found` when it is new. */
-function gameReader(chart: Chart, found: Map<string, GrowingGame>): (index: number) => GrowingGame {
+function gameReader(chart: Film, found: Map<string, GrowingGame>): (index: number) => GrowingGame {
   const known = new Map<number, GrowingGame>();
   return (i) => {
     const offenseCode = codeAt(chart, 'offense', i);
@@ -42,7 +42,7 @@ function gameReader(chart: Chart, found: Map<string, GrowingGame>): (index: numb
 /** Codes of words and files fit into 16 bits. */
 const CODES = 0x10000;
 
-function gameNamed(chart: Chart, index: number, found: Map<string, GrowingGame>): GrowingGame {
+function gameNamed(chart: Film, index: number, found: Map<string, GrowingGame>): GrowingGame {
   const offense = textAt(chart, 'offense', index) ?? chart.sources[chart.sourceOf[index] ?? 0] ?? '';
   const game = textAt(chart, 'game', index) ?? '';
   const key = JSON.stringify([offense, game]);

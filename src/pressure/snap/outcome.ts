@@ -1,4 +1,4 @@
-import { type Chart, numberAt, textAt } from '../../ingest/chart.ts';
+import { type Film, numberAt, textAt } from '../../game/film.ts';
 
 /** How a snap ends for the offense, from the defense's best ordinary outcome on: the order of every outcome array. */
 export const OUTCOME_KINDS = ['loss', 'stop', 'gain', 'explosive', 'takeaway'] as const;
@@ -38,7 +38,7 @@ export function outcomeOf(snap: SnapOutcome): OutcomeKind | undefined {
 }
 
 /** The outcome kind of one snap of a chart, or undefined where it cannot be told. */
-export function outcomeAt(chart: Chart, index: number): OutcomeKind | undefined {
+export function outcomeAt(chart: Film, index: number): OutcomeKind | undefined {
   return outcomeOf({
     down: numberAt(chart, 'down', index),
     toGo: numberAt(chart, 'to_go', index),

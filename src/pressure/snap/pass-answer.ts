@@ -1,4 +1,4 @@
-import type { Answer } from '../../ingest/vocabulary.ts';
+import type { Answer } from '../../game/vocabulary.ts';
 
 /** The answers that end in a ball thrown, and so have a race. */
 export const PASS_ANSWERS = [

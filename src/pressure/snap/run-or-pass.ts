@@ -1,10 +1,10 @@
-import type { Chart } from '../../ingest/chart.ts';
+import type { Film } from '../../game/film.ts';
 import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
 import { wordClasses } from './word-classes.ts';
 
 /** Run (0) or pass (1), told by the play kind alone: a bare `pass` is a pass even where the answer is not known. */
-export function runOrPassCodes(chart: Chart): Uint8Array {
+export function runOrPassCodes(chart: Film): Uint8Array {
   const hadToPass = wordClasses(chart, 'result', (result) => result === 'scramble' || result === 'sack');
   const kindAt = wordClasses(chart, 'play_kind', (kind) => {
     if (kind === undefined) return NOT_KNOWN;

@@ -1,5 +1,5 @@
-import { type Chart, numberAt } from '../../ingest/chart.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { type Film, numberAt } from '../../game/film.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
 
@@ -48,7 +48,7 @@ export function situationOf(snap: DownAndDistance, cuts: SituationCuts): Situati
  *
  * @param cuts - the staff's cut-offs
  */
-export function situationCodes(chart: Chart, cuts: SituationCuts): Uint8Array {
+export function situationCodes(chart: Film, cuts: SituationCuts): Uint8Array {
   const index = new Map<SituationId, number>(SITUATIONS.map(({ id }, i) => [id, i]));
   return codesBySnap(chart.size, (i) => {
     const down = numberAt(chart, 'down', i);

@@ -1,6 +1,6 @@
-import { type Chart, numberAt } from '../../ingest/chart.ts';
-import { BACK_SPOTS } from '../../ingest/vocabulary.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import { type Film, numberAt } from '../../game/film.ts';
+import { BACK_SPOTS } from '../../game/vocabulary.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { codesBySnap } from './codes-by-snap.ts';
 import { gameStateCodes } from './game-state.ts';
 import { lookCodes, receiverCodes } from './look.ts';
@@ -28,7 +28,7 @@ export interface SnapCells {
  *
  * @param cuts - the staff's cut-offs
  */
-export function snapCells(chart: Chart, cuts: SituationCuts): SnapCells {
+export function snapCells(chart: Film, cuts: SituationCuts): SnapCells {
   return {
     size: chart.size,
     situation: situationCodes(chart, cuts),
@@ -69,14 +69,14 @@ export function joinCodes(first: Uint8Array, second: Uint8Array): Uint8Array {
   return joined;
 }
 
-function momentCodes(chart: Chart): Uint8Array {
+function momentCodes(chart: Film): Uint8Array {
   return gameStateCodes(chart).map((state, i) => {
     const beyond = (numberAt(chart, 'down', i) ?? 1) > 1 && (numberAt(chart, 'to_go', i) ?? 0) > 10;
     return state === NOT_KNOWN ? NOT_KNOWN : state * 2 + Number(beyond);
   });
 }
 
-function backSpotCodes(chart: Chart): Uint8Array {
+function backSpotCodes(chart: Film): Uint8Array {
   const spotAt = wordClasses(chart, 'back_spot', (spot = '') => {
     const code = (BACK_SPOTS as readonly string[]).indexOf(spot);
     return code === -1 ? NOT_KNOWN : code;

@@ -1,5 +1,5 @@
-import type { Chart } from '../../ingest/chart.ts';
-import type { SituationCuts } from '../../ingest/week-settings.ts';
+import type { Film } from '../../game/film.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
 import { type Share, share } from '../../stats/share.ts';
 import { parseCondition, type SnapTest, SPLIT_NAMES, snapWords } from './condition.ts';
 
@@ -25,7 +25,7 @@ export type TendencyAnswer =
   | { readonly kind: 'problems'; readonly problems: readonly { readonly text: string; readonly rule: string }[] };
 
 /** Answers one question with counts and Wilson intervals; rows by falling number of snaps. */
-export function tendencyOf(chart: Chart, question: TendencyQuestion, cuts: SituationCuts): TendencyAnswer {
+export function tendencyOf(chart: Film, question: TendencyQuestion, cuts: SituationCuts): TendencyAnswer {
   const parsed = [question.of, ...question.when].map((text) => ({
     text,
     condition: parseCondition(text, chart, cuts),

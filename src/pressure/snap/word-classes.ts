@@ -1,5 +1,5 @@
-import { type Chart, codeAt } from '../../ingest/chart.ts';
-import type { ColumnName } from '../../ingest/columns.ts';
+import type { ColumnName } from '../../game/columns.ts';
+import { codeAt, type Film } from '../../game/film.ts';
 
 /**
  * The class of a snap by the word in one of its columns, worked out once for each different word: charts have millions
@@ -8,7 +8,7 @@ import type { ColumnName } from '../../ingest/columns.ts';
  * @param classOf - the class of a word; undefined stands for not charted
  */
 export function wordClasses<Class>(
-  chart: Chart,
+  chart: Film,
   column: ColumnName,
   classOf: (word: string | undefined) => Class,
 ): (index: number) => Class {

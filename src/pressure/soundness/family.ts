@@ -1,5 +1,5 @@
-import type { Call } from '../../ingest/call-library.ts';
-import type { Family } from '../../ingest/vocabulary.ts';
+import type { Call } from '../../game/call-library.ts';
+import type { Family } from '../../game/vocabulary.ts';
 import { sideOf } from '../protection/arrival.ts';
 import type { Fault } from './fault.ts';
 import { demandOf } from './men.ts';

@@ -1,4 +1,4 @@
-import type { Call, GivenUp } from '../../ingest/call-library.ts';
+import type { Call, GivenUp } from '../../game/call-library.ts';
 import type { SoundnessFault } from '../protection/protection-result.ts';
 
 /** What is wrong with a call, before it is known whether the call declares it. */

@@ -1,4 +1,4 @@
-import type { Call } from '../../ingest/call-library.ts';
+import type { Call } from '../../game/call-library.ts';
 import type { Fault } from './fault.ts';
 
 /** Looks that every call must say what it does against. */

@@ -1,4 +1,4 @@
-import type { Call, CoverJob, Role } from '../../ingest/call-library.ts';
+import type { Call, CoverJob, Role } from '../../game/call-library.ts';
 import type { Fault } from './fault.ts';
 
 /** Men without a job, with two, not of our eleven, or at a job they are not asked to do. */

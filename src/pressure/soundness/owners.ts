@@ -1,4 +1,4 @@
-import type { Call, CoverJob, Role } from '../../ingest/call-library.ts';
+import type { Call, CoverJob, Role } from '../../game/call-library.ts';
 import { solveAssignment } from '../../stats/assignment.ts';
 import { sideOf } from '../protection/arrival.ts';
 import type { Fault } from './fault.ts';

@@ -1,4 +1,4 @@
-import type { Call, Role } from '../../ingest/call-library.ts';
+import type { Call, Role } from '../../game/call-library.ts';
 import { gapOf, sideOf } from '../protection/arrival.ts';
 import type { Fault } from './fault.ts';
 

@@ -1,4 +1,4 @@
-import type { Call, CallLibrary } from '../../ingest/call-library.ts';
+import type { Call, CallLibrary } from '../../game/call-library.ts';
 import type { SoundnessFault } from '../protection/protection-result.ts';
 import { familyFaults } from './family.ts';
 import { soundnessFault } from './fault.ts';

@@ -1,4 +1,4 @@
-import type { AdjustedCall, Adjustment } from '../../pressure/tonight/adjust.ts';
+import type { AdjustedCall, Adjustment } from '../../pressure/halftime/adjust.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
 import { answerLabel, familyLabel } from '../words/label.ts';
 import { signed } from '../words/number-words.ts';

@@ -1,6 +1,6 @@
+import type { Adjustment, PathWarning } from '../../pressure/halftime/adjust.ts';
+import type { MovedHabit } from '../../pressure/halftime/moved.ts';
 import { SITUATIONS } from '../../pressure/snap/situation.ts';
-import type { Adjustment, PathWarning } from '../../pressure/tonight/adjust.ts';
-import type { MovedHabit } from '../../pressure/tonight/moved.ts';
 import { habitName } from '../words/habit-name.ts';
 import { listed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';

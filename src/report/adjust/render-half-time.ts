@@ -1,5 +1,5 @@
-import type { Adjustment } from '../../pressure/tonight/adjust.ts';
-import type { MovedHabit } from '../../pressure/tonight/moved.ts';
+import type { Adjustment } from '../../pressure/halftime/adjust.ts';
+import type { MovedHabit } from '../../pressure/halftime/moved.ts';
 import { documentText } from '../page/document.ts';
 import { type Html, html } from '../page/html.ts';
 import { tableMarkup } from '../page/table.ts';

@@ -1,5 +1,5 @@
-import type { OwnFilmChapter } from '../../pressure/own-film/result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import type { OwnFilmChapter } from '../../pressure/self-scout/result.ts';
 import { html } from '../page/html.ts';
 import type { Block, Chapter } from '../view/block.ts';
 import { byGamesTable, loopTable, readerTable } from '../view/film-loop-table.ts';

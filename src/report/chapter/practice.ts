@@ -1,4 +1,4 @@
-import type { ContactLevel, PracticeDay } from '../../ingest/week-settings.ts';
+import type { ContactLevel, PracticeDay } from '../../game/week-settings.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { html } from '../page/html.ts';
 import type { Block, Chapter } from '../view/block.ts';

@@ -1,4 +1,4 @@
-import type { Call, CallLibrary, Lane, Role } from '../../ingest/call-library.ts';
+import type { Call, CallLibrary, Lane, Role } from '../../game/call-library.ts';
 import { type CoverSpot, coverSpot } from './cover-spot.ts';
 import type { FieldPoint } from './field-size.ts';
 import { type OffenseSet, offenseSet } from './offense-set.ts';

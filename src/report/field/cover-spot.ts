@@ -1,4 +1,4 @@
-import type { CoverJob } from '../../ingest/call-library.ts';
+import type { CoverJob } from '../../game/call-library.ts';
 import { FIELD_WIDTH, type FieldPoint, insideField } from './field-size.ts';
 import type { OffenseSet } from './offense-set.ts';
 

@@ -1,4 +1,4 @@
-import type { Level } from '../../ingest/call-library.ts';
+import type { Level } from '../../game/call-library.ts';
 import { escapeText, type Html, trusted } from '../page/html.ts';
 import type { CallPicture, CoverPath, RushPath } from './call-picture.ts';
 import { FIELD_WIDTH, type FieldPoint, HASH_TO_SIDELINE, insideField } from './field-size.ts';

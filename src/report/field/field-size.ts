@@ -1,4 +1,4 @@
-import type { Level } from '../../ingest/call-library.ts';
+import type { Level } from '../../game/call-library.ts';
 
 /** Width of the field in yards, 160 ft at every level (NFHS, NCAA and NFL rule books). */
 export const FIELD_WIDTH = 160 / 3;

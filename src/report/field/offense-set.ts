@@ -1,4 +1,4 @@
-import type { Level } from '../../ingest/call-library.ts';
+import type { Level } from '../../game/call-library.ts';
 import { type FieldPoint, HASH_TO_SIDELINE, insideField } from './field-size.ts';
 
 /** The offense a call is drawn against: two receivers a side, a back beside the passer, ball on the left hash. */

@@ -1,4 +1,4 @@
-import type { Role } from '../../ingest/call-library.ts';
+import type { Role } from '../../game/call-library.ts';
 import { cleanText } from '../words/clean-text.ts';
 
 /**

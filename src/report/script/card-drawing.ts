@@ -1,4 +1,4 @@
-import type { LookCard } from '../../pressure/script/look-card.ts';
+import type { LookCard } from '../../pressure/practice/look-card.ts';
 import { escapeText, type Html, trusted } from '../page/html.ts';
 import { CARD_SIZE, type CardSpot, cardSet, LINE_Y } from './card-spot.ts';
 import { type CardStroke, cardStrokes } from './card-stroke.ts';

@@ -1,4 +1,4 @@
-import type { LookCard } from '../../pressure/script/look-card.ts';
+import type { LookCard } from '../../pressure/practice/look-card.ts';
 
 /** A place on a scout card in drawing units, seen from behind the offense; the defense is at the top. */
 export interface CardSpot {

@@ -1,4 +1,4 @@
-import type { LookCard } from '../../pressure/script/look-card.ts';
+import type { LookCard } from '../../pressure/practice/look-card.ts';
 import { CARD_SIZE, type CardSet, type CardSpot, LINE_Y } from './card-spot.ts';
 
 /** A line on a card: `motion` before the snap, `ball` for the ball or its carrier, `job` for the line and the back. */

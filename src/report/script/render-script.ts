@@ -1,8 +1,8 @@
-import { CONTACT_CAUTIONS, WHO_DECIDES } from '../../pressure/script/contact-caution.ts';
-import type { LookCard } from '../../pressure/script/look-card.ts';
-import { CARD_COLUMNS } from '../../pressure/script/look-card-words.ts';
-import { MIX_PART } from '../../pressure/script/script-pair.ts';
-import type { PracticeScript } from '../../pressure/script/script-result.ts';
+import { CONTACT_CAUTIONS, WHO_DECIDES } from '../../pressure/practice/contact-caution.ts';
+import type { LookCard } from '../../pressure/practice/look-card.ts';
+import { CARD_COLUMNS } from '../../pressure/practice/look-card-words.ts';
+import { MIX_PART } from '../../pressure/practice/script-pair.ts';
+import type { PracticeScript } from '../../pressure/practice/script-result.ts';
 import { documentText } from '../page/document.ts';
 import { type Html, html } from '../page/html.ts';
 import { INVENTED } from '../page/masthead.ts';

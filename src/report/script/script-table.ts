@@ -1,6 +1,6 @@
-import type { ContactLoad } from '../../pressure/script/contact.ts';
-import { lookKindLabel } from '../../pressure/script/look-card-kind.ts';
-import type { PracticeScript, ScriptRep } from '../../pressure/script/script-result.ts';
+import type { ContactLoad } from '../../pressure/practice/contact.ts';
+import { lookKindLabel } from '../../pressure/practice/look-card-kind.ts';
+import type { PracticeScript, ScriptRep } from '../../pressure/practice/script-result.ts';
 import { SITUATIONS } from '../../pressure/snap/situation.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
 import { familyLabel, plainWords } from '../words/label.ts';

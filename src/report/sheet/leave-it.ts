@@ -1,4 +1,4 @@
-import type { Call } from '../../ingest/call-library.ts';
+import type { Call } from '../../game/call-library.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { matrixCells } from '../view/answer-matrix.ts';
 import { isCarried } from '../view/carried-calls.ts';

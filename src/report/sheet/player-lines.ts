@@ -1,4 +1,4 @@
-import type { Call } from '../../ingest/call-library.ts';
+import type { Call } from '../../game/call-library.ts';
 import type { Forecast } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { Share } from '../../stats/share.ts';

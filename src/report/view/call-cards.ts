@@ -1,4 +1,4 @@
-import type { Call, CallLibrary } from '../../ingest/call-library.ts';
+import type { Call, CallLibrary } from '../../game/call-library.ts';
 import type { MenuCall } from '../../pressure/menu/result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { callPicture } from '../field/call-picture.ts';

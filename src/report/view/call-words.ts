@@ -1,4 +1,4 @@
-import type { Call, CallLibrary } from '../../ingest/call-library.ts';
+import type { Call, CallLibrary } from '../../game/call-library.ts';
 import { plainWords } from '../words/label.ts';
 import { listed } from '../words/number-words.ts';
 

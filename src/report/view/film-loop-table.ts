@@ -1,6 +1,6 @@
 import type { MenuResult } from '../../pressure/menu/result.ts';
-import type { OwnFilmChapter } from '../../pressure/own-film/result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import type { OwnFilmChapter } from '../../pressure/self-scout/result.ts';
 import { counted, signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { shareWords } from '../words/share-words.ts';

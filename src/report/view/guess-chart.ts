@@ -1,4 +1,4 @@
-import type { GuessRate, OwnFilmChapter } from '../../pressure/own-film/result.ts';
+import type { GuessRate, OwnFilmChapter } from '../../pressure/self-scout/result.ts';
 import type { IntervalAxis } from '../chart/interval-row.ts';
 import { intervalSpec } from '../chart/interval-spec.ts';
 import { shareRow } from '../chart/share-row.ts';

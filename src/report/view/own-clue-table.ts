@@ -1,4 +1,4 @@
-import type { CoverageClue, OwnFilmChapter } from '../../pressure/own-film/result.ts';
+import type { CoverageClue, OwnFilmChapter } from '../../pressure/self-scout/result.ts';
 import { familyLabel, plainWords } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
 import { isThin } from '../words/share-words.ts';

@@ -1,5 +1,5 @@
-import type { OwnFilmChapter } from '../../pressure/own-film/result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import type { OwnFilmChapter } from '../../pressure/self-scout/result.ts';
 import { familyLabel, plainWords } from '../words/label.ts';
 import { counted, signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';

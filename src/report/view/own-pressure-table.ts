@@ -1,5 +1,5 @@
-import type { OwnFilmChapter, PressureRate } from '../../pressure/own-film/result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import type { OwnFilmChapter, PressureRate } from '../../pressure/self-scout/result.ts';
 import { plainWords } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
 import { isThin } from '../words/share-words.ts';

@@ -1,4 +1,4 @@
-import type { OwnFilmChapter } from '../../pressure/own-film/result.ts';
+import type { OwnFilmChapter } from '../../pressure/self-scout/result.ts';
 import type { Grid } from '../chart/matrix-grid.ts';
 import { matrixSpec } from '../chart/matrix-spec.ts';
 import { capital } from '../words/label.ts';

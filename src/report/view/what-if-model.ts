@@ -1,4 +1,4 @@
-import { ANSWERS, FAMILIES } from '../../ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../game/vocabulary.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { CallProtection } from '../../pressure/protection/protection-result.ts';
 import type { FamilyScore } from '../../pressure/score/score-result.ts';

@@ -1,4 +1,4 @@
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../ingest/vocabulary.ts';
+import { ANSWERS, type Answer, FAMILIES, type Family } from '../../game/vocabulary.ts';
 import type { Target } from '../../pressure/forecast/forecast-result.ts';
 import type { ProtectionPicture } from '../../pressure/protection/protection-result.ts';
 import { FAMILY_WORDS } from '../../pressure/score/family-words.ts';

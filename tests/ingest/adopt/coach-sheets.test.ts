@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import type { ColumnName } from '../../../src/game/columns.ts';
+import { numberAt, textAt } from '../../../src/game/film.ts';
 import { draftProfile } from '../../../src/ingest/adopt/draft-profile.ts';
 import { findTable } from '../../../src/ingest/adopt/found-table.ts';
 import { profileText } from '../../../src/ingest/adopt/profile-text.ts';
 import { answerKey } from '../../../src/ingest/adopt/question.ts';
-import { numberAt, textAt } from '../../../src/ingest/chart.ts';
-import type { ColumnName } from '../../../src/ingest/columns.ts';
 import { profileSchema } from '../../../src/ingest/profile.ts';
 import { readSheet } from '../../../src/ingest/read-sheet.ts';
 import { describeProblem } from '../../../src/ingest/row-problem.ts';

@@ -1,4 +1,4 @@
-import type { ColumnName } from '../../../src/ingest/columns.ts';
+import type { ColumnName } from '../../../src/game/columns.ts';
 import { type InventedSnap, inventSnaps } from './invented-sheet.ts';
 
 /** An invented snap with what only some sheets say: its number, the week, the day, and both scores. */

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord, textAt } from '../../../src/ingest/chart.ts';
+import { filmFromRecords, type SnapRecord, textAt } from '../../../src/game/film.ts';
 import { applyFormationBook } from '../../../src/ingest/formation/apply-formation-book.ts';
 import { formationBookSchema, formationReader } from '../../../src/ingest/formation/formation-book.ts';
 import { formationTemplate } from '../../../src/ingest/formation/formation-template.ts';
@@ -16,7 +16,7 @@ const BOOK = formationBookSchema.parse({
   },
 });
 const structureOf = formationReader(BOOK);
-const apply = (...records: SnapRecord[]) => applyFormationBook(chartFromRecords(records, 'plays.csv'), BOOK);
+const apply = (...records: SnapRecord[]) => applyFormationBook(filmFromRecords(records, 'plays.csv'), BOOK);
 
 describe('a formation book', () => {
   it.each([
@@ -106,7 +106,7 @@ describe('a formation book', () => {
 
 describe('formation names the book does not have', () => {
   it('are listed by frequency, with what was charted with them most often', () => {
-    const chart = chartFromRecords([
+    const chart = filmFromRecords([
       { formation: 'Table', receivers: '2x2' },
       { formation: 'Table', receivers: '2x2' },
       { formation: 'Table', receivers: '3x1', strength: 'left' },
@@ -140,6 +140,6 @@ describe('formation names the book does not have', () => {
   });
 
   it('are none in an empty chart', () => {
-    expect(unknownFormations(chartFromRecords([]), null)).toEqual([]);
+    expect(unknownFormations(filmFromRecords([]), null)).toEqual([]);
   });
 });

@@ -1,11 +1,11 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { compareCharts } from '../../../src/pressure/agreement/chart-agreement.ts';
 
 function chartsOf(column: 'call' | 'slide' | 'gain', pairs: readonly (readonly [unknown, unknown])[]) {
   const side = (at: 0 | 1) =>
-    chartFromRecords(pairs.map((pair, i) => ({ game: 'g', snap: i + 1, [column]: pair[at] }) as SnapRecord));
+    filmFromRecords(pairs.map((pair, i) => ({ game: 'g', snap: i + 1, [column]: pair[at] }) as SnapRecord));
   return [side(0), side(1)] as const;
 }
 
@@ -73,17 +73,17 @@ describe('two charts of one game', () => {
       within: 1,
       kappa: null,
     });
-    const [first, second] = [4, 5].map((rushers) => chartFromRecords([{ game: 'g', snap: 1, rushers_faced: rushers }]));
+    const [first, second] = [4, 5].map((rushers) => filmFromRecords([{ game: 'g', snap: 1, rushers_faced: rushers }]));
     const result = first && second ? compareCharts(first, second) : null;
     expect(result).toMatchObject({ fields: [{ column: 'rushers_faced', agreed: { count: 0, trials: 1 } }] });
   });
 
   it('puts the most disputed column first and says what is disputed', () => {
-    const first = chartFromRecords([
+    const first = filmFromRecords([
       { game: 'g', snap: 1, slide: 'left', hash: 'left' },
       { game: 'g', snap: 2, slide: 'left', hash: 'left' },
     ]);
-    const second = chartFromRecords([
+    const second = filmFromRecords([
       { game: 'g', snap: 2, slide: 'man', hash: 'left' },
       { game: 'g', snap: 1, slide: 'right', hash: 'left' },
       { game: 'g', snap: 9, slide: 'right', hash: 'left' },
@@ -103,10 +103,10 @@ describe('two charts of one game', () => {
   });
 
   it('matches by the snap number alone when each chart holds one game, whatever it is called', () => {
-    const first = chartFromRecords([{ game: 'week 3', snap: 1, hash: 'left' }]);
-    const second = chartFromRecords([{ game: 'w3', snap: 1, hash: 'left' }]);
+    const first = filmFromRecords([{ game: 'week 3', snap: 1, hash: 'left' }]);
+    const second = filmFromRecords([{ game: 'w3', snap: 1, hash: 'left' }]);
     expect(compareCharts(first, second)).toMatchObject({ matchedBy: 'snap', matched: 1 });
-    const two = chartFromRecords([
+    const two = filmFromRecords([
       { game: 'week 3', snap: 1, hash: 'left' },
       { game: 'week 4', snap: 1, hash: 'right' },
     ]);
@@ -114,12 +114,12 @@ describe('two charts of one game', () => {
   });
 
   it('says why charts without snap numbers, or of other games, cannot be compared', () => {
-    const numbered = chartFromRecords([{ game: 'g', snap: 1 }]);
-    expect(compareCharts(numbered, chartFromRecords([{ game: 'g', down: 1 }]))).toMatchObject({
+    const numbered = filmFromRecords([{ game: 'g', snap: 1 }]);
+    expect(compareCharts(numbered, filmFromRecords([{ game: 'g', down: 1 }]))).toMatchObject({
       kind: 'cannot match',
       reason: expect.stringContaining('second'),
     });
-    expect(compareCharts(numbered, chartFromRecords([{ game: 'g', snap: 7 }])).kind).toBe('cannot match');
+    expect(compareCharts(numbered, filmFromRecords([{ game: 'g', snap: 7 }])).kind).toBe('cannot match');
   });
 
   it('a chart agrees fully with itself, and the order of the charts changes no count', () => {

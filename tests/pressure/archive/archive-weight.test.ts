@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Chart, chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { type Film, filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { archiveWeight } from '../../../src/pressure/archive/archive-weight.ts';
 import { countStyle, styleCodes, styleDistance, withoutStyle } from '../../../src/pressure/archive/style-distance.ts';
 
@@ -10,8 +10,8 @@ const snaps = (size: number, [offense, name, play_kind]: readonly [string, strin
   Array(size).fill({ offense, game: name, play_kind });
 
 describe('the archive’s weight', () => {
-  const chart = chartFromRecords([...snaps(25, ['Us next', 'g1', 'run']), ...snaps(25, ['Us next', 'g2', 'run'])]);
-  const archive = chartFromRecords([
+  const chart = filmFromRecords([...snaps(25, ['Us next', 'g1', 'run']), ...snaps(25, ['Us next', 'g2', 'run'])]);
+  const archive = filmFromRecords([
     ...snaps(25, ['Far', 'f1', 'quick']),
     ...snaps(20, ['Near', 'n1', 'run']),
     ...snaps(20, ['Near', 'n2', 'quick']),
@@ -41,8 +41,8 @@ describe('the archive’s weight', () => {
     const gained = (offense: string, gains: readonly number[]): SnapRecord[] =>
       gains.map((gain) => ({ offense, game: 'g', play_kind: 'run', gain }));
     const level = archiveWeight(
-      chartFromRecords([...gained('Us next', [2, 4]), { play_kind: 'run' }]),
-      chartFromRecords(gained('Far', [7, 8, 9])),
+      filmFromRecords([...gained('Us next', [2, 4]), { play_kind: 'run' }]),
+      filmFromRecords(gained('Far', [7, 8, 9])),
       settings,
     );
     expect([level.ownYards, level.offenses[0]?.yards]).toEqual([3, 8]);
@@ -53,19 +53,19 @@ describe('the archive’s weight', () => {
   });
 
   it('one game of the opponent has no distance from itself', () => {
-    expect(archiveWeight(chartFromRecords(snaps(25, ['Us next', 'g1', 'run'])), null, settings).ownGames).toBeNull();
+    expect(archiveWeight(filmFromRecords(snaps(25, ['Us next', 'g1', 'run'])), null, settings).ownGames).toBeNull();
   });
 });
 
-const allRows = (chart: Chart) => Array.from({ length: chart.size }, (_, i) => i);
-const styleOf = (chart: Chart, rows = allRows(chart)) => countStyle(styleCodes(chart, settings.situations), rows);
+const allRows = (chart: Film) => Array.from({ length: chart.size }, (_, i) => i);
+const styleOf = (chart: Film, rows = allRows(chart)) => countStyle(styleCodes(chart, settings.situations), rows);
 
 describe('distance in style', () => {
   const kind = fc.constantFrom('run', 'quick', 'dropback', 'screen');
   const film = fc
     .array(kind, { minLength: 20, maxLength: 40 })
     .map((kinds) =>
-      chartFromRecords(kinds.map((play_kind, i) => ({ play_kind, motion: i % 3 === 0 ? 'fast' : 'none' }))),
+      filmFromRecords(kinds.map((play_kind, i) => ({ play_kind, motion: i % 3 === 0 ? 'fast' : 'none' }))),
     );
   it('is 0 to itself, the same both ways, and between 0 and 1', () => {
     fc.assert(

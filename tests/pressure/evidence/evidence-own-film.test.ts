@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import type { CallLibrary } from '../../../src/ingest/call-library.ts';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
-import { ANSWERS, FAMILIES } from '../../../src/ingest/vocabulary.ts';
+import type { CallLibrary } from '../../../src/game/call-library.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { ANSWERS, FAMILIES } from '../../../src/game/vocabulary.ts';
 import { cellIndex } from '../../../src/pressure/evidence/evidence-cell.ts';
 import { countOwnFilm } from '../../../src/pressure/evidence/evidence-own-film.ts';
 import { inventedSettings } from '../invented-offense.ts';
 
 const CUTS = inventedSettings().situations;
 const count = (records: readonly SnapRecord[], library: CallLibrary | null = null) =>
-  countOwnFilm(chartFromRecords(records), library, CUTS);
+  countOwnFilm(filmFromRecords(records), library, CUTS);
 const SACK: SnapRecord = { family: 'hot', play_kind: 'dropback', down: 3, to_go: 8, gain: -7, result: 'sack' };
 
 describe('our own film', () => {

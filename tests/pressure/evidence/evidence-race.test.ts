@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ANSWERS, FAMILIES, type Family } from '../../../src/ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES, type Family } from '../../../src/game/vocabulary.ts';
 import { cellIndex } from '../../../src/pressure/evidence/evidence-cell.ts';
 import {
   edgeIn,

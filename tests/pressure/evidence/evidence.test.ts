@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../../src/ingest/vocabulary.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { ANSWERS, type Answer, FAMILIES, type Family } from '../../../src/game/vocabulary.ts';
 import { cellWorth, joinEvidence, meanOutcomes } from '../../../src/pressure/evidence/evidence.ts';
 import { cellIndex } from '../../../src/pressure/evidence/evidence-cell.ts';
 import { countOwnFilm } from '../../../src/pressure/evidence/evidence-own-film.ts';
@@ -13,7 +13,7 @@ const cellOf = (family: Family, answer: Answer) => cellIndex(FAMILIES.indexOf(fa
 
 function joined(records: readonly SnapRecord[] = [], weights = { judgement_snaps: 12, open_data: 1, own_film: 1 }) {
   const settings = inventedSettings({ weights });
-  const ownFilm = countOwnFilm(chartFromRecords(records), null, settings.situations);
+  const ownFilm = countOwnFilm(filmFromRecords(records), null, settings.situations);
   return joinEvidence({ settings, ownFilm, habits: HABITS });
 }
 

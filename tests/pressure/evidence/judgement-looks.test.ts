@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../src/ingest/chart.ts';
-import { ANSWERS, FAMILIES } from '../../../src/ingest/vocabulary.ts';
+import { filmFromRecords } from '../../../src/game/film.ts';
+import { ANSWERS, FAMILIES } from '../../../src/game/vocabulary.ts';
 import { answerHabits } from '../../../src/pressure/evidence/judgement-habits.ts';
 import { LOOK_PARTS, LOOK_REACHES, lookRow, reaches } from '../../../src/pressure/evidence/judgement-look-parts.ts';
 import {
@@ -15,8 +15,8 @@ import { type SheetRow, sheetMark } from '../../../src/pressure/evidence/judgeme
 import { countedForecast, inventedRecords, inventedSettings } from '../invented-offense.ts';
 
 const CUTS = inventedSettings().situations;
-const looksOf = (records: Parameters<typeof chartFromRecords>[0]) => {
-  const chart = chartFromRecords(records);
+const looksOf = (records: Parameters<typeof filmFromRecords>[0]) => {
+  const chart = filmFromRecords(records);
   return readLooks(chart, countedForecast(chart), CUTS);
 };
 
@@ -64,7 +64,7 @@ describe('crossers', () => {
 
 describe('a forecast without a snap of theirs', () => {
   it('marks nobody: what is typical stands', () => {
-    const chart = chartFromRecords([{ down: 1, to_go: 10, play_kind: 'dropback' }]);
+    const chart = filmFromRecords([{ down: 1, to_go: 10, play_kind: 'dropback' }]);
     const counted = countedForecast(chart);
     const forecasts = counted.forecasts.map((entry) =>
       entry.target === 'protectors'
@@ -171,24 +171,24 @@ describe('what a look bears on', () => {
 
 describe('how screens and runs split', () => {
   it('is typical where neither release times nor concepts were charted', () => {
-    const habits = answerHabits(chartFromRecords([{ play_kind: 'screen' }, { play_kind: 'run' }]));
+    const habits = answerHabits(filmFromRecords([{ play_kind: 'screen' }, { play_kind: 'run' }]));
     expect(habits).toEqual({ slowScreens: 0.5, draws: 0.05 });
   });
 
   it('follows the release time at 1.8 seconds, the dip between the two humps of screens in open data', () => {
     const screens = (seconds: number) =>
-      chartFromRecords(Array.from({ length: 8 }, () => ({ play_kind: 'screen', time_to_throw: seconds })));
+      filmFromRecords(Array.from({ length: 8 }, () => ({ play_kind: 'screen', time_to_throw: seconds })));
     expect(answerHabits(screens(1.3)).slowScreens).toBeCloseTo(0.25, 12);
     expect(answerHabits(screens(2.3)).slowScreens).toBeCloseTo(0.75, 12);
   });
 
   it('is typical where a file names no draw at all: nobody told them apart', () => {
     const runs = Array.from({ length: 30 }, () => ({ play_kind: 'run', concept: 'power' }));
-    expect(answerHabits(chartFromRecords(runs)).draws).toBeCloseTo(0.05, 12);
+    expect(answerHabits(filmFromRecords(runs)).draws).toBeCloseTo(0.05, 12);
   });
 
   it('takes a draw from the name of the concept', () => {
     const runs = ['draw', 'lead draw', 'power', 'zone'].map((concept) => ({ play_kind: 'run', concept }));
-    expect(answerHabits(chartFromRecords(runs)).draws).toBeCloseTo((2 + 0.4) / 12, 12);
+    expect(answerHabits(filmFromRecords(runs)).draws).toBeCloseTo((2 + 0.4) / 12, 12);
   });
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ANSWERS, FAMILIES } from '../../../src/ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../../src/game/vocabulary.ts';
 import { answerMark, judgementShare, pointShift, pointsSaved } from '../../../src/pressure/evidence/judgement.ts';
 import { SHEET, sheetMark } from '../../../src/pressure/evidence/judgement-sheet.ts';
 import { baseShares } from '../../../src/pressure/evidence/open-data.ts';

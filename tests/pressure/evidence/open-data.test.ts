@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ANSWERS, FAMILIES, type Family } from '../../../src/ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES, type Family } from '../../../src/game/vocabulary.ts';
 import {
   baseShares,
   OPEN_DATA_ATTRIBUTION,

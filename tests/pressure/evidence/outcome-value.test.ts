@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ANSWERS, FAMILIES } from '../../../src/ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../../src/game/vocabulary.ts';
 import { outcomePremiums, outcomeValues } from '../../../src/pressure/evidence/outcome-value.ts';
 
 describe('values of outcome kinds', () => {

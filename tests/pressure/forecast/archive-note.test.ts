@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { forecastWeek } from '../../../src/pressure/forecast/forecast.ts';
 
 const settings = weekSettingsSchema.parse({ opponent: 'Cedar Falls' });
@@ -16,8 +16,8 @@ function noteOf(
   archive: readonly SnapRecord[] | null,
   own: SnapRecord = { play_kind: 'screen', motion: 'across' },
 ): string {
-  const chart = chartFromRecords(games('Cedar Falls', 2, own));
-  const others = archive === null ? null : chartFromRecords(archive);
+  const chart = filmFromRecords(games('Cedar Falls', 2, own));
+  const others = archive === null ? null : filmFromRecords(archive);
   return forecastWeek({ chart, archive: others, settings, seed: 1 }).archive.note;
 }
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { forecastWeek } from '../../../src/pressure/forecast/forecast.ts';
 import type { Forecast, Target } from '../../../src/pressure/forecast/forecast-result.ts';
 import { TARGETS } from '../../../src/pressure/forecast/forecast-result.ts';
@@ -22,8 +22,8 @@ const film = fc.array(snap, { minLength: 1, maxLength: 60 });
 
 const forecastOf = (records: readonly SnapRecord[], archive: readonly SnapRecord[] | null = null) =>
   forecastWeek({
-    chart: chartFromRecords(records),
-    archive: archive === null ? null : chartFromRecords(archive),
+    chart: filmFromRecords(records),
+    archive: archive === null ? null : filmFromRecords(archive),
     settings,
     seed: 1,
   });

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { forecastFilm } from '../../../src/pressure/forecast/forecast-film.ts';
 import { LINE_TARGETS, lineForecasts } from '../../../src/pressure/forecast/line-forecasts.ts';
 
 const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
 const film = (own: readonly SnapRecord[], archive: readonly SnapRecord[] | null = null) =>
-  forecastFilm(chartFromRecords(own), archive === null ? null : chartFromRecords(archive), cuts);
+  forecastFilm(filmFromRecords(own), archive === null ? null : filmFromRecords(archive), cuts);
 
 const times = (count: number, snap: SnapRecord): SnapRecord[] =>
   Array.from({ length: count }, (_, i) => ({ game: `w${i % 4}`, ...snap }));

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { forecastWeek } from '../../../src/pressure/forecast/forecast.ts';
 
 const settings = weekSettingsSchema.parse({ opponent: 'Cedar Falls', snaps: 60 });
@@ -11,8 +11,8 @@ const snapsOf = (kinds: readonly string[]): SnapRecord[] =>
 
 function overall(kinds: readonly string[], archive: readonly string[] | null = null) {
   const { forecasts } = forecastWeek({
-    chart: chartFromRecords(snapsOf(kinds)),
-    archive: archive && chartFromRecords(snapsOf(archive).map((snap) => ({ ...snap, offense: 'Elm Park' }))),
+    chart: filmFromRecords(snapsOf(kinds)),
+    archive: archive && filmFromRecords(snapsOf(archive).map((snap) => ({ ...snap, offense: 'Elm Park' }))),
     settings,
     seed: 1,
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { tellCells, tellLiterals } from '../../../src/pressure/forecast/tell-cell.ts';
 import { tellFeatures } from '../../../src/pressure/forecast/tell-feature.ts';
 import { setSize, snapSet } from '../../../src/pressure/snap/snap-set.ts';
@@ -9,7 +9,7 @@ const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
 const all = (size: number) => snapSet(size, () => true);
 
 function cellsOf(records: readonly SnapRecord[], charted = all(records.length)) {
-  return tellCells(tellLiterals(tellFeatures(chartFromRecords(records), cuts), records.length), charted);
+  return tellCells(tellLiterals(tellFeatures(filmFromRecords(records), cuts), records.length), charted);
 }
 
 describe('tellCells', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type Chart, chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { type Film, filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { forecastFilm } from '../../../src/pressure/forecast/forecast-film.ts';
 import { EXCESS_KEPT, findTells } from '../../../src/pressure/forecast/tells.ts';
 import { createRandom } from '../../../src/stats/random.ts';
@@ -37,14 +37,13 @@ function plainRunShare(snap: SnapRecord): number {
   return snap['down'] === 3 ? base / 2 : base;
 }
 
-const search = (chart: Chart, archive: Chart | null = null) =>
-  findTells(forecastFilm(chart, archive, cuts), chart, cuts);
+const search = (chart: Film, archive: Film | null = null) => findTells(forecastFilm(chart, archive, cuts), chart, cuts);
 
 describe('findTells', () => {
   it('finds next to nothing where there is nothing, with and without an archive', () => {
-    const archive = chartFromRecords(habitless('archive', 30));
+    const archive = filmFromRecords(habitless('archive', 30));
     const found = Array.from({ length: 5 }, (_, seed) => {
-      const chart = chartFromRecords(habitless(`opponent ${seed}`, 4));
+      const chart = filmFromRecords(habitless(`opponent ${seed}`, 4));
       return search(chart).tells.length + search(chart, archive).tells.length;
     });
     // At a discovery rate of 10%, a search with nothing to find may show something once in ten times.
@@ -55,7 +54,7 @@ describe('findTells', () => {
   it('finds a habit that goes beyond the forecast, and says to plan with a third of its excess', () => {
     const habit = (snap: SnapRecord) => (snap['back_spot'] === 'weak' && snap['hash'] === 'left' ? 0.97 : 0.4);
     const records = habitless('habit', 5, habit);
-    const { looked, tells } = search(chartFromRecords(records));
+    const { looked, tells } = search(filmFromRecords(records));
     const tell = tells[0]!;
     expect(looked).toBeGreaterThan(1000);
     expect(tell.target).toBe('run_or_pass');
@@ -71,7 +70,7 @@ describe('findTells', () => {
   it('counts a tell game by game over the very snaps it names', () => {
     const habit = (snap: SnapRecord) => (snap['personnel'] === '21' ? 0.99 : 0.35);
     const records = habitless('games', 4, habit);
-    const tell = search(chartFromRecords(records)).tells[0]!;
+    const tell = search(filmFromRecords(records)).tells[0]!;
     expect(tell.games.reduce((sum, { trials }) => sum + trials, 0)).toBe(tell.film.trials);
     expect(tell.games.reduce((sum, { count }) => sum + count, 0)).toBe(tell.film.count);
     expect(tell.snaps).toHaveLength(tell.film.trials);
@@ -84,13 +83,13 @@ describe('findTells', () => {
       const special = snap['game'] === 'w2' && i % 3 === 0;
       return special ? { ...snap, formation: 'overload', play_kind: 'run' } : { ...snap, formation: 'base' };
     });
-    const tell = search(chartFromRecords(records)).tells.find(({ description }) => description.includes('overload'));
+    const tell = search(filmFromRecords(records)).tells.find(({ description }) => description.includes('overload'));
     expect(tell?.oneGameOnly).toBe(true);
     expect(tell?.games.map(({ game }) => game)).toEqual(['w2']);
   });
 
   it('says that it looked at nothing when there is nothing to expect from', () => {
-    expect(search(chartFromRecords(habitless('one', 1)))).toEqual({ looked: 0, discoveryRate: 0.1, tells: [] });
-    expect(search(chartFromRecords([]))).toEqual({ looked: 0, discoveryRate: 0.1, tells: [] });
+    expect(search(filmFromRecords(habitless('one', 1)))).toEqual({ looked: 0, discoveryRate: 0.1, tells: [] });
+    expect(search(filmFromRecords([]))).toEqual({ looked: 0, discoveryRate: 0.1, tells: [] });
   });
 });

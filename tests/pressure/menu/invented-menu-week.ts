@@ -1,6 +1,6 @@
-import type { Call, CallLibrary } from '../../../src/ingest/call-library.ts';
-import { ANSWERS, FAMILIES, type Family } from '../../../src/ingest/vocabulary.ts';
-import { type WeekSettings, weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import type { Call, CallLibrary } from '../../../src/game/call-library.ts';
+import { ANSWERS, FAMILIES, type Family } from '../../../src/game/vocabulary.ts';
+import { type WeekSettings, weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import type { MenuInput } from '../../../src/pressure/menu/input.ts';
 import { planMenu } from '../../../src/pressure/menu/menu.ts';
 import type { MenuResult } from '../../../src/pressure/menu/result.ts';

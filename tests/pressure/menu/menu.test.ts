@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ANSWERS } from '../../../src/ingest/vocabulary.ts';
+import { ANSWERS } from '../../../src/game/vocabulary.ts';
 import type { PathHabit } from '../../../src/pressure/menu/habits.ts';
 import type { MenuInput } from '../../../src/pressure/menu/input.ts';
 import { planMenu } from '../../../src/pressure/menu/menu.ts';

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
-import { callLibrarySchema } from '../../../src/ingest/call-library.ts';
-import { chartFromRecords, textAt } from '../../../src/ingest/chart.ts';
+import { callLibrarySchema } from '../../../src/game/call-library.ts';
+import { filmFromRecords, textAt } from '../../../src/game/film.ts';
 import { completeOwnFilm, joinOwnFilm } from '../../../src/pressure/plan/complete-own-film.ts';
 
 const library = callLibrarySchema.parse(parse(readFileSync('data/demo/season/defense.yaml', 'utf8')));
@@ -10,7 +10,7 @@ const [first] = library.calls;
 
 describe('completeOwnFilm', () => {
   it('fills what the call name says and leaves what was charted', () => {
-    const film = chartFromRecords([
+    const film = filmFromRecords([
       { call: ` ${first!.name.toUpperCase()} ` },
       { call: first!.name, coverage: 'busted' },
     ]);
@@ -26,7 +26,7 @@ describe('completeOwnFilm', () => {
 
   it('counts call names the library does not have and fills nothing for them', () => {
     const { chart, unknownCalls } = completeOwnFilm(
-      chartFromRecords([{ call: 'Nobody' }, { call: 'Nobody' }, { path: 'x' }]),
+      filmFromRecords([{ call: 'Nobody' }, { call: 'Nobody' }, { path: 'x' }]),
       library,
     );
     expect(unknownCalls).toEqual([{ call: 'Nobody', snaps: 2 }]);
@@ -37,7 +37,7 @@ describe('completeOwnFilm', () => {
 
 describe('joinOwnFilm', () => {
   it('is null when no snap was played', () => {
-    expect(joinOwnFilm([chartFromRecords([])])).toBeNull();
-    expect(joinOwnFilm([chartFromRecords([{ call: 'a' }]), chartFromRecords([{ call: 'b' }])])?.size).toBe(2);
+    expect(joinOwnFilm([filmFromRecords([])])).toBeNull();
+    expect(joinOwnFilm([filmFromRecords([{ call: 'a' }]), filmFromRecords([{ call: 'b' }])])?.size).toBe(2);
   });
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { LANES, type Lane, type Level } from '../../../src/ingest/call-library.ts';
+import { LANES, type Lane, type Level } from '../../../src/game/call-library.ts';
 import { arrivalSeconds, rushYards, START_DELAY } from '../../../src/pressure/protection/arrival.ts';
 import { sprintProfile } from '../../../src/pressure/protection/sprint.ts';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { LANES, type Lane } from '../../../src/ingest/call-library.ts';
+import { LANES, type Lane } from '../../../src/game/call-library.ts';
 import { assignBlockers } from '../../../src/pressure/protection/block-assignment.ts';
 import { type CountedBy, LINE_SPOTS, type Threat } from '../../../src/pressure/protection/protection-blockers.ts';
 import { PROTECTIONS, type ProtectionPicture } from '../../../src/pressure/protection/protection-result.ts';

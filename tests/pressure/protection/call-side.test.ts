@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { SENT_FROM } from '../../../src/ingest/call-library.ts';
+import { SENT_FROM } from '../../../src/game/call-library.ts';
 import { nearSide, sideAdvice } from '../../../src/pressure/protection/call-side.ts';
 import { share } from '../../../src/stats/share.ts';
 

@@ -1,5 +1,5 @@
-import type { CallLibrary } from '../../../src/ingest/call-library.ts';
-import type { Answer, Family } from '../../../src/ingest/vocabulary.ts';
+import type { CallLibrary } from '../../../src/game/call-library.ts';
+import type { Answer, Family } from '../../../src/game/vocabulary.ts';
 import type { ProtectionChapter, RaceLine } from '../../../src/pressure/protection/protection-result.ts';
 import { unraced } from '../invented-offense.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import type { ForecastChapter } from '../../../src/pressure/forecast/forecast-result.ts';
 import { protectionChapter } from '../../../src/pressure/protection/protection-chapter.ts';
 import { PASS_ANSWERS } from '../../../src/pressure/snap/pass-answer.ts';
@@ -14,7 +14,7 @@ const chapterOf = (
   more: { library?: typeof demoDefense | null; forecast?: ForecastChapter; settings?: object } = {},
 ) =>
   protectionChapter({
-    chart: chartFromRecords(snaps),
+    chart: filmFromRecords(snaps),
     archive: null,
     library: more.library === undefined ? demoDefense : more.library,
     settings: { ...settings, ...more.settings },
@@ -190,7 +190,7 @@ const PRESSURED = [
 
 describe('against open play data (professional)', () => {
   const pro = protectionChapter({
-    chart: chartFromRecords([]),
+    chart: filmFromRecords([]),
     archive: null,
     library: { ...demoDefense, level: 'pro' },
     settings: { ...settings, level: 'pro' },

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { SENT_FROM } from '../../../src/ingest/call-library.ts';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
+import { SENT_FROM } from '../../../src/game/call-library.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { protectionMix } from '../../../src/pressure/protection/protection-mix.ts';
 import { picturesFor, picturesFrom } from '../../../src/pressure/protection/protection-pictures.ts';
 import { ASSUMED_RATES, averageRates, protectionRates } from '../../../src/pressure/protection/protection-rates.ts';
@@ -20,8 +20,8 @@ const SIX_AWAY: SnapRecord = {
   hash: 'left',
 };
 const mixOf = (snaps: SnapRecord[], archive: SnapRecord[] | null = null) => {
-  const tally = tallyProtection(chartFromRecords(snaps));
-  const others = archive && tallyProtection(chartFromRecords(archive));
+  const tally = tallyProtection(filmFromRecords(snaps));
+  const others = archive && tallyProtection(filmFromRecords(archive));
   const sourced = protectionRates({ tally, archive: others, forecast: null });
   return { tally, ...sourced, mix: protectionMix(tally, sourced) };
 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { releaseCurve, releases } from '../../../src/pressure/protection/release.ts';
 
 const settings = weekSettingsSchema.parse({ opponent: 'an invented offense' });
@@ -11,8 +11,8 @@ const dropback = (time?: number, result = 'complete'): SnapRecord => ({
 });
 const dropbacks = (snaps: SnapRecord[], archive: SnapRecord[] | null = null, more = {}) => {
   const found = releases({
-    chart: chartFromRecords(snaps),
-    archive: archive && chartFromRecords(archive),
+    chart: filmFromRecords(snaps),
+    archive: archive && filmFromRecords(archive),
     settings: { ...settings, ...more },
   }).find(({ answer }) => answer === 'dropback');
   if (!found) throw new Error('no dropback');

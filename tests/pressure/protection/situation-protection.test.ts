@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { protectionChapter } from '../../../src/pressure/protection/protection-chapter.ts';
 import { SITUATIONS } from '../../../src/pressure/snap/situation.ts';
 import { demoDefense } from '../demo-defense.ts';
@@ -8,7 +8,7 @@ import { countedForecast, inventedSettings } from '../invented-offense.ts';
 const settings = inventedSettings();
 const many = (count: number, snap: SnapRecord) => Array.from({ length: count }, () => snap);
 const chapterOf = (snaps: SnapRecord[]) => {
-  const chart = chartFromRecords(snaps);
+  const chart = filmFromRecords(snaps);
   const forecast = countedForecast(chart, settings);
   return protectionChapter({ chart, archive: null, library: demoDefense, settings, forecast, seed: 1 });
 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { filmFromRecords } from '../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { forecastWeek } from '../../../src/pressure/forecast/forecast.ts';
 import type { ForecastChapter } from '../../../src/pressure/forecast/forecast-result.ts';
 import { checkCounts } from '../../../src/pressure/review/count-range.ts';
@@ -18,7 +18,7 @@ const only = (target: string): ForecastChapter => ({
 });
 /** Three games of twenty snaps in which every kind of play comes. */
 const inventedFilm = () =>
-  chartFromRecords(
+  filmFromRecords(
     Array.from({ length: 60 }, (_, i) => ({
       game: `g${i % 3}`,
       offense: 'Nobody',
@@ -28,7 +28,7 @@ const inventedFilm = () =>
     })),
   );
 const gameOf = (snaps: number, screens: number) =>
-  chartFromRecords(
+  filmFromRecords(
     Array.from({ length: snaps }, (_, i) => ({ down: 1, to_go: 10, play_kind: i < screens ? 'screen' : 'dropback' })),
   );
 

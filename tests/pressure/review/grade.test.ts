@@ -1,8 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
-import { ANSWERS, FAMILIES } from '../../../src/ingest/vocabulary.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { ANSWERS, FAMILIES } from '../../../src/game/vocabulary.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { baseShares } from '../../../src/pressure/evidence/open-data.ts';
 import { outcomePremiums, outcomeValues } from '../../../src/pressure/evidence/outcome-value.ts';
 import { gradeGame } from '../../../src/pressure/review/grade.ts';
@@ -21,11 +21,11 @@ const snap = (changes: SnapRecord): SnapRecord => ({
   gain: 0,
   ...changes,
 });
-const gradesOf = (...records: SnapRecord[]) => gradeGame(chartFromRecords(records), scores, cuts);
+const gradesOf = (...records: SnapRecord[]) => gradeGame(filmFromRecords(records), scores, cuts);
 
 describe('our snaps in points', () => {
   it('a sack saves what four rushers usually give up, less the value of a loss', () => {
-    const [graded] = gradeSnaps(chartFromRecords([snap({ result: 'sack' })]), cuts);
+    const [graded] = gradeSnaps(filmFromRecords([snap({ result: 'sack' })]), cuts);
     const [shares, values] = [baseShares('dropback'), outcomeValues('dropback', 1)];
     const usual = values.reduce((sum, value, kind) => sum + value * (shares[kind] ?? 0), 0);
     const premium = outcomePremiums('three_under', 'dropback')[0];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import type { ForecastChapter } from '../../../src/pressure/forecast/forecast-result.ts';
 import { reviewScores } from '../../../src/pressure/review/log-score.ts';
 import { multiclassLogLoss } from '../../../src/stats/scores.ts';
@@ -23,7 +23,7 @@ describe('the forecast against the game', () => {
   ];
 
   it('is the mean log loss of the situation’s shares, as the scoring library computes it', () => {
-    const [answers] = reviewScores(only('answer'), chartFromRecords(records), cuts);
+    const [answers] = reviewScores(only('answer'), filmFromRecords(records), cuts);
     const sharesIn = (situation: string) =>
       chapter.forecasts
         .find((forecast) => forecast.target === 'answer' && forecast.situation === situation)
@@ -34,7 +34,7 @@ describe('the forecast against the game', () => {
   });
 
   it('measures the plain rate with half a snap added to every class', () => {
-    const [answers] = reviewScores(only('answer'), chartFromRecords(records.slice(0, 1)), cuts);
+    const [answers] = reviewScores(only('answer'), filmFromRecords(records.slice(0, 1)), cuts);
     const film = chapter.forecasts.find(({ target, situation }) => target === 'answer' && situation === 'all');
     const screens = film?.classes.find(({ name }) => name === 'screen')?.film;
     const rate = ((screens?.count ?? 0) + 0.5) / ((screens?.trials ?? 0) + 3.5);
@@ -43,12 +43,12 @@ describe('the forecast against the game', () => {
   });
 
   it('keeps forecast and outcome of two-class targets for the season', () => {
-    const [runs] = reviewScores(only('run_or_pass'), chartFromRecords(records.slice(0, 3)), cuts);
+    const [runs] = reviewScores(only('run_or_pass'), filmFromRecords(records.slice(0, 3)), cuts);
     expect(runs?.pairs.map(([, came]) => came)).toEqual([0, 0, 1]);
-    expect(reviewScores(only('answer'), chartFromRecords(records), cuts)[0]?.pairs).toEqual([]);
+    expect(reviewScores(only('answer'), filmFromRecords(records), cuts)[0]?.pairs).toEqual([]);
   });
 
   it('says nothing of what was not charted', () => {
-    expect(reviewScores(chapter, chartFromRecords([{ down: 1, to_go: 10 }]), cuts)).toEqual([]);
+    expect(reviewScores(chapter, filmFromRecords([{ down: 1, to_go: 10 }]), cuts)).toEqual([]);
   });
 });

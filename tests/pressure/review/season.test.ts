@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, joinCharts } from '../../../src/ingest/chart.ts';
-import { ANSWERS, FAMILIES } from '../../../src/ingest/vocabulary.ts';
+import { filmFromRecords, joinFilms } from '../../../src/game/film.ts';
+import { ANSWERS, FAMILIES } from '../../../src/game/vocabulary.ts';
 import { gradeGame } from '../../../src/pressure/review/grade.ts';
 import { type Review, reviewWeek } from '../../../src/pressure/review/review.ts';
 import { seasonOf } from '../../../src/pressure/review/season.ts';
@@ -16,7 +16,7 @@ import { inventedPlan } from '../../report/invented-plan.ts';
 
 const plan = inventedPlan();
 const game = (name: string, screens: number) =>
-  chartFromRecords(
+  filmFromRecords(
     Array.from({ length: 12 }, (_, i) => ({
       game: name,
       down: 1 + (i % 3),
@@ -24,9 +24,7 @@ const game = (name: string, screens: number) =>
       play_kind: i < screens ? 'screen' : 'dropback',
     })),
   );
-const calls = chartFromRecords([
-  { down: 1, to_go: 10, play_kind: 'run', call: 'Rake', family: 'three_under', gain: 2 },
-]);
+const calls = filmFromRecords([{ down: 1, to_go: 10, play_kind: 'run', call: 'Rake', family: 'three_under', gain: 2 }]);
 const reviewOf = (week: string, screens = 2): Review =>
   reviewWeek({
     plan,
@@ -125,10 +123,10 @@ describe('kinds of pressure over the season', () => {
   it('games added up are graded as all their snaps together', () => {
     fc.assert(
       fc.property(film, film, (first, second) => {
-        const charts = [chartFromRecords(first), chartFromRecords(second)] as const;
+        const charts = [filmFromRecords(first), filmFromRecords(second)] as const;
         const grade = (chart: (typeof charts)[number]) => gradeGame(chart, plan.scores, plan.settings.situations);
         const games = charts.map((chart) => ({ ...reviewOf('w'), grades: grade(chart) }));
-        const whole = grade(joinCharts([...charts])).families;
+        const whole = grade(joinFilms([...charts])).families;
         for (const family of seasonFamilies(games)) {
           const same = whole.find(({ name }) => name === family.name);
           expect(family.held).toEqual(same?.held);
@@ -141,7 +139,7 @@ describe('kinds of pressure over the season', () => {
   });
 
   it('say nothing under twenty snaps or three games', () => {
-    const many = chartFromRecords(
+    const many = filmFromRecords(
       Array(25).fill({ down: 1, to_go: 10, play_kind: 'dropback', family: 'hot', result: 'sack' }),
     );
     const one = { ...reviewOf('w'), grades: gradeGame(many, plan.scores, plan.settings.situations) };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import type { Tell } from '../../../src/pressure/forecast/forecast-result.ts';
 import { guessTonight } from '../../../src/pressure/review/guess.ts';
 import { reviewTells } from '../../../src/pressure/review/tell.ts';
@@ -36,14 +36,14 @@ describe('tells in the game', () => {
       { down: 3, to_go: 4, motion: 'none', play_kind: 'run' },
       { down: 3, to_go: 4, play_kind: 'run' },
     ];
-    const [found] = reviewTells([tell], chartFromRecords([...seen(kinds), ...others]), cuts);
+    const [found] = reviewTells([tell], filmFromRecords([...seen(kinds), ...others]), cuts);
     expect(found).toMatchObject({ verdict, game: { count, trials: kinds.length } });
   });
 });
 
 describe('the guess rate of the game', () => {
   const called = (path: string, coverage: string): SnapRecord => ({ family: 'three_under', path, coverage });
-  const earlier = chartFromRecords([
+  const earlier = filmFromRecords([
     ...Array(4).fill(called('rake', 'three deep')),
     ...Array(3).fill(called('torch', 'zero')),
     ...Array(2).fill(called('latch', 'zero')),
@@ -51,7 +51,7 @@ describe('the guess rate of the game', () => {
   ]);
 
   it('is what a reader of our earlier film would have named, from the path and blind', () => {
-    const tonight = chartFromRecords([
+    const tonight = filmFromRecords([
       called('rake', 'three deep'),
       called('rake', 'zero'),
       called('torch', 'zero'),
@@ -68,6 +68,6 @@ describe('the guess rate of the game', () => {
 
   it('is nothing without earlier film, and 0 of 0 without pressures tonight', () => {
     expect(guessTonight(null, earlier, cuts)).toBeNull();
-    expect(guessTonight(earlier, chartFromRecords([]), cuts)?.fromPath).toMatchObject({ trials: 0, estimate: null });
+    expect(guessTonight(earlier, filmFromRecords([]), cuts)?.fromPath).toMatchObject({ trials: 0, estimate: null });
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../src/ingest/chart.ts';
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../../src/ingest/vocabulary.ts';
+import { filmFromRecords } from '../../../src/game/film.ts';
+import { ANSWERS, type Answer, FAMILIES, type Family } from '../../../src/game/vocabulary.ts';
 import { backReleases } from '../../../src/pressure/score/back-release.ts';
 import { sharedDraws } from '../../../src/pressure/score/family/family-score-draws.ts';
 import { scoreModel } from '../../../src/pressure/score/family/family-score-model.ts';
@@ -14,7 +14,7 @@ function releasesOf(chart: Parameters<typeof racedInput>[0]['chart']) {
   return { week, releases: backReleases(week, model) };
 }
 
-const { week, releases } = releasesOf(chartFromRecords(inventedRecords()));
+const { week, releases } = releasesOf(filmFromRecords(inventedRecords()));
 const [all] = releases;
 const at = (values: readonly (readonly number[])[] | undefined, family: Family, answer: Answer) =>
   values?.[FAMILIES.indexOf(family)]?.[ANSWERS.indexOf(answer)] ?? Number.NaN;
@@ -56,6 +56,6 @@ describe('backReleases', () => {
 
   it('is empty where his job was charted on no pass', () => {
     const blank = inventedRecords().map(({ back_action: _, ...snap }) => snap);
-    expect(releasesOf(chartFromRecords(blank)).releases).toEqual([]);
+    expect(releasesOf(filmFromRecords(blank)).releases).toEqual([]);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ANSWERS, FAMILIES } from '../../../src/ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../../src/game/vocabulary.ts';
 import { LOSSES_PER_RUSHER_HOME } from '../../../src/pressure/evidence/evidence-race.ts';
 import { callScores } from '../../../src/pressure/score/call-score.ts';
 import { inventedCalls, raced, raceLine } from '../protection/invented-race.ts';

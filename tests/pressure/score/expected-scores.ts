@@ -1,6 +1,6 @@
-import type { Chart } from '../../../src/ingest/chart.ts';
-import { FAMILIES, type Family } from '../../../src/ingest/vocabulary.ts';
-import type { WeekSettings } from '../../../src/ingest/week-settings.ts';
+import type { Film } from '../../../src/game/film.ts';
+import { FAMILIES, type Family } from '../../../src/game/vocabulary.ts';
+import type { WeekSettings } from '../../../src/game/week-settings.ts';
 import type { ForecastChapter } from '../../../src/pressure/forecast/forecast-result.ts';
 import { protectionChapter } from '../../../src/pressure/protection/protection-chapter.ts';
 import { situationCells } from '../../../src/pressure/score/family/family-score-means.ts';
@@ -14,7 +14,7 @@ export type ExpectedScores = Readonly<Record<Family, number>>;
 
 /** What an invented week is scored from; the forecast is counted from the chart where it is not given. */
 export interface InventedWeek {
-  readonly chart: Chart;
+  readonly chart: Film;
   readonly settings?: WeekSettings;
   readonly forecast?: ForecastChapter;
 }

@@ -1,4 +1,4 @@
-import { chartFromRecords } from '../../../src/ingest/chart.ts';
+import { filmFromRecords } from '../../../src/game/film.ts';
 import { sharedDraws } from '../../../src/pressure/score/family/family-score-draws.ts';
 import { type ScoreInput, scoreModel } from '../../../src/pressure/score/family/family-score-model.ts';
 import { scoreWeek } from '../../../src/pressure/score/family/family-score-week.ts';
@@ -7,7 +7,7 @@ import { plainInput } from './expected-scores.ts';
 
 /** An invented week read and scored with few draws, for tests of what is said about it. */
 export function inventedWeek(offense: InventedOffense = {}, change: Partial<ScoreInput> = {}, count = 400) {
-  const chart = chartFromRecords(inventedRecords(offense));
+  const chart = filmFromRecords(inventedRecords(offense));
   const input = { ...plainInput({ chart }), ...change };
   const model = scoreModel(input);
   return { input, chart, model, week: scoreWeek(model, sharedDraws(model, count)) };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../src/ingest/chart.ts';
-import { FAMILIES } from '../../../src/ingest/vocabulary.ts';
+import { filmFromRecords } from '../../../src/game/film.ts';
+import { FAMILIES } from '../../../src/game/vocabulary.ts';
 import { scoreChapter } from '../../../src/pressure/score/score-chapter.ts';
 import { MENU_DRAW_COUNT } from '../../../src/pressure/score/score-draws.ts';
 import { SITUATIONS } from '../../../src/pressure/snap/situation.ts';
@@ -8,7 +8,7 @@ import { demoDefense } from '../demo-defense.ts';
 import { inventedRecords, inventedSettings } from '../invented-offense.ts';
 import { expectedScores, plainInput, racedInput } from './expected-scores.ts';
 
-const chart = chartFromRecords(inventedRecords({ scrambles: 0.2 }));
+const chart = filmFromRecords(inventedRecords({ scrambles: 0.2 }));
 const input = racedInput({ chart });
 const { chapter, draws } = scoreChapter(input);
 const inAll = (family: (typeof FAMILIES)[number]) => {
@@ -97,7 +97,7 @@ describe('what the scores could not be made from', () => {
   });
 
   it('is said when their answers were not charted', () => {
-    const bare = chartFromRecords(Array.from({ length: 40 }, () => ({ down: 1, to_go: 10, ball_on: 60 })));
+    const bare = filmFromRecords(Array.from({ length: 40 }, () => ({ down: 1, to_go: 10, ball_on: 60 })));
     const { chapter: told } = scoreChapter(plainInput({ chart: bare }));
     expect(told.notes?.[0]).toContain('Their answers were not charted');
     const reasons = told.families.find(({ family, situation }) => family === 'hot' && situation === 'all')?.reasons;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../src/ingest/chart.ts';
-import { ANSWERS } from '../../../src/ingest/vocabulary.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { filmFromRecords } from '../../../src/game/film.ts';
+import { ANSWERS } from '../../../src/game/vocabulary.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { answerCodes, answerOf } from '../../../src/pressure/snap/answer.ts';
 import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';
 
@@ -43,7 +43,7 @@ describe('answerOf', () => {
 describe('answerCodes', () => {
   it('codes each snap; a bare pass is not known and is not guessed', () => {
     const codes = answerCodes(
-      chartFromRecords([
+      filmFromRecords([
         { play_kind: 'run', option_tag: 'read', concept: 'quarterback power' },
         { play_kind: 'pass' },
         { play_kind: 'pass', time_to_throw: 1.8 },

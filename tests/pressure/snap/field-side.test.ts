@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../src/ingest/chart.ts';
+import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import {
   FIELD_SIDES,
   fieldSideCodes,
@@ -17,7 +17,7 @@ describe('fieldSideOf', () => {
   });
 
   it('codes each snap and leaves a blank hash not known', () => {
-    const codes = fieldSideCodes(chartFromRecords([{ hash: 'left' }, { hash: 'middle' }, {}]));
+    const codes = fieldSideCodes(filmFromRecords([{ hash: 'left' }, { hash: 'middle' }, {}]));
     expect(FIELD_SIDES[codes[0]!]).toBe('right');
     expect(FIELD_SIDES[codes[1]!]).toBe('none');
     expect(codes[2]).toBe(NOT_KNOWN);
@@ -26,7 +26,7 @@ describe('fieldSideOf', () => {
 
 describe('slideCodes', () => {
   const direction = (record: SnapRecord, reference: 'back' | 'field' | 'strength') =>
-    SLIDE_DIRECTIONS[slideCodes(chartFromRecords([record]), reference)[0]!];
+    SLIDE_DIRECTIONS[slideCodes(filmFromRecords([record]), reference)[0]!];
 
   it('measures a slide against the back through the strength', () => {
     expect(direction({ slide: 'left', strength: 'right', back_spot: 'weak' }, 'back')).toBe('to');

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { filmFromRecords } from '../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { FIELD_ZONES, fieldZoneCodes, fieldZoneOf } from '../../../src/pressure/snap/field-zone.ts';
 import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';
 
@@ -31,7 +31,7 @@ describe('fieldZoneOf', () => {
 
 describe('fieldZoneCodes', () => {
   it('codes each snap, and a blank ball position as not known', () => {
-    const codes = fieldZoneCodes(chartFromRecords([{ ball_on: 15 }, {}]), cuts);
+    const codes = fieldZoneCodes(filmFromRecords([{ ball_on: 15 }, {}]), cuts);
     expect(FIELD_ZONES[codes[0]!]?.id).toBe('red_zone');
     expect(codes[1]).toBe(NOT_KNOWN);
   });

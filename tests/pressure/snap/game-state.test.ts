@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../src/ingest/chart.ts';
+import { filmFromRecords } from '../../../src/game/film.ts';
 import { GAME_STATES, gameStateCodes, gameStateOf } from '../../../src/pressure/snap/game-state.ts';
 import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';
 
@@ -34,7 +34,7 @@ describe('gameStateOf', () => {
 
 describe('gameStateCodes', () => {
   it('codes each snap, and one that cannot be told as not known', () => {
-    const codes = gameStateCodes(chartFromRecords([{ quarter: 4, clock: 250, score_margin: 4 }, { quarter: 4 }]));
+    const codes = gameStateCodes(filmFromRecords([{ quarter: 4, clock: 250, score_margin: 4 }, { quarter: 4 }]));
     expect(GAME_STATES[codes[0]!]?.id).toBe('holding_lead');
     expect(codes[1]).toBe(NOT_KNOWN);
   });

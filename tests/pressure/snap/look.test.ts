@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../src/ingest/chart.ts';
+import { filmFromRecords } from '../../../src/game/film.ts';
 import { LOOKS, lookCodes, RECEIVER_LOOKS, receiverCodes, receiverLookOf } from '../../../src/pressure/snap/look.ts';
 import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';
 
 describe('lookCodes', () => {
   it('reads the depth of the quarterback, and empty before it', () => {
-    const chart = chartFromRecords([
+    const chart = filmFromRecords([
       { quarterback_depth: 'under_center' },
       { quarterback_depth: 'pistol', back_spot: 'behind' },
       { quarterback_depth: 'shotgun', back_spot: 'none' },
@@ -24,7 +24,7 @@ describe('lookCodes', () => {
   });
 
   it('is not known when neither depth nor an empty backfield was charted', () => {
-    expect([...lookCodes(chartFromRecords([{ back_spot: 'weak' }, { receivers: '2x2' }, {}]))]).toEqual([
+    expect([...lookCodes(filmFromRecords([{ back_spot: 'weak' }, { receivers: '2x2' }, {}]))]).toEqual([
       NOT_KNOWN,
       NOT_KNOWN,
       NOT_KNOWN,
@@ -47,7 +47,7 @@ describe('receiverLookOf', () => {
   });
 
   it('leaves a blank not known', () => {
-    const codes = receiverCodes(chartFromRecords([{ receivers: '2x2' }, {}]));
+    const codes = receiverCodes(filmFromRecords([{ receivers: '2x2' }, {}]));
     expect(RECEIVER_LOOKS[codes[0]!]?.id).toBe('balanced');
     expect(codes[1]).toBe(NOT_KNOWN);
   });

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, joinCharts, numberAt, type SnapRecord, textAt } from '../../../src/ingest/chart.ts';
+import { filmFromRecords, joinFilms, numberAt, type SnapRecord, textAt } from '../../../src/game/film.ts';
 import { offenseGames } from '../../../src/pressure/snap/offense-game.ts';
 
 const record: fc.Arbitrary<SnapRecord> = fc.record(
@@ -18,7 +18,7 @@ describe('offenseGames', () => {
   it('puts together the snaps of one offense in one game, those without an offense under their file', () => {
     fc.assert(
       fc.property(sheet, sheet, (first, second) => {
-        const chart = joinCharts([chartFromRecords(first, 'a.csv'), chartFromRecords(second, 'b.csv')]);
+        const chart = joinFilms([filmFromRecords(first, 'a.csv'), filmFromRecords(second, 'b.csv')]);
         const namesOf = (i: number) => [
           textAt(chart, 'offense', i) ?? (i < first.length ? 'a.csv' : 'b.csv'),
           textAt(chart, 'game', i) ?? '',
@@ -35,7 +35,7 @@ describe('offenseGames', () => {
   it('orders games by the week of their first snap with a week, those without one last', () => {
     fc.assert(
       fc.property(sheet, (records) => {
-        const chart = chartFromRecords(records);
+        const chart = filmFromRecords(records);
         const games = offenseGames(chart);
         for (const { week, rows } of games) {
           const weeks = rows.flatMap((i) => numberAt(chart, 'week', i) ?? []);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../src/ingest/chart.ts';
+import { filmFromRecords } from '../../../src/game/film.ts';
 import { OUTCOME_KINDS, outcomeAt, outcomeOf, SUCCESS_SHARES } from '../../../src/pressure/snap/outcome.ts';
 
 const CARROLL =
@@ -57,7 +57,7 @@ describe('what was not charted', () => {
   });
 
   it('is read from a chart as from a snap', () => {
-    const chart = chartFromRecords([{ down: 2, to_go: 5, gain: 3, play_kind: 'run', result: 'rush' }, { down: 2 }]);
+    const chart = filmFromRecords([{ down: 2, to_go: 5, gain: 3, play_kind: 'run', result: 'rush' }, { down: 2 }]);
     expect([outcomeAt(chart, 0), outcomeAt(chart, 1)]).toEqual(['gain', undefined]);
   });
 });

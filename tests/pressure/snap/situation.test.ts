@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { filmFromRecords } from '../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';
 import { SITUATIONS, situationCodes, situationOf } from '../../../src/pressure/snap/situation.ts';
 
@@ -35,13 +35,13 @@ describe('situationOf', () => {
 
 describe('situationCodes', () => {
   it('codes each snap, and a blank down or distance as not known', () => {
-    const chart = chartFromRecords([{ down: 3, to_go: 9, ball_on: 40 }, { down: 3 }, { to_go: 9 }, {}]);
+    const chart = filmFromRecords([{ down: 3, to_go: 9, ball_on: 40 }, { down: 3 }, { to_go: 9 }, {}]);
     const codes = situationCodes(chart, cuts);
     expect(SITUATIONS[codes[0]!]?.id).toBe('third_long');
     expect([...codes.slice(1)]).toEqual([NOT_KNOWN, NOT_KNOWN, NOT_KNOWN]);
   });
 
   it('is empty for an empty chart', () => {
-    expect(situationCodes(chartFromRecords([]), cuts)).toHaveLength(0);
+    expect(situationCodes(filmFromRecords([]), cuts)).toHaveLength(0);
   });
 });

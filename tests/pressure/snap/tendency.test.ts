@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../src/ingest/week-settings.ts';
+import { filmFromRecords } from '../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { tendencyOf } from '../../../src/pressure/snap/tendency.ts';
 
 const { situations: cuts } = weekSettingsSchema.parse({ opponent: 'Harrow Creek' });
-const chart = chartFromRecords([
+const chart = filmFromRecords([
   { down: 3, to_go: 8, play_kind: 'screen', receivers: '3x1', slide: 'left' },
   { down: 3, to_go: 9, play_kind: 'dropback', receivers: '3x1' },
   { down: 3, to_go: 7, play_kind: 'screen', receivers: '2x2', slide: 'right' },
@@ -35,7 +35,7 @@ describe('tendencyOf', () => {
 
   it('takes a pass for no run, and asks which pass only where a game tells its passes apart', () => {
     const kinds = ['run', 'run', 'pass', 'pass', 'pass', 'screen'];
-    const untold = chartFromRecords(kinds.map((play_kind) => ({ game: 'w01', down: 1, to_go: 10, play_kind })));
+    const untold = filmFromRecords(kinds.map((play_kind) => ({ game: 'w01', down: 1, to_go: 10, play_kind })));
     const totalOf = (of: string) => {
       const answer = tendencyOf(untold, { of, when: [], by: 'down' }, cuts);
       if (answer.kind !== 'rows') throw new Error('expected rows');

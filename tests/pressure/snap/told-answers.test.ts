@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { ANSWERS } from '../../../src/ingest/vocabulary.ts';
+import { ANSWERS } from '../../../src/game/vocabulary.ts';
 import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';
 import { toldAnswers } from '../../../src/pressure/snap/told-answers.ts';
 

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, textAt } from '../../../src/ingest/chart.ts';
+import { filmFromRecords, textAt } from '../../../src/game/film.ts';
 import { codesBySnap } from '../../../src/pressure/snap/codes-by-snap.ts';
 import { wordClasses } from '../../../src/pressure/snap/word-classes.ts';
 
@@ -10,7 +10,7 @@ describe('wordClasses', () => {
   it('gives every snap what its word means, charted or not', () => {
     fc.assert(
       fc.property(fc.array(word, { maxLength: 30 }), (words) => {
-        const chart = chartFromRecords(words.map((formation) => (formation === undefined ? {} : { formation })));
+        const chart = filmFromRecords(words.map((formation) => (formation === undefined ? {} : { formation })));
         const meaning = (text: string | undefined) => `means ${text}`;
         const at = wordClasses(chart, 'formation', meaning);
         expect(words.map((_, i) => at(i))).toEqual(words.map((_, i) => meaning(textAt(chart, 'formation', i))));
@@ -21,14 +21,14 @@ describe('wordClasses', () => {
 
   it('asks once for each different word', () => {
     const asked: (string | undefined)[] = [];
-    const chart = chartFromRecords(['a', 'b', 'a', 'b', 'a'].map((formation) => ({ formation })));
+    const chart = filmFromRecords(['a', 'b', 'a', 'b', 'a'].map((formation) => ({ formation })));
     const at = wordClasses(chart, 'formation', (text) => asked.push(text));
     for (let i = 0; i < chart.size; i++) at(i);
     expect(asked).toEqual([undefined, 'a', 'b']);
   });
 
   it('takes a column nobody charted for not charted on every snap', () => {
-    const at = wordClasses(chartFromRecords([{ gain: 1 }]), 'motion', (text) => text ?? 'not charted');
+    const at = wordClasses(filmFromRecords([{ gain: 1 }]), 'motion', (text) => text ?? 'not charted');
     expect(at(0)).toBe('not charted');
   });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Call } from '../../../src/ingest/call-library.ts';
-import { FAMILIES } from '../../../src/ingest/vocabulary.ts';
+import type { Call } from '../../../src/game/call-library.ts';
+import { FAMILIES } from '../../../src/game/vocabulary.ts';
 import { checkCall, checkLibrary } from '../../../src/pressure/soundness/soundness.ts';
 import { demoCall, demoDefense } from '../demo-defense.ts';
 

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../src/ingest/chart.ts';
-import { adjustWeek } from '../../../src/pressure/tonight/adjust.ts';
+import { filmFromRecords } from '../../../src/game/film.ts';
+import { adjustWeek } from '../../../src/pressure/halftime/adjust.ts';
 import { habitWords, pressureWords, warningWords } from '../../../src/report/adjust/half-time-words.ts';
 import { renderHalfTime } from '../../../src/report/adjust/render-half-time.ts';
 import { share } from '../../../src/stats/share.ts';
 import { inventedPlan } from '../invented-plan.ts';
 
 const plan = inventedPlan();
-const live = chartFromRecords(Array(20).fill({ down: 3, to_go: 12, play_kind: 'screen', gain: 3, call: 'Rake' }));
+const live = filmFromRecords(Array(20).fill({ down: 3, to_go: 12, play_kind: 'screen', gain: 3, call: 'Rake' }));
 const update = adjustWeek(plan, live);
 
 describe('the half-time page', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../src/ingest/chart.ts';
+import { filmFromRecords } from '../../../src/game/film.ts';
 import { type Review, reviewWeek } from '../../../src/pressure/review/review.ts';
 import { seasonOf } from '../../../src/pressure/review/season.ts';
 import { renderReport } from '../../../src/report/render-report.ts';
@@ -11,7 +11,7 @@ import { seasonChart } from '../../../src/report/view/season-chart.ts';
 import { inventedPlan } from '../../report/invented-plan.ts';
 
 const plan = inventedPlan({ opponent: '<b>Hill & Dale</b>' });
-const game = chartFromRecords(
+const game = filmFromRecords(
   Array.from({ length: 30 }, (_, i) => ({
     game: 'Friday',
     down: 1 + (i % 3),
@@ -19,7 +19,7 @@ const game = chartFromRecords(
     play_kind: ['run', 'screen', 'dropback'][i % 3] ?? 'run',
   })),
 );
-const ours = chartFromRecords(
+const ours = filmFromRecords(
   Array.from({ length: 12 }, () => ({
     down: 1,
     to_go: 10,

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../src/ingest/chart.ts';
-import { lookCards } from '../../../src/pressure/script/look-card.ts';
-import { LOOK_KINDS } from '../../../src/pressure/script/look-card-kind.ts';
-import { practiceScript } from '../../../src/pressure/script/script.ts';
-import { scriptRows } from '../../../src/pressure/script/script-rows.ts';
+import { filmFromRecords } from '../../../src/game/film.ts';
+import { lookCards } from '../../../src/pressure/practice/look-card.ts';
+import { LOOK_KINDS } from '../../../src/pressure/practice/look-card-kind.ts';
+import { practiceScript } from '../../../src/pressure/practice/script.ts';
+import { scriptRows } from '../../../src/pressure/practice/script-rows.ts';
 import { cardDrawing } from '../../../src/report/script/card-drawing.ts';
 import { CARD_SIZE, cardSet } from '../../../src/report/script/card-spot.ts';
 import { cardStrokes } from '../../../src/report/script/card-stroke.ts';
@@ -11,7 +11,7 @@ import { renderScript } from '../../../src/report/script/render-script.ts';
 import { inventedPlan } from '../invented-plan.ts';
 
 const plan = inventedPlan();
-const film = chartFromRecords(
+const film = filmFromRecords(
   [
     { play_kind: 'run', receivers: '2x2', strength: 'left', back_spot: 'strong', quarterback_depth: 'under_center' },
     {

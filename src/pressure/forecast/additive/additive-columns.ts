@@ -1,5 +1,5 @@
-import { type Chart, numberAt, textAt } from '../../../ingest/chart.ts';
-import type { ColumnName } from '../../../ingest/columns.ts';
+import type { ColumnName } from '../../../game/columns.ts';
+import { type Film, numberAt, textAt } from '../../../game/film.ts';
 import { gameStateCodes } from '../../snap/game-state.ts';
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import type { SnapCells } from '../../snap/snap-cells.ts';
@@ -41,7 +41,7 @@ export type AdditiveLevels = Readonly<Record<AdditiveColumn, Uint16Array>>;
  *
  * @param cells - the chart's own cells, which hold the staff's cut-offs
  */
-export function additiveLevels(chart: Chart, cells: SnapCells): AdditiveLevels {
+export function additiveLevels(chart: Film, cells: SnapCells): AdditiveLevels {
   const levels = ADDITIVE_COLUMNS.map((column) => {
     const levelAt = READERS[column](chart, cells);
     return [column, Uint16Array.from({ length: chart.size }, (_, i) => levelAt(i))];
@@ -72,7 +72,7 @@ const ROUGH_MARGIN_CUTS = [-16, -8, -3, 0, 1, 4, 9, 17];
 const FIELD_CUTS = [2, 3, 4, 5, 7, 10, 14, 20, 25, 30, 35, 40, 50, 60, 70, 80, 85, 90, 95];
 const ROUGH_FIELD_CUTS = [3, 6, 11, 21, 40, 90];
 
-const READERS: Readonly<Record<AdditiveColumn, (chart: Chart, cells: SnapCells) => LevelAt>> = {
+const READERS: Readonly<Record<AdditiveColumn, (chart: Film, cells: SnapCells) => LevelAt>> = {
   down: (chart) => (i) => numberAt(chart, 'down', i) ?? 0,
   yards: cut('to_go', YARD_CUTS),
   distance: cutBy('down', 'to_go', DISTANCE_CUTS),
@@ -96,11 +96,11 @@ const READERS: Readonly<Record<AdditiveColumn, (chart: Chart, cells: SnapCells) 
   back_spot: (_, cells) => coded(cells.backSpot),
 };
 
-function cut(column: ColumnName, cuts: readonly number[]): (chart: Chart) => LevelAt {
+function cut(column: ColumnName, cuts: readonly number[]): (chart: Film) => LevelAt {
   return (chart) => (i) => levelAmong(numberAt(chart, column, i), cuts);
 }
 
-function cutBy(kind: ColumnName, column: ColumnName, cuts: CutsByKind): (chart: Chart) => LevelAt {
+function cutBy(kind: ColumnName, column: ColumnName, cuts: CutsByKind): (chart: Film) => LevelAt {
   return (chart) => (i) => levelByKind(numberAt(chart, kind, i), numberAt(chart, column, i), cuts);
 }
 
@@ -108,7 +108,7 @@ function coded(codes: Uint8Array): LevelAt {
   return (i) => (codes[i] === NOT_KNOWN ? 0 : (codes[i] as number) + 1);
 }
 
-function worded(column: ColumnName): (chart: Chart) => LevelAt {
+function worded(column: ColumnName): (chart: Film) => LevelAt {
   return (chart) => {
     const found = chart.columns[column];
     return (i) => (found?.kind === 'code' ? (found.codes[i] ?? 0) : 0);

@@ -1,4 +1,4 @@
-import type { Chart } from '../../../ingest/chart.ts';
+import type { Film } from '../../../game/film.ts';
 import type { SnapCells } from '../../snap/snap-cells.ts';
 import { ADDITIVE_COLUMNS, type AdditiveColumn, type AdditiveLevels, additiveLevels } from './additive-columns.ts';
 import { type AdditiveDesign, additiveDesign } from './additive-design.ts';
@@ -17,7 +17,7 @@ export interface AdditiveFilm {
  * @param chart - the opponent and the archive as one chart
  * @param cells - that chart's cells
  */
-export function additiveFilm(chart: Chart, cells: SnapCells): AdditiveFilm {
+export function additiveFilm(chart: Film, cells: SnapCells): AdditiveFilm {
   const levels = additiveLevels(chart, cells);
   const known = new Map<AdditiveReading, ReturnType<AdditiveFilm['designs']>>();
   const designs = (reading: AdditiveReading) => {

@@ -1,5 +1,5 @@
-import { type Chart, selectSnaps } from '../../../ingest/chart.ts';
-import type { SituationCuts } from '../../../ingest/week-settings.ts';
+import { type Film, selectSnaps } from '../../../game/film.ts';
+import type { SituationCuts } from '../../../game/week-settings.ts';
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import { type OffenseGame, offenseGames } from '../../snap/offense-game.ts';
 import { runOrPassCodes } from '../../snap/run-or-pass.ts';
@@ -19,7 +19,7 @@ export interface BacktestGame extends OffenseGame {
 
 /** The film of all offenses as one set of snaps. */
 export interface BacktestFilm {
-  readonly chart: Chart;
+  readonly chart: Film;
   readonly cuts: SituationCuts;
   readonly cells: SnapCells;
   readonly trees: Readonly<Record<ChainKind, ChainTree>>;
@@ -33,7 +33,7 @@ export interface BacktestFilm {
  * @param chart - snaps of one or many offenses
  * @param seasons - the season of each source of the chart; absent where no season is told
  */
-export function backtestFilm(chart: Chart, cuts: SituationCuts, seasons?: readonly number[]): BacktestFilm {
+export function backtestFilm(chart: Film, cuts: SituationCuts, seasons?: readonly number[]): BacktestFilm {
   const cells = snapCells(chart, cuts);
   return {
     chart,
@@ -70,7 +70,7 @@ export function codesWithoutGame(
   return { ...charted, codes };
 }
 
-function seasonGames(chart: Chart, seasons: readonly number[] | undefined): readonly BacktestGame[] {
+function seasonGames(chart: Film, seasons: readonly number[] | undefined): readonly BacktestGame[] {
   if (seasons === undefined) return offenseGames(chart).map((game) => ({ ...game, season: 0 }));
   const inOrder = [...new Set(seasons)].sort((a, b) => a - b);
   return inOrder.flatMap((season) => {

@@ -1,5 +1,5 @@
-import type { Chart } from '../../../ingest/chart.ts';
-import type { SituationCuts } from '../../../ingest/week-settings.ts';
+import type { Film } from '../../../game/film.ts';
+import type { SituationCuts } from '../../../game/week-settings.ts';
 import { clusteredMean } from '../../../stats/clustered-mean.ts';
 import { multiclassLogLoss } from '../../../stats/scores.ts';
 import { NOT_KNOWN } from '../../snap/not-known.ts';
@@ -19,7 +19,7 @@ import { withoutOutcome } from './without-outcome.ts';
 export interface VerdictInput {
   readonly film: ForecastFilm;
   /** The opponent's chart of that film. */
-  readonly chart: Chart;
+  readonly chart: Film;
   readonly cuts: SituationCuts;
   /** The chains before the look, as fitted to all of it. */
   readonly fitted: readonly FittedTarget[];

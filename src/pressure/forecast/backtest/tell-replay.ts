@@ -1,4 +1,4 @@
-import { type Chart, selectSnaps } from '../../../ingest/chart.ts';
+import { type Film, selectSnaps } from '../../../game/film.ts';
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import { lineLevels } from '../../snap/snap-cells.ts';
 import { nodeAt } from '../chain-tree.ts';
@@ -35,7 +35,7 @@ export function replayTells(
   onStep: () => void = () => undefined,
 ): readonly ReplayedTell[] {
   const read = { film, features: tellFeatures(film.chart, film.cuts), codesOf: codesOnce(film) };
-  const archives = new Map<readonly BacktestGame[], Chart | null>();
+  const archives = new Map<readonly BacktestGame[], Film | null>();
   return windows.flatMap((window) => {
     if (!archives.has(window.archive)) archives.set(window.archive, archiveChart(film, window));
     const found = replayWindow(read, window, archives.get(window.archive) ?? null);
@@ -50,7 +50,7 @@ interface ReadFilm {
   readonly codesOf: (target: Target) => Uint8Array;
 }
 
-function replayWindow(read: ReadFilm, window: BacktestWindow, archive: Chart | null): ReplayedTell[] {
+function replayWindow(read: ReadFilm, window: BacktestWindow, archive: Film | null): ReplayedTell[] {
   const { chart, cuts } = read.film;
   const own = selectSnaps(chart, rowsOf(window.own));
   const before = forecastFilm(own, archive, cuts);
@@ -113,7 +113,7 @@ function codesOnce(film: BacktestFilm): (target: Target) => Uint8Array {
   };
 }
 
-function archiveChart(film: BacktestFilm, { archive }: BacktestWindow): Chart | null {
+function archiveChart(film: BacktestFilm, { archive }: BacktestWindow): Film | null {
   return archive.length === 0 ? null : selectSnaps(film.chart, rowsOf(archive));
 }
 

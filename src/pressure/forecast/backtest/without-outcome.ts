@@ -1,5 +1,5 @@
-import type { Chart, ChartColumn } from '../../../ingest/chart.ts';
-import type { ColumnName } from '../../../ingest/columns.ts';
+import type { ColumnName } from '../../../game/columns.ts';
+import type { Film, FilmColumn } from '../../../game/film.ts';
 
 /** Columns in which the targets are charted: nothing of them is known of a game still to come. */
 export const OUTCOME_COLUMNS = [
@@ -19,8 +19,8 @@ export const OUTCOME_COLUMNS = [
 ] as const satisfies readonly ColumnName[];
 
 /** The chart with every outcome of these snaps not charted. */
-export function withoutOutcome(chart: Chart, rows: ArrayLike<number>): Chart {
-  const columns: Partial<Record<ColumnName, ChartColumn>> = { ...chart.columns };
+export function withoutOutcome(chart: Film, rows: ArrayLike<number>): Film {
+  const columns: Partial<Record<ColumnName, FilmColumn>> = { ...chart.columns };
   for (const name of OUTCOME_COLUMNS) {
     const column = chart.columns[name];
     if (column) columns[name] = blanked(column, rows);
@@ -28,7 +28,7 @@ export function withoutOutcome(chart: Chart, rows: ArrayLike<number>): Chart {
   return { ...chart, columns };
 }
 
-function blanked(column: ChartColumn, rows: ArrayLike<number>): ChartColumn {
+function blanked(column: FilmColumn, rows: ArrayLike<number>): FilmColumn {
   if (column.kind === 'code') {
     const codes = column.codes.slice();
     for (let i = 0; i < rows.length; i++) codes[rows[i] as number] = 0;

@@ -1,5 +1,5 @@
-import type { Chart } from '../../../ingest/chart.ts';
-import type { SituationCuts } from '../../../ingest/week-settings.ts';
+import type { Film } from '../../../game/film.ts';
+import type { SituationCuts } from '../../../game/week-settings.ts';
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import { type OffenseGame, offenseGames } from '../../snap/offense-game.ts';
 import { type SnapCells, snapCells } from '../../snap/snap-cells.ts';
@@ -12,7 +12,7 @@ import { ANY, COUNT_SITUATIONS, COUNT_STATES, type CountRow, GAMES, SNAPS } from
  *
  * @param cuts - the staff's cut-offs; tallies made with others count other situations
  */
-export function countChart(chart: Chart, cuts: SituationCuts): CountRow[] {
+export function countChart(chart: Film, cuts: SituationCuts): CountRow[] {
   const cells = snapCells(chart, cuts);
   const tallied = [
     { target: SNAPS, classes: [ANY], codes: new Uint8Array(chart.size) },
@@ -42,7 +42,7 @@ interface Tallied {
 
 type Tally = Omit<CountRow, 'offense'>;
 
-function gamesByOffense(chart: Chart): ReadonlyMap<string, readonly OffenseGame[]> {
+function gamesByOffense(chart: Film): ReadonlyMap<string, readonly OffenseGame[]> {
   const games = offenseGames(chart);
   const names = [...new Set(games.map(({ offense }) => offense))].sort();
   return new Map(names.map((name) => [name, games.filter(({ offense }) => offense === name)]));

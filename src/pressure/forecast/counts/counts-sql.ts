@@ -1,5 +1,5 @@
-import { ANSWERS, BACK_ACTIONS } from '../../../ingest/vocabulary.ts';
-import type { SituationCuts } from '../../../ingest/week-settings.ts';
+import { ANSWERS, BACK_ACTIONS } from '../../../game/vocabulary.ts';
+import type { SituationCuts } from '../../../game/week-settings.ts';
 import { QUICK_RELEASE_SECONDS } from '../target-codes.ts';
 import { ANY, GAMES, SNAPS } from './count-row.ts';
 

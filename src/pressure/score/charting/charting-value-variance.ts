@@ -1,4 +1,4 @@
-import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../../game/vocabulary.ts';
 import { cellIndex } from '../../evidence/evidence-cell.ts';
 import { LOSSES_PER_RUSHER_HOME } from '../../evidence/evidence-race.ts';
 import { LOOK_PARTS, type LookPart, type LookReach, reaches } from '../../evidence/judgement-look-parts.ts';

@@ -1,5 +1,5 @@
-import { type Chart, chartedCount, textAt } from '../../../ingest/chart.ts';
-import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { chartedCount, type Film, textAt } from '../../../game/film.ts';
+import { ANSWERS, FAMILIES } from '../../../game/vocabulary.ts';
 import { percentWords } from '../../evidence/percent-words.ts';
 import { runOrPassCodes } from '../../snap/run-or-pass.ts';
 import type { ScoreModel } from '../family/family-score-model.ts';
@@ -17,7 +17,7 @@ const FULLY_CHARTED = 0.95;
  * first. From the variance the column's share of the score has now and would have with that many more snaps, everything
  * else as it is: what is learned, not what is found.
  */
-export function chartingValues(chart: Chart, week: ScoredWeek, model: ScoreModel): ChartingValue[] {
+export function chartingValues(chart: Film, week: ScoredWeek, model: ScoreModel): ChartingValue[] {
   const passes = passCount(chart);
   return VALUED_COLUMNS.flatMap(({ column, on, words }) => {
     const applicable = on === 'snap' ? chart.size : passes;
@@ -57,12 +57,12 @@ function passShare({ all }: ScoredWeek): number {
   }, 0);
 }
 
-function passCount(chart: Chart): number {
+function passCount(chart: Film): number {
   return runOrPassCodes(chart).reduce((count, code) => count + (code === 1 ? 1 : 0), 0);
 }
 
 /** A bare `pass` is charted, but not what kind: it counts as not charted for the answer. */
-function knownCount(chart: Chart, column: ValuedColumn): number {
+function knownCount(chart: Film, column: ValuedColumn): number {
   if (column !== 'play_kind') return chartedCount(chart, column);
   let count = 0;
   for (let i = 0; i < chart.size; i++) {

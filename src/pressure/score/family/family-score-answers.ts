@@ -1,4 +1,4 @@
-import { ANSWERS } from '../../../ingest/vocabulary.ts';
+import { ANSWERS } from '../../../game/vocabulary.ts';
 import type { Forecast, ForecastChapter } from '../../forecast/forecast-result.ts';
 import { SITUATIONS } from '../../snap/situation.ts';
 

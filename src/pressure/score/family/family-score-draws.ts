@@ -1,4 +1,4 @@
-import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../../game/vocabulary.ts';
 import { createRandom } from '../../../stats/random.ts';
 import { meanOutcomes } from '../../evidence/evidence.ts';
 import { CELL_COUNT, cellIndex } from '../../evidence/evidence-cell.ts';

@@ -1,4 +1,4 @@
-import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../../game/vocabulary.ts';
 import { answerMark } from '../../evidence/judgement.ts';
 import { meanShares } from '../../evidence/judgement-looks.ts';
 import type { FamilyScore } from '../score-result.ts';

@@ -1,4 +1,4 @@
-import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../../game/vocabulary.ts';
 import { createRandom } from '../../../stats/random.ts';
 import { LOOK_PARTS, LOOK_REACHES, type LookReach, reaches } from '../../evidence/judgement-look-parts.ts';
 import { meanShares } from '../../evidence/judgement-looks.ts';

@@ -1,4 +1,4 @@
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../../ingest/vocabulary.ts';
+import { ANSWERS, type Answer, FAMILIES, type Family } from '../../../game/vocabulary.ts';
 import { cellWorth, meanOutcomes } from '../../evidence/evidence.ts';
 import { CELL_COUNT, cellIndex } from '../../evidence/evidence-cell.ts';
 import { edgeIn, LOSSES_PER_RUSHER_HOME, pointsPerLoss } from '../../evidence/evidence-race.ts';

@@ -1,6 +1,6 @@
-import type { CallLibrary } from '../../../ingest/call-library.ts';
-import type { Chart } from '../../../ingest/chart.ts';
-import type { WeekSettings } from '../../../ingest/week-settings.ts';
+import type { CallLibrary } from '../../../game/call-library.ts';
+import type { Film } from '../../../game/film.ts';
+import type { WeekSettings } from '../../../game/week-settings.ts';
 import { type JoinedEvidence, joinEvidence } from '../../evidence/evidence.ts';
 import { countOwnFilm, type OwnFilmCounts } from '../../evidence/evidence-own-film.ts';
 import { type RaceEdge, raceEdge } from '../../evidence/evidence-race.ts';
@@ -14,9 +14,9 @@ import { type SituationAnswers, situationAnswers, situationWeights } from './fam
 /** What the families are scored from. */
 export interface ScoreInput {
   /** The opponent's charted snaps. */
-  readonly chart: Chart;
+  readonly chart: Film;
   /** Our own charted snaps, where there are any. */
-  readonly ownFilm: Chart | null;
+  readonly ownFilm: Film | null;
   /** Our calls; without them only the families are scored. */
   readonly library: CallLibrary | null;
   readonly settings: WeekSettings;

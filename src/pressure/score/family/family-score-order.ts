@@ -1,4 +1,4 @@
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../../ingest/vocabulary.ts';
+import { ANSWERS, type Answer, FAMILIES, type Family } from '../../../game/vocabulary.ts';
 import { cellIndex } from '../../evidence/evidence-cell.ts';
 
 /**

@@ -1,4 +1,4 @@
-import { ANSWERS, type Answer } from '../../../ingest/vocabulary.ts';
+import { ANSWERS, type Answer } from '../../../game/vocabulary.ts';
 import { cellIndex } from '../../evidence/evidence-cell.ts';
 import { edgeIn, LOSSES_PER_RUSHER_HOME } from '../../evidence/evidence-race.ts';
 import { pointShift } from '../../evidence/judgement.ts';

@@ -1,4 +1,4 @@
-import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../../game/vocabulary.ts';
 import type { TailNeighbours } from '../../../stats/quantile.ts';
 import { CELL_COUNT } from '../../evidence/evidence-cell.ts';
 import { type LookAlphas, meanShares } from '../../evidence/judgement-looks.ts';

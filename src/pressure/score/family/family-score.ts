@@ -1,4 +1,4 @@
-import { ANSWERS, FAMILIES, type Family } from '../../../ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES, type Family } from '../../../game/vocabulary.ts';
 import { quantilesBetween, type TailNeighbours } from '../../../stats/quantile.ts';
 import { cellIndex } from '../../evidence/evidence-cell.ts';
 import { breakEvenOf } from '../reason/break-even.ts';

@@ -1,4 +1,4 @@
-import { ANSWERS, type Answer } from '../../../ingest/vocabulary.ts';
+import { ANSWERS, type Answer } from '../../../game/vocabulary.ts';
 import { betaQuantile } from '../../../stats/beta.ts';
 import { quantile } from '../../../stats/quantile.ts';
 import { cellIndex } from '../../evidence/evidence-cell.ts';

@@ -1,4 +1,4 @@
-import type { Family } from '../../../ingest/vocabulary.ts';
+import type { Family } from '../../../game/vocabulary.ts';
 import { percentWords, wholePercent } from '../../evidence/percent-words.ts';
 import { FAMILY_WORDS } from '../family-words.ts';
 import type { Turn } from './break-even-turn.ts';

@@ -1,4 +1,4 @@
-import { type Answer, FAMILIES, type Family } from '../../../ingest/vocabulary.ts';
+import { type Answer, FAMILIES, type Family } from '../../../game/vocabulary.ts';
 import { lookRow } from '../../evidence/judgement-look-parts.ts';
 import type { SheetRow } from '../../evidence/judgement-sheet.ts';
 import type { ScoreModel } from '../family/family-score-model.ts';

@@ -1,4 +1,4 @@
-import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../../game/vocabulary.ts';
 import { LOOK_PARTS, type LookPart, type LookRow, reaches } from '../../evidence/judgement-look-parts.ts';
 import { lotsOf, meanShares } from '../../evidence/judgement-looks.ts';
 import { sheetMark } from '../../evidence/judgement-sheet.ts';

@@ -1,4 +1,4 @@
-import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../../game/vocabulary.ts';
 import type { Share } from '../../../stats/share.ts';
 import { cellIndex } from '../../evidence/evidence-cell.ts';
 import { edgeIn } from '../../evidence/evidence-race.ts';

@@ -1,4 +1,4 @@
-import { ANSWERS, FAMILIES } from '../../../ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../../game/vocabulary.ts';
 import { cellIndex } from '../../evidence/evidence-cell.ts';
 import { percentWords } from '../../evidence/percent-words.ts';
 import { signedPoints } from '../../evidence/signed-points.ts';

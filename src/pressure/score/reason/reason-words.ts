@@ -1,4 +1,4 @@
-import type { Answer } from '../../../ingest/vocabulary.ts';
+import type { Answer } from '../../../game/vocabulary.ts';
 
 /** What the offense does, as the subject of a sentence: "their screens". */
 export const ANSWER_SUBJECTS: Readonly<Record<Answer, string>> = {

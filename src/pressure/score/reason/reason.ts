@@ -1,4 +1,4 @@
-import { FAMILIES } from '../../../ingest/vocabulary.ts';
+import { FAMILIES } from '../../../game/vocabulary.ts';
 import type { Share } from '../../../stats/share.ts';
 import type { ScoreModel } from '../family/family-score-model.ts';
 import type { ScoredSituation } from '../family/family-score-week.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../../src/ingest/week-settings.ts';
+import { filmFromRecords, type SnapRecord } from '../../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../../src/game/week-settings.ts';
 import { fitArchive, fitOpponent } from '../../../../src/pressure/forecast/additive/additive.ts';
 import type { AdditiveReading } from '../../../../src/pressure/forecast/additive/additive-families.ts';
 import { additiveFilm } from '../../../../src/pressure/forecast/additive/additive-film.ts';
@@ -45,7 +45,7 @@ interface Sample {
 
 /** Shares of a pass on the asked snaps. */
 function passShares({ own, archive, asked, reading = 'line' }: Sample): number[] {
-  const chart = chartFromRecords([...own, ...archive, ...asked]);
+  const chart = filmFromRecords([...own, ...archive, ...asked]);
   const film = additiveFilm(chart, snapCells(chart, cuts));
   const target = { codes: runOrPassCodes(chart), classes: 2 };
   const numbers = (from: number, count: number) => Array.from({ length: count }, (_, i) => from + i);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../../src/ingest/week-settings.ts';
+import { filmFromRecords, type SnapRecord } from '../../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../../src/game/week-settings.ts';
 import { backtestVerdict } from '../../../../src/pressure/forecast/backtest/backtest-verdict.ts';
 import { verdictSentence } from '../../../../src/pressure/forecast/backtest/verdict-sentence.ts';
 import { forecastWeek } from '../../../../src/pressure/forecast/forecast.ts';
@@ -12,8 +12,8 @@ import { inventedFilm } from './invented-film.ts';
 const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
 
 function judge(records: readonly SnapRecord[], archive: readonly SnapRecord[] | null = null) {
-  const chart = chartFromRecords(records);
-  const film = forecastFilm(chart, archive === null ? null : chartFromRecords(archive), cuts);
+  const chart = filmFromRecords(records);
+  const film = forecastFilm(chart, archive === null ? null : filmFromRecords(archive), cuts);
   const fitted = TARGET_DEFINITIONS.map((definition) => fitTarget(film, definition, 'plan'));
   return backtestVerdict({ film, chart, cuts, fitted });
 }
@@ -72,7 +72,7 @@ describe('backtestVerdict', () => {
   it('is in the chapter of the week', () => {
     const settings = weekSettingsSchema.parse({ opponent: 'Cedar Falls' });
     const week = (games: number) =>
-      forecastWeek({ chart: chartFromRecords(own(games)), archive: null, settings, seed: 1 });
+      forecastWeek({ chart: filmFromRecords(own(games)), archive: null, settings, seed: 1 });
     expect(week(2).backtest?.targets[0]?.games).toBe(2);
     expect(week(1).backtest).toBeNull();
   });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../../src/ingest/week-settings.ts';
+import { filmFromRecords, type SnapRecord } from '../../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../../src/game/week-settings.ts';
 import { additiveMethods } from '../../../../src/pressure/forecast/backtest/additive-methods.ts';
 import { backtest, type ReplayedGame } from '../../../../src/pressure/forecast/backtest/backtest.ts';
 import { backtestFilm } from '../../../../src/pressure/forecast/backtest/backtest-film.ts';
@@ -21,7 +21,7 @@ const four: readonly InventedOffense[] = [
 ];
 
 const filmOf = (records: readonly SnapRecord[], seasons?: readonly number[]) =>
-  backtestFilm(chartFromRecords(records), cuts, seasons);
+  backtestFilm(filmFromRecords(records), cuts, seasons);
 
 /** Every share every method forecasts of a game, in one list. */
 function forecastsOf(records: readonly SnapRecord[], game: string, methods = FORECAST_METHODS): string[] {
@@ -159,7 +159,7 @@ describe('backtest', () => {
   });
 
   it('takes its archive from earlier seasons only when asked to', () => {
-    const chart = chartFromRecords(inventedFilm(four));
+    const chart = filmFromRecords(inventedFilm(four));
     const half = Uint16Array.from({ length: chart.size }, (_, i) => (i < 180 ? 1 : 0));
     const two = { ...chart, sources: ['this year', 'last year'], sourceOf: half };
     const film = backtestFilm(two, cuts, [1, 2]);

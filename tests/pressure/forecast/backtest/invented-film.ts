@@ -1,4 +1,4 @@
-import type { SnapRecord } from '../../../../src/ingest/chart.ts';
+import type { SnapRecord } from '../../../../src/game/film.ts';
 import { createRandom, type Random } from '../../../../src/stats/random.ts';
 
 /** What an invented offense does: games, snaps a game, and how much likelier it runs than another. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../../src/ingest/week-settings.ts';
+import { filmFromRecords, type SnapRecord } from '../../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../../src/game/week-settings.ts';
 import { backtestFilm } from '../../../../src/pressure/forecast/backtest/backtest-film.ts';
 import { backtestWindows } from '../../../../src/pressure/forecast/backtest/backtest-window.ts';
 import { tellRecord } from '../../../../src/pressure/forecast/backtest/tell-record.ts';
@@ -23,7 +23,7 @@ function withHabit(last: (record: SnapRecord) => SnapRecord): SnapRecord[] {
 }
 
 function replay(records: readonly SnapRecord[]) {
-  const film = backtestFilm(chartFromRecords(records), cuts);
+  const film = backtestFilm(filmFromRecords(records), cuts);
   const offenses = new Set(['Cedar Falls']);
   const windows = backtestWindows(film.games, { trainOn: 4, archive: 'others', offenses });
   return replayTells(film, windows);

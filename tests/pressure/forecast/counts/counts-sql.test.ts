@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { type Chart, chartedCount, joinCharts, numberAt, textAt } from '../../../../src/ingest/chart.ts';
-import { CHART_COLUMNS } from '../../../../src/ingest/columns.ts';
+import { FILM_COLUMNS } from '../../../../src/game/columns.ts';
+import { chartedCount, type Film, joinFilms, numberAt, textAt } from '../../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../../src/game/week-settings.ts';
 import { readSheet } from '../../../../src/ingest/read-sheet.ts';
-import { weekSettingsSchema } from '../../../../src/ingest/week-settings.ts';
 import { toCsv } from '../../../../src/ingest/write-csv.ts';
 import { countChart } from '../../../../src/pressure/forecast/counts/count-chart.ts';
 import {
@@ -22,10 +22,10 @@ const ARCHIVE = 'data/demo/season/archive';
 /** A general-purpose database engine; a benchmark's development dependency that may be left out of an installation. */
 const engine = await import('@duckdb/node-api').catch(() => null);
 
-function archive(change = (text: string) => text): Chart {
+function archive(change = (text: string) => text): Film {
   const files = readdirSync(ARCHIVE).filter((name) => name.endsWith('.csv'));
   const bytesOf = (file: string) => new TextEncoder().encode(change(readFileSync(`${ARCHIVE}/${file}`, 'utf8')));
-  return joinCharts(
+  return joinFilms(
     files.map((file) => readSheet({ file: `${ARCHIVE}/${file}`, bytes: bytesOf(file) }, { kind: 'opponent' }).chart),
   );
 }
@@ -49,14 +49,14 @@ const fileOf = (rows: readonly CountRow[]) =>
 const literal = (value: string | number | undefined) =>
   typeof value === 'string' ? `'${value.replaceAll("'", "''")}'` : String(value ?? 'NULL');
 
-function snapValues(chart: Chart, i: number): string {
-  const cells = CHART_COLUMNS.map(({ name, kind }) => literal((kind === 'number' ? numberAt : textAt)(chart, name, i)));
+function snapValues(chart: Film, i: number): string {
+  const cells = FILM_COLUMNS.map(({ name, kind }) => literal((kind === 'number' ? numberAt : textAt)(chart, name, i)));
   return `(${[...cells, literal(chart.sources[chart.sourceOf[i] ?? 0])].join(', ')})`;
 }
 
-async function talliesBySql(chart: Chart): Promise<CountRow[]> {
+async function talliesBySql(chart: Film): Promise<CountRow[]> {
   const database = await (await engine!.DuckDBInstance.create(':memory:')).connect();
-  const columns = CHART_COLUMNS.map(({ name, kind }) => `"${name}" ${kind === 'number' ? 'DOUBLE' : 'VARCHAR'}`);
+  const columns = FILM_COLUMNS.map(({ name, kind }) => `"${name}" ${kind === 'number' ? 'DOUBLE' : 'VARCHAR'}`);
   await database.run(`CREATE TABLE snaps (${columns.join(', ')}, source VARCHAR)`);
   const snaps = Array.from({ length: chart.size }, (_, i) => snapValues(chart, i));
   for (let i = 0; i < snaps.length; i += 500) {

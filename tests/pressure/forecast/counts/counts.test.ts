@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Chart, chartFromRecords, type SnapRecord } from '../../../../src/ingest/chart.ts';
-import { weekSettingsSchema } from '../../../../src/ingest/week-settings.ts';
+import { type Film, filmFromRecords, type SnapRecord } from '../../../../src/game/film.ts';
+import { weekSettingsSchema } from '../../../../src/game/week-settings.ts';
 import { countChart } from '../../../../src/pressure/forecast/counts/count-chart.ts';
 import { readCounts } from '../../../../src/pressure/forecast/counts/count-reading.ts';
 import { COUNT_COLUMNS, type CountRow, countedSnaps } from '../../../../src/pressure/forecast/counts/count-row.ts';
@@ -35,9 +35,9 @@ const snap = fc.record({
   result: word('rush', 'sack', 'scramble', 'complete'),
 });
 const film = (least: number, most: number) =>
-  fc.array(snap, { minLength: least, maxLength: most }).map((snaps) => chartFromRecords(snaps as SnapRecord[], 'film'));
+  fc.array(snap, { minLength: least, maxLength: most }).map((snaps) => filmFromRecords(snaps as SnapRecord[], 'film'));
 
-const forecastFrom = (chart: Chart, archive: Chart | null, counts: readonly CountRow[]) => {
+const forecastFrom = (chart: Film, archive: Film | null, counts: readonly CountRow[]) => {
   const { forecasts, archive: part } = forecastWeek({ chart, archive, counts, settings, seed: 1 });
   return { forecasts, part };
 };
@@ -56,7 +56,7 @@ describe('tallies in place of an archive', () => {
     fc.assert(
       fc.property(film(1, 20), fc.array(snap, { minLength: 2, maxLength: 50 }), (chart, snaps) => {
         const of = (isCounted: (offense: string) => boolean) =>
-          chartFromRecords(snaps.filter(({ offense }) => isCounted(offense)) as SnapRecord[], 'film');
+          filmFromRecords(snaps.filter(({ offense }) => isCounted(offense)) as SnapRecord[], 'film');
         const filmed = of((offense) => offense !== 'Larkmoor');
         const counts = countChart(
           of((offense) => offense === 'Larkmoor'),
@@ -64,7 +64,7 @@ describe('tallies in place of an archive', () => {
         );
         // Nobody's words in one offense's snaps decide how another's are read: screens are told apart by file.
         fc.pre(snaps.every(({ play_kind }) => play_kind !== 'screen'));
-        const whole = chartFromRecords(
+        const whole = filmFromRecords(
           [...snaps].sort(
             (a, b) => Number(a.offense === 'Larkmoor') - Number(b.offense === 'Larkmoor'),
           ) as SnapRecord[],
@@ -81,7 +81,7 @@ describe('tallies in place of an archive', () => {
       fc.property(film(0, 30), film(0, 30), (one, other) => {
         const rows = [...countChart(one, cuts), ...countChart(other, cuts)];
         expect(countedSnaps(rows)).toBe(one.size + other.size);
-        const chart = chartFromRecords([{ down: 1, to_go: 10, play_kind: 'run' }]);
+        const chart = filmFromRecords([{ down: 1, to_go: 10, play_kind: 'run' }]);
         const added = new Map<string, CountRow>();
         for (const row of rows) {
           const key = JSON.stringify({ ...row, count: 0 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../../src/ingest/chart.ts';
+import { filmFromRecords } from '../../../../src/game/film.ts';
 import { chartingValues } from '../../../../src/pressure/score/charting/charting-value.ts';
 import { dirichletVariance } from '../../../../src/pressure/score/charting/charting-value-variance.ts';
 import { inventedRecords } from '../../invented-offense.ts';
@@ -19,7 +19,7 @@ describe('the variance of a weighted sum of shares', () => {
 
 describe('the value of charting a column', () => {
   const drop = (...columns: string[]) =>
-    chartFromRecords(
+    filmFromRecords(
       inventedRecords().map((record) =>
         Object.fromEntries(Object.entries(record).filter(([key]) => !columns.includes(key))),
       ),
@@ -45,7 +45,7 @@ describe('the value of charting a column', () => {
   });
 
   it('counts a bare pass as not charted for the answer', () => {
-    const chart = chartFromRecords(inventedRecords().map((record) => ({ ...record, play_kind: 'pass' })));
+    const chart = filmFromRecords(inventedRecords().map((record) => ({ ...record, play_kind: 'pass' })));
     const { model, week } = inventedWeek({}, plainInput({ chart }));
     expect(chartingValues(chart, week, model).find(({ column }) => column === 'play_kind')?.chartedShare).toBe(0);
   });

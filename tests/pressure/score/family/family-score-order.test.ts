@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ANSWERS, FAMILIES } from '../../../../src/ingest/vocabulary.ts';
+import { ANSWERS, FAMILIES } from '../../../../src/game/vocabulary.ts';
 import { CELL_COUNT, cellIndex } from '../../../../src/pressure/evidence/evidence-cell.ts';
 import { inTierOrder, inTradeOrder } from '../../../../src/pressure/score/family/family-score-order.ts';
 

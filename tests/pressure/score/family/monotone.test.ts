@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords, type SnapRecord } from '../../../../src/ingest/chart.ts';
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../../../src/ingest/vocabulary.ts';
+import { filmFromRecords, type SnapRecord } from '../../../../src/game/film.ts';
+import { ANSWERS, type Answer, FAMILIES, type Family } from '../../../../src/game/vocabulary.ts';
 import type { ForecastChapter } from '../../../../src/pressure/forecast/forecast-result.ts';
 import type { ScoreInput } from '../../../../src/pressure/score/family/family-score-model.ts';
 import { PASS_ANSWERS } from '../../../../src/pressure/snap/pass-answer.ts';
@@ -55,7 +55,7 @@ interface Season {
 }
 
 function scoresOf({ records, world, moved = (same) => same }: Season): ExpectedScores {
-  const chart = chartFromRecords(records);
+  const chart = filmFromRecords(records);
   const settings = inventedSettings({
     weights: { judgement_snaps: world.judgement, open_data: world.open, own_film: 1 },
   });
@@ -65,7 +65,7 @@ function scoresOf({ records, world, moved = (same) => same }: Season): ExpectedS
   const own = world.ownSnaps.map((snap) => ({ ...snap, down: 1, to_go: 10, ball_on: 60 }));
   const input: ScoreInput = {
     chart,
-    ownFilm: chartFromRecords(own),
+    ownFilm: filmFromRecords(own),
     library: inventedCalls(named),
     settings,
     forecast: moved(countedForecast(chart, settings)),
@@ -190,7 +190,7 @@ describe('over random offenses', () => {
 describe('over random offenses raced with the demo library', () => {
   const few = { numRuns: 4, endOnFailure: true };
   const scores = (records: readonly SnapRecord[]) =>
-    expectedScores(racedInput({ chart: chartFromRecords(records), settings: inventedSettings() }));
+    expectedScores(racedInput({ chart: filmFromRecords(records), settings: inventedSettings() }));
 
   it('more wide releases never help zero against peel, though the man who takes the back does not rush', () => {
     fc.assert(

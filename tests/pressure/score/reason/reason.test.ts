@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../../src/ingest/chart.ts';
-import { ANSWERS, FAMILIES } from '../../../../src/ingest/vocabulary.ts';
+import { filmFromRecords } from '../../../../src/game/film.ts';
+import { ANSWERS, FAMILIES } from '../../../../src/game/vocabulary.ts';
 import { cellIndex } from '../../../../src/pressure/evidence/evidence-cell.ts';
 import { familyReasons } from '../../../../src/pressure/score/reason/reason.ts';
 import { evidenceReason, ownFilmReason } from '../../../../src/pressure/score/reason/reason-evidence.ts';
@@ -75,7 +75,7 @@ describe('reasons say the numbers that were computed', () => {
       to_go: 10,
       ball_on: 60,
     }));
-    const run = inventedWeek(OFFENSE, { ownFilm: chartFromRecords(own) });
+    const run = inventedWeek(OFFENSE, { ownFilm: filmFromRecords(own) });
     expect(ownFilmReason(place('hot'), run.model)).toContain('9 snaps with 3 for a loss, 0 explosive and 0 taken away');
     expect(ownFilmReason(place('hot'), run.model)).toContain('a thin sample');
     expect(ownFilmReason(place('zero'), run.model)).toBeNull();

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { chartFromRecords } from '../../../../src/ingest/chart.ts';
-import { ANSWERS, FAMILIES } from '../../../../src/ingest/vocabulary.ts';
+import { filmFromRecords } from '../../../../src/game/film.ts';
+import { ANSWERS, FAMILIES } from '../../../../src/game/vocabulary.ts';
 import { disagreements } from '../../../../src/pressure/evidence/open-data-disagreement.ts';
 import { scoreChapter } from '../../../../src/pressure/score/score-chapter.ts';
 import { demoDefense } from '../../demo-defense.ts';
@@ -50,7 +50,7 @@ describe('a quick-game team of which nothing but the answers is odd', () => {
   // The trade has the add-on last here. Open data (quick throws in 2.0 s, professional, 2022-23, CC BY-SA 4.0) have
   // three-under give up more quick throws than any pressure: 61% of 429 succeed, 55% of 2580 against four, 45% of 69
   // against seven. Both go into the scores, so three-under may come out last; the page must say so.
-  const chart = chartFromRecords(
+  const chart = filmFromRecords(
     inventedRecords({
       answers: { run: 30, quarterback_run: 5, screen: 25, quick: 30, dropback: 7, deep_shot: 1, movement: 2 },
     }),

@@ -1,5 +1,5 @@
-import { chartFromRecords, type SnapRecord } from '../../../../src/ingest/chart.ts';
-import type { Family } from '../../../../src/ingest/vocabulary.ts';
+import { filmFromRecords, type SnapRecord } from '../../../../src/game/film.ts';
+import type { Family } from '../../../../src/game/vocabulary.ts';
 import { type InventedOffense, inventedRecords } from '../../invented-offense.ts';
 import type { ExpectedScores } from '../expected-scores.ts';
 
@@ -19,7 +19,7 @@ export interface Scenario {
 
 /** The chart of a scenario. */
 export function scenarioChart({ offense, records = (same) => same }: Scenario) {
-  return chartFromRecords(records(inventedRecords(offense)));
+  return filmFromRecords(records(inventedRecords(offense)));
 }
 
 const ahead = (words: string, [front, behind]: readonly [readonly Family[], readonly Family[]]): Expectation => ({

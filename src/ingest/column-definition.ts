@@ -1,8 +1,0 @@
-import { CHART_COLUMNS, type ColumnDefinition, type ColumnName } from './columns.ts';
-
-/** The definition of a column by its name. */
-export function definitionOf(name: ColumnName): ColumnDefinition {
-  const found: ColumnDefinition | undefined = CHART_COLUMNS.find((column) => column.name === name);
-  if (found === undefined) throw new RangeError(`no column is named ${name}`);
-  return found;
-}

@@ -1,0 +1,85 @@
+import type { CallLibrary } from '../../game/call-library.ts';
+import { type Film, textAt } from '../../game/film.ts';
+import { type Share, share } from '../../stats/share.ts';
+import { completeOwnFilm } from '../plan/complete-own-film.ts';
+import { outcomeAt } from '../snap/outcome.ts';
+
+/** One of our calls tonight: how often, and how often it held (loss, stop or takeaway) where the outcome was charted. */
+export interface CallTonight {
+  readonly call: string;
+  readonly snaps: number;
+  readonly held: Share;
+}
+
+/** The coverages that followed one path tonight. */
+export interface PathTonight {
+  readonly path: string;
+  readonly snaps: number;
+  readonly coverage: string;
+  /** How often the commonest coverage followed. */
+  readonly share: Share;
+}
+
+/** What we have shown tonight, as far as the call was charted. */
+export interface OwnTonight {
+  /** Snaps on which our call was charted, of all live snaps. */
+  readonly charted: Share;
+  /** Five or more sent, of the snaps whose family is known. */
+  readonly pressures: Share;
+  readonly calls: readonly CallTonight[];
+  readonly paths: readonly PathTonight[];
+  /** Calls charted tonight that the library does not have. */
+  readonly unknown: readonly string[];
+}
+
+/**
+ * Our own tendency tonight, read from the calls charted beside their snaps. Path, coverage and family come from the
+ * library; without one only the calls are counted.
+ */
+export function ownTonight(live: Film, library: CallLibrary | null): OwnTonight {
+  const completed = library ? completeOwnFilm(live, library) : { chart: live, unknownCalls: [] };
+  const { chart } = completed;
+  const families = rows(chart).flatMap((i) => textAt(chart, 'family', i) ?? []);
+  const calls = groupBy(chart, 'call');
+  return {
+    charted: share(
+      [...calls.values()].reduce((sum, list) => sum + list.length, 0),
+      chart.size,
+    ),
+    pressures: share(families.filter((family) => family !== 'base').length, families.length),
+    calls: [...calls].map(([call, snaps]) => callTonight(chart, call, snaps)).sort((a, b) => b.snaps - a.snaps),
+    paths: [...groupBy(chart, 'path')].flatMap(([path, snaps]) => pathTonight(chart, path, snaps)),
+    unknown: completed.unknownCalls.map(({ call }) => call),
+  };
+}
+
+function rows(chart: Film): number[] {
+  return Array.from({ length: chart.size }, (_, i) => i);
+}
+
+function groupBy(chart: Film, column: 'call' | 'path' | 'coverage'): Map<string, number[]> {
+  const groups = new Map<string, number[]>();
+  for (const i of rows(chart)) {
+    const word = textAt(chart, column, i);
+    if (word !== undefined) groups.set(word, [...(groups.get(word) ?? []), i]);
+  }
+  return groups;
+}
+
+function callTonight(chart: Film, call: string, snaps: readonly number[]): CallTonight {
+  const outcomes = snaps.flatMap((i) => outcomeAt(chart, i) ?? []);
+  const held = outcomes.filter((kind) => kind === 'loss' || kind === 'stop' || kind === 'takeaway');
+  return { call, snaps: snaps.length, held: share(held.length, outcomes.length) };
+}
+
+function pathTonight(chart: Film, path: string, snaps: readonly number[]): PathTonight[] {
+  const counts = new Map<string, number>();
+  for (const i of snaps) {
+    const coverage = textAt(chart, 'coverage', i);
+    if (coverage !== undefined) counts.set(coverage, (counts.get(coverage) ?? 0) + 1);
+  }
+  const [most] = [...counts].sort((a, b) => b[1] - a[1]);
+  if (!most) return [];
+  const known = [...counts.values()].reduce((sum, count) => sum + count, 0);
+  return [{ path, snaps: snaps.length, coverage: most[0], share: share(most[1], known) }];
+}

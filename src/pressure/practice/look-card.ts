@@ -1,0 +1,105 @@
+import { type Film, numberAt, textAt } from '../../game/film.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
+import { LOOK_KINDS, type LookKind, lookKindLabel, lookKinds } from './look-card-kind.ts';
+import { CARD_COLUMNS, type CardColumn, type CardShows, cardWords } from './look-card-words.ts';
+
+/** A look for the scout team: one real snap of the opponent that is typical of its kind, as charted. */
+export interface LookCard {
+  readonly number: number;
+  readonly kind: LookKind;
+  readonly label: string;
+  /** Snaps of this kind on film; 0 means the card is common practice, not theirs. */
+  readonly filmSnaps: number;
+  /** Where the snap stands: file, row, game; null without film. */
+  readonly from: string | null;
+  /** What was charted on that snap; a column absent here was not charted. */
+  readonly shows: CardShows;
+  /** The look in words. */
+  readonly words: string;
+}
+
+/**
+ * One card for every kind of look asked for, numbered from 1 in the order of the kinds. The snap on a card is the one
+ * whose charted words are shared by most snaps of its kind; the earlier one when several are.
+ *
+ * @param chart - the opponent's film
+ * @param cuts - the staff's cut-offs
+ * @param wanted - kinds of look to draw
+ */
+export function lookCards(chart: Film, cuts: SituationCuts, wanted: ReadonlySet<LookKind>): readonly LookCard[] {
+  const kinds = lookKinds(chart, cuts);
+  return LOOK_KINDS.filter(({ id }) => wanted.has(id)).map(({ id }, i) => {
+    const rows = kinds.flatMap((kind, row) => (kind === id ? [row] : []));
+    return cardOf(chart, { kind: id, number: i + 1, rows });
+  });
+}
+
+interface CardRequest {
+  readonly kind: LookKind;
+  readonly number: number;
+  readonly rows: readonly number[];
+}
+
+function cardOf(chart: Film, { kind, number, rows }: CardRequest): LookCard {
+  const typical = typicalRow(chart, rows);
+  const shows = typical === undefined ? {} : showsOf(chart, typical);
+  const told = typical === undefined ? COMMON_PRACTICE[kind] : cardWords(shows);
+  const label = lookKindLabel(kind);
+  const from = typical === undefined ? null : placeOf(chart, typical);
+  return { number, kind, label, filmSnaps: rows.length, from, shows, words: told };
+}
+
+function typicalRow(chart: Film, rows: readonly number[]): number | undefined {
+  const counts = CARD_COLUMNS.map((column) => countWords(rows.map((row) => wordAt(chart, column, row))));
+  let best: number | undefined;
+  let most = -1;
+  for (const row of rows) {
+    const shared = CARD_COLUMNS.reduce((sum, column, c) => {
+      const word = wordAt(chart, column, row);
+      return sum + (word === undefined ? 0 : (counts[c]?.get(word) ?? 0));
+    }, 0);
+    if (shared > most) [best, most] = [row, shared];
+  }
+  return best;
+}
+
+function countWords(words: readonly (string | undefined)[]): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const word of words) if (word !== undefined) counts.set(word, (counts.get(word) ?? 0) + 1);
+  return counts;
+}
+
+function wordAt(chart: Film, column: CardColumn, row: number): string | undefined {
+  return textAt(chart, column, row) ?? numberAt(chart, column, row)?.toString();
+}
+
+function showsOf(chart: Film, row: number): CardShows {
+  const shows: Partial<Record<CardColumn, string>> = {};
+  for (const column of CARD_COLUMNS) {
+    const word = wordAt(chart, column, row);
+    if (word !== undefined) shows[column] = word;
+  }
+  return shows;
+}
+
+function placeOf(chart: Film, row: number): string {
+  const file = chart.sources[chart.sourceOf[row] ?? 0] ?? '';
+  const game = textAt(chart, 'game', row);
+  return [`${file} row ${chart.rowOf[row] ?? 0}`, ...(game === undefined ? [] : [game])].join(', ');
+}
+
+/** How a look is drawn that the opponent has not shown on film; common practice, no source. */
+const COMMON_PRACTICE: Readonly<Record<LookKind, string>> = {
+  run: 'base set, inside run to the strength',
+  quarterback_run: 'shotgun, back beside him, the quarterback keeps it',
+  screen: 'balanced set, the line lets the rush through, ball to the back behind it',
+  quick: 'balanced set, ball out on the first step to the flat or the slant',
+  dropback: 'balanced set, back checks and stays in, ball held for the second read',
+  wide_release: 'balanced set, back swings wide at the snap',
+  inside_release: 'balanced set, back slips through the line',
+  max_protection: 'two receivers a side at most, back and tight end stay in, ball held',
+  empty: 'five out, nobody beside the quarterback, ball out early',
+  deep_shot: 'balanced set, two receivers deep, ball held',
+  trips_deep: 'three receivers to one side, all of them deep',
+  movement: 'the quarterback leaves the pocket to the strength',
+};

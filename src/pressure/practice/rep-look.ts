@@ -1,0 +1,74 @@
+import type { Answer, Family } from '../../game/vocabulary.ts';
+import type { ScoreChapter } from '../score/score-result.ts';
+import { LOOK_KINDS, type LookKind } from './look-card-kind.ts';
+
+/** Why a call is repped against a look. */
+export const REP_REASONS = ['likeliest', 'worst', 'deciding', 'forecast'] as const;
+/** One word of {@link REP_REASONS}. */
+export type RepReason = (typeof REP_REASONS)[number];
+
+/** A look a call must be seen against, with every reason for it. */
+export interface RequiredLook {
+  readonly look: LookKind;
+  readonly reasons: readonly RepReason[];
+}
+
+/**
+ * The looks that decide whether a family holds: what its rule was made for, or where it is known to give way.
+ *
+ * @see TRADE 3(a) to (h), the weak points of each family; which of them decide is judgement
+ */
+export const DECIDING_LOOKS: Readonly<Record<Family, readonly LookKind[]>> = {
+  base: ['run'],
+  three_under: ['quick', 'wide_release'],
+  four_under: ['trips_deep'],
+  man_free: ['quarterback_run', 'deep_shot'],
+  hot: ['screen', 'quick'],
+  zero: ['screen', 'quarterback_run'],
+  peel: ['wide_release', 'inside_release'],
+  peel_spy: ['quarterback_run', 'inside_release'],
+  add_on: ['screen', 'max_protection'],
+};
+
+/** What is needed to say which looks a call must be seen against. */
+export interface RequiredLooksInput {
+  readonly call: string;
+  readonly family: Family;
+  /** Share of each kind of look where the call is called. */
+  readonly shares: ReadonlyMap<LookKind, number>;
+  readonly scores: ScoreChapter;
+  /** Weight of each situation in the call's mix. */
+  readonly situations: ReadonlyMap<string, number>;
+}
+
+/** The likeliest, the worst and the deciding looks of a call; a look that is several of these is listed once. */
+export function requiredLooks(input: RequiredLooksInput): readonly RequiredLook[] {
+  const found = new Map<LookKind, RepReason[]>();
+  const add = (look: LookKind | undefined, reason: RepReason) => {
+    if (look !== undefined) found.set(look, [...(found.get(look) ?? []), reason]);
+  };
+  add(likeliest(input.shares), 'likeliest');
+  add(worstAnswer(input), 'worst');
+  for (const look of DECIDING_LOOKS[input.family]) add(look, 'deciding');
+  return [...found].map(([look, reasons]) => ({ look, reasons }));
+}
+
+function likeliest(shares: ReadonlyMap<LookKind, number>): LookKind | undefined {
+  let best: LookKind | undefined;
+  for (const { id } of LOOK_KINDS) {
+    const part = shares.get(id) ?? 0;
+    if (part > 0 && (best === undefined || part > (shares.get(best) ?? 0))) best = id;
+  }
+  return best;
+}
+
+/** The answer against which the call scores worst over its situations; undefined where it is not scored. */
+function worstAnswer({ call, scores, situations }: RequiredLooksInput): Answer | undefined {
+  const totals = new Map<Answer, number>();
+  for (const score of scores.calls.filter((entry) => entry.call === call)) {
+    const weight = situations.get(score.situation) ?? 0;
+    for (const { answer, points } of score.byAnswer) totals.set(answer, (totals.get(answer) ?? 0) + weight * points);
+  }
+  const [worst] = [...totals].sort((a, b) => a[1] - b[1]);
+  return worst?.[0];
+}

@@ -1,0 +1,68 @@
+import type { CallLibrary } from '../../game/call-library.ts';
+import type { Film } from '../../game/film.ts';
+import type { WeekSettings } from '../../game/week-settings.ts';
+import { share } from '../../stats/share.ts';
+import type { ScoreChapter } from '../score/score-result.ts';
+import { snapCells } from '../snap/snap-cells.ts';
+import { lookChanges } from './check-with-me.ts';
+import { guessRates } from './guess.ts';
+import { coverageClues, pairingsOf } from './pairings.ts';
+import { predictabilityOf } from './predictability.ts';
+import { pressureRates } from './pressure-rate.ts';
+import { remedyOf } from './remedy.ts';
+import type { OwnFilmChapter } from './result.ts';
+import { rotationsOf } from './rotation.ts';
+import { pressureRuns } from './runs.ts';
+import { seenBefore } from './seen.ts';
+import { earlyShows } from './shown-early.ts';
+import { type OwnSnap, ownSnaps } from './snaps.ts';
+import { ownTells } from './tells.ts';
+
+/** What our own film is read with; without a library there is no remedy to name, without scores no cost. */
+export interface OwnFilmInput {
+  readonly ownFilm: Film;
+  readonly library: CallLibrary | null;
+  readonly settings: WeekSettings;
+  readonly scores: ScoreChapter | null;
+  readonly seed: number;
+}
+
+/**
+ * What our own film gives away: the coverage behind each path, turn, family and side, how often a reader guesses it,
+ * where we send pressure and what it follows, what showing early costs, our tells, and what would mend it.
+ */
+export function ownFilmChapter(input: OwnFilmInput): OwnFilmChapter {
+  const { ownFilm, library, settings, seed } = input;
+  const snaps = ownSnaps(ownFilm, settings.situations, library);
+  const cells = snapCells(ownFilm, settings.situations);
+  const seen = seenBefore(ownFilm, settings.situations);
+  const guesses = guessRates(snaps, cells);
+  const { rates, splits } = pressureRates(snaps, seen, seed);
+  return {
+    snaps: snaps.length,
+    games: new Set(snaps.map(({ game }) => game)).size,
+    pairings: pairingsOf(snaps),
+    clues: coverageClues(snaps, seed),
+    predictability: predictabilityOf(snaps, guesses, seed),
+    guesses,
+    pressureRates: rates,
+    pressureSplits: splits,
+    runsTest: pressureRuns(snaps),
+    rotation: rotationsOf(snaps),
+    shownEarly: shareOf(snaps, ({ shownEarly }) => shownEarly),
+    changedAfterLook: shareOf(
+      snaps.filter(({ shownEarly }) => shownEarly),
+      ({ changed }) => changed,
+    ),
+    lookChanges: lookChanges(snaps),
+    earlyShows: earlyShows(snaps, seed),
+    ...ownTells(snaps, cells, seen),
+    remedy: remedyOf({ ...input, snaps, guesses }),
+    onPlan: null,
+  };
+}
+
+function shareOf(snaps: readonly OwnSnap[], of: (snap: OwnSnap) => boolean | undefined) {
+  const told = snaps.map(of).filter((is) => is !== undefined);
+  return share(told.filter((is) => is).length, told.length);
+}

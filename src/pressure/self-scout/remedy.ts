@@ -1,0 +1,89 @@
+import type { CallLibrary } from '../../game/call-library.ts';
+import type { WeekSettings } from '../../game/week-settings.ts';
+import { largestRemainder } from '../../stats/apportion.ts';
+import { type PathHabit, readableSnaps } from '../menu/habits.ts';
+import type { ScoreChapter } from '../score/score-result.ts';
+import { type FilmPath, favourite, favouriteSnaps, filmPaths } from './film-path.ts';
+import { remedyWords } from './remedy-words.ts';
+import type { GuessRate, Remedy } from './result.ts';
+import { type OwnSnap, pairedPressures } from './snaps.ts';
+import { type SwapCell, swapCells } from './swap-cell.ts';
+import { type SwapPlan, type SwapProblem, swapPlan } from './swap-plan.ts';
+
+/** What the remedy is worked out from. */
+export interface RemedyInput {
+  readonly snaps: readonly OwnSnap[];
+  readonly guesses: readonly GuessRate[];
+  readonly library: CallLibrary | null;
+  readonly settings: WeekSettings;
+  readonly scores: ScoreChapter | null;
+}
+
+/** Games looked ahead for the earliest one by which the cap can be met. Judgement: a season has no more left. */
+const MOST_GAMES = 8;
+
+/**
+ * The fewest snaps on which a path is to be followed by its other coverage, by situation, so that one who guesses each
+ * path's usual coverage is right on no more than the cap of the film an opponent has of us by a given number of games; what that
+ * costs by the scores, and how far each path's usual coverage may go this week for it.
+ */
+export function remedyOf(input: RemedyInput): Remedy {
+  const { pairing_cap: cap, pairing_games: games, ban } = input.settings.menu;
+  const pressures = pairedPressures(input.snaps);
+  const paths = filmPaths(pressures);
+  const readable = paths.filter(({ snaps }) => snaps >= readableSnaps(cap));
+  const source = input.library && { library: input.library, scores: input.scores, ban };
+  const cells = source ? readable.flatMap((path) => swapCells(path, source)) : [];
+  const filmGames = Math.max(1, new Set(pressures.map(({ game }) => game)).size);
+  const problem = { paths, cells, filmGames, cap };
+  const guessRate = input.guesses.find(({ knows }) => knows === 'the path')?.share.estimate ?? 0;
+  const mend = guessRate > cap;
+  const byGames = Array.from({ length: MOST_GAMES }, (_, i) => swapPlan(problem, i + 1));
+  const plan = mend ? swapPlan(problem, games) : untouched(problem, games);
+  const stuck = readable.filter((path) => isOver(path, cap) && !cells.some((cell) => cell.path === path.path));
+  const told = {
+    cap,
+    guessRate,
+    games,
+    swaps: mend ? wholeSwaps(cells, plan) : [],
+    reaches: plan.reaches,
+    costPoints: plan.costPoints,
+    coming: plan.coming,
+    earliest: mend ? (byGames.find(({ needed, done }) => done >= needed - 1e-9)?.games ?? null) : 0,
+    byGames: mend ? byGames.map(({ byCell: _, ...rest }) => rest) : [],
+    tooRare: paths.filter((path) => !readable.includes(path)).map(({ path, snaps }) => ({ path, snaps })),
+    oneCoverage: stuck.map(({ path }) => path),
+    habits: paths.map((path) => habitOf(path, problem, plan)),
+  };
+  return { ...told, words: remedyWords(told, { library: input.library !== null, readable: readableSnaps(cap) }) };
+}
+
+function untouched(problem: SwapProblem, games: number): SwapPlan {
+  return swapPlan({ ...problem, cap: 1 }, games);
+}
+
+function isOver(path: FilmPath, cap: number): boolean {
+  return favouriteSnaps(path) > cap * path.snaps;
+}
+
+/** Whole snaps in place of expected ones, so that their sum is kept. */
+function wholeSwaps(cells: readonly SwapCell[], { byCell, done }: SwapPlan): Remedy['swaps'] {
+  if (byCell.length === 0) return [];
+  const whole = largestRemainder(byCell, Math.round(done));
+  return cells
+    .flatMap(({ situation, path, instead, coverage, cost }, i) => {
+      const snaps = whole[i] ?? 0;
+      return snaps === 0 ? [] : [{ situation, path, instead, coverage, snaps, costPoints: snaps * cost }];
+    })
+    .sort((a, b) => b.snaps - a.snaps);
+}
+
+/** How far the path's usual coverage may go on its coming snaps when the plan's swaps are made. */
+function habitOf(path: FilmPath, { cells, cap, filmGames }: SwapProblem, { byCell, games }: SwapPlan): PathHabit {
+  const swapped = byCell.reduce((sum, times, i) => sum + (cells[i]?.path === path.path ? times : 0), 0);
+  if (swapped === 0) return { path: path.path, snaps: path.snaps, limits: [] };
+  const ratio = games / filmGames;
+  const most = (favouriteSnaps(path) * ratio - swapped) / (path.snaps * ratio);
+  const limit = { coverage: favourite(path), most: Math.max(1 - cap, most) };
+  return { path: path.path, snaps: path.snaps, limits: [limit] };
+}

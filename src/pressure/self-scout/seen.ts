@@ -1,0 +1,56 @@
+import { type Film, numberAt, textAt } from '../../game/film.ts';
+import type { SituationCuts } from '../../game/week-settings.ts';
+import { type TellFeature, tellFeatures } from '../forecast/tell-feature.ts';
+import { outcomeAt } from '../snap/outcome.ts';
+
+/**
+ * What an opponent may go by before our snap: all we go by ourselves, and what is seen of a defense only: what came just
+ * before, the first snap of a series, a look shown early.
+ */
+export function seenBefore(film: Film, cuts: SituationCuts): readonly TellFeature[] {
+  const before = snapsBefore(film);
+  return [
+    ...tellFeatures(film, cuts),
+    { name: 'after a big play', wordsAt: (i) => afterBigPlay(film, before[i]) },
+    { name: 'series', wordsAt: (i) => seriesWords(film, i, before[i]) },
+    { name: 'shown early', wordsAt: (i) => SHOWN[textAt(film, 'shown_early', i) ?? ''] },
+  ];
+}
+
+const SHOWN: Readonly<Record<string, string>> = { yes: 'look shown early', no: 'look held' };
+
+/** The snap before each one in its game, by its number where charted, else by the order of the sheet. */
+function snapsBefore(film: Film): (number | undefined)[] {
+  const games = new Map<string, number[]>();
+  for (let i = 0; i < film.size; i++) {
+    const game = textAt(film, 'game', i) ?? '';
+    const rows = games.get(game);
+    if (rows) rows.push(i);
+    else games.set(game, [i]);
+  }
+  const before = new Array<number | undefined>(film.size).fill(undefined);
+  for (const rows of games.values()) {
+    const numbered = rows.every((row) => numberAt(film, 'snap', row) !== undefined);
+    const order = numbered
+      ? rows.sort((a, b) => (numberAt(film, 'snap', a) ?? 0) - (numberAt(film, 'snap', b) ?? 0))
+      : rows;
+    order.forEach((row, i) => {
+      before[row] = order[i - 1];
+    });
+  }
+  return before;
+}
+
+function afterBigPlay(film: Film, before: number | undefined): string | undefined {
+  const outcome = before === undefined ? undefined : outcomeAt(film, before);
+  if (outcome === undefined) return undefined;
+  return outcome === 'explosive' ? 'after a big play of theirs' : 'after no big play';
+}
+
+function seriesWords(film: Film, index: number, before: number | undefined): string | undefined {
+  const drive = numberAt(film, 'drive', index);
+  if (drive === undefined) return undefined;
+  const earlier = before === undefined ? undefined : numberAt(film, 'drive', before);
+  if (before !== undefined && earlier === undefined) return undefined;
+  return earlier === drive ? 'later in the series' : 'first snap of a series';
+}

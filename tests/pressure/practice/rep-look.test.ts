@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest';
+import { FAMILIES } from '../../../src/game/vocabulary.ts';
+import { LOOK_KINDS, type LookKind } from '../../../src/pressure/practice/look-card-kind.ts';
+import { DECIDING_LOOKS, requiredLooks } from '../../../src/pressure/practice/rep-look.ts';
+import { repWatch } from '../../../src/pressure/practice/rep-watch.ts';
+import type { ScoreChapter } from '../../../src/pressure/score/score-result.ts';
+
+const points = { mean: 0, low: 0, high: 0 };
+const scores = {
+  calls: [
+    {
+      call: 'Latch',
+      situation: 'third_long',
+      points,
+      byAnswer: [
+        { answer: 'run', points: -2 },
+        { answer: 'quick', points: -0.5 },
+      ],
+    },
+    { call: 'Latch', situation: 'first_ten', points, byAnswer: [{ answer: 'quick', points: -4 }] },
+  ],
+} as unknown as ScoreChapter;
+const shares = new Map<LookKind, number>([
+  ['run', 0.5],
+  ['quick', 0.3],
+  ['wide_release', 0.2],
+]);
+
+describe('looks a call must be seen against', () => {
+  it('are its likeliest, its worst where it is called, and what its rule was made for', () => {
+    const input = { call: 'Latch', family: 'peel' as const, shares, scores };
+    expect(requiredLooks({ ...input, situations: new Map([['third_long', 4]]) })).toEqual([
+      { look: 'run', reasons: ['likeliest', 'worst'] },
+      { look: 'wide_release', reasons: ['deciding'] },
+      { look: 'inside_release', reasons: ['deciding'] },
+    ]);
+    const onFirst = requiredLooks({ ...input, situations: new Map([['first_ten', 4]]) });
+    expect(onFirst.find(({ look }) => look === 'quick')).toEqual({ look: 'quick', reasons: ['worst'] });
+  });
+
+  it('a call without a score has no worst look', () => {
+    const found = requiredLooks({ call: 'Unknown', family: 'hot', shares, scores, situations: new Map() });
+    expect(found.flatMap(({ reasons }) => reasons)).toEqual(['likeliest', 'deciding', 'deciding']);
+  });
+
+  it.each([
+    ['peel', ['wide_release', 'inside_release'], 'TRADE 3(f): the peel rule is the back wide and the back inside'],
+    ['add_on', ['screen', 'max_protection'], 'TRADE 3(h): strong against max protection, weak against the screen'],
+    ['four_under', ['trips_deep'], 'TRADE 3(b): weak against trips and four verticals'],
+  ] as const)('%s is decided by %j (%s)', (family, looks, _source) => {
+    expect(DECIDING_LOOKS[family]).toEqual(looks);
+  });
+
+  it('every family has a deciding look and every pair something to watch', () => {
+    for (const family of FAMILIES) {
+      expect(DECIDING_LOOKS[family].length).toBeGreaterThan(0);
+      for (const { id } of LOOK_KINDS) expect(repWatch(family, id)).toMatch(/\w{3}/);
+    }
+    expect(repWatch('add_on', 'screen')).toContain('stays in the deep middle');
+  });
+});
