@@ -83,8 +83,11 @@ export function digamma(x: number): number {
   return cephes.psi(x);
 }
 
-/** The largest exponent whose exponential is a double, and the largest argument of a gamma function that is one. */
-const LARGEST = { logarithm: 709.78, gamma: 171.624 } as const;
+/**
+ * The largest exponent whose exponential is a double, and the largest argument with a gamma that is one: MAXLOG and
+ * MAXGAM of Moshier, Cephes Mathematical Library (from memory; a test checks the edge against the library itself).
+ */
+const LARGEST = { logarithm: 709.782712893384, gamma: 171.6243769563027 } as const;
 
 /**
  * Where Cephes multiplies the gammas of the two shapes although the product is no double, and so returns 0: their sum

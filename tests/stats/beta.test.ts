@@ -1,3 +1,4 @@
+import stdlibCdf from '@stdlib/stats-base-dists-beta-cdf';
 import stdlibQuantile from '@stdlib/stats-base-dists-beta-quantile';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -75,6 +76,29 @@ describe('beta distribution', () => {
       }),
       { numRuns: 300 },
     );
+  });
+
+  /** Shape sums around the largest argument with a gamma that is a double, small shapes, and where to ask. */
+  const edge = Array.from({ length: 41 }, (_, i) => 171.6235 + i * 0.00003)
+    .concat(171.6243769563, 171.6243769564)
+    .flatMap((sum) => [0.004, 0.05, 0.122, 0.5, 0.93].map((small) => ({ small, large: sum - small })))
+    .flatMap((shapes) => [1e-6, 1e-4, 0.001, 0.01, 0.05].map((x) => ({ ...shapes, x })));
+
+  it('agrees with @stdlib/stats-base-dists-beta-cdf on a fine grid around the edge of the gamma function', () => {
+    const errors = edge.flatMap(({ small, large, x }) => [
+      Math.abs(betaCdf(x, small, large) - stdlibCdf(x, small, large)),
+      Math.abs(betaCdf(1 - x, large, small) - stdlibCdf(1 - x, large, small)),
+    ]);
+    expect(errors).toHaveLength(2150);
+    // The error the docstring owns up to, which Cephes' logarithms of gammas bring in above the edge.
+    expect(Math.max(...errors)).toBeLessThan(2e-8);
+  });
+
+  it('quantiles agree with @stdlib/stats-base-dists-beta-quantile around that edge', () => {
+    const errors = edge.map(({ small, large }) =>
+      Math.abs(betaQuantile(0.3, small, large) - stdlibQuantile(0.3, small, large)),
+    );
+    expect(Math.max(...errors)).toBeLessThan(1e-9);
   });
 
   it('Beta(1, 1) is the uniform distribution', () => {
