@@ -32,11 +32,12 @@ const common = {
 
 // What the check shares with the rest of the program, or asks for in few runs, stands apart under a name of its own.
 const apart = {
-  'exit-code': 'src/commands/exit-code.ts',
+  'user-problem': 'src/season/user-problem.ts',
   'late/yaml-file': 'src/ingest/yaml-file.ts',
   'late/profile': 'src/ingest/profile.ts',
   'late/formation-schema': 'src/ingest/formation/formation-schema.ts',
   'late/workbook-text': 'src/commands/workbook-text.ts',
+  'late/disk-solver': 'src/commands/disk-solver.ts',
 };
 const check = { check: 'src/commands/check.ts' };
 const program = await build({

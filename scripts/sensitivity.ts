@@ -1,11 +1,12 @@
 // Scores under halved and doubled judgement weight, for every scenario and the demo week: npx tsx scripts/sensitivity.ts
 // Prints points saved per ten snaps by family, and which of a coordinator's expectations still hold.
-import { readWeek } from '../src/commands/read-week.ts';
-import { readSeasonFolder } from '../src/commands/season-folder.ts';
+import { diskWeek } from '../src/commands/disk-season.ts';
 import { FAMILIES } from '../src/game/vocabulary.ts';
 import type { WeekSettings } from '../src/game/week-settings.ts';
 import { forecastWeek } from '../src/pressure/forecast/forecast.ts';
 import { protectionChapter } from '../src/pressure/protection/protection-chapter.ts';
+import { readWeek } from '../src/season/read-week.ts';
+import { readSeasonFolder } from '../src/season/season-folder.ts';
 import { inventedSettings } from '../tests/pressure/invented-offense.ts';
 import { type ExpectedScores, expectedScores, racedInput } from '../tests/pressure/score/expected-scores.ts';
 import { SCENARIOS, scenarioChart } from '../tests/pressure/score/scenario/scenarios.ts';
@@ -28,7 +29,7 @@ for (const scenario of SCENARIOS) {
   }
 }
 
-const week = await readWeek(await readSeasonFolder('data/demo/season/week-09'));
+const week = await readWeek(await readSeasonFolder(diskWeek('data/demo/season/week-09')));
 const forecast = forecastWeek({ ...week, seed: week.settings.seed });
 const seen = { ...week, forecast, seed: week.settings.seed };
 const protection = protectionChapter(seen);

@@ -1,9 +1,10 @@
 #!/usr/bin/env node
 import { Command, CommanderError, Option } from 'commander';
-import { CommandProblem, EXIT } from './commands/exit-code.ts';
+import { EXIT } from './commands/exit-code.ts';
 import { optimizeLate } from './commands/optimize-late.ts';
 import { processTerminal } from './commands/terminal.ts';
-import { VERSION } from './commands/version.ts';
+import { UserProblem } from './season/user-problem.ts';
+import { VERSION } from './season/version.ts';
 
 optimizeLate(process.versions.node);
 const terminal = processTerminal();
@@ -194,7 +195,7 @@ function finish(code: number): void {
 
 function failed(error: unknown): number {
   if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.usage;
-  if (error instanceof CommandProblem) {
+  if (error instanceof UserProblem) {
     terminal.note(error.message);
     return error.kind === 'usage' ? EXIT.usage : EXIT.faults;
   }

@@ -1,18 +1,14 @@
 import { readFile } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
-import { type Film, joinFilms } from '../game/film.ts';
-import { readSheet } from '../ingest/read-sheet.ts';
-import { describeGroup, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
-import { type Adjustment, adjustWeek } from '../pressure/halftime/adjust.ts';
-import type { WeekPlan } from '../pressure/plan/week-plan.ts';
+import { join } from 'node:path';
+import type { Adjustment } from '../pressure/halftime/adjust.ts';
 import { habitWords, warningWords } from '../report/adjust/half-time-words.ts';
-import { CommandProblem, EXIT } from './exit-code.ts';
-import { inputsPrint } from './seal.ts';
-import { type FoundFile, holdsOpponent, readSeasonFolder, readSheets } from './season-folder.ts';
-import { savedPlan } from './sunday-plan.ts';
+import { halftimePages } from '../season/halftime-pages.ts';
+import type { FoundFile } from '../season/season-folder.ts';
+import { UserProblem } from '../season/user-problem.ts';
+import { diskWeek } from './disk-season.ts';
+import { EXIT } from './exit-code.ts';
 import { tableText } from './table-text.ts';
 import type { Terminal } from './terminal.ts';
-import { unreadFiles } from './unread-files.ts';
 import { writeFiles } from './write-files.ts';
 
 /** Flags of the adjust command. */
@@ -22,47 +18,17 @@ export interface AdjustOptions {
   readonly json?: boolean;
 }
 
-/** Groups of problems named before the rest is only counted. */
+/** Habits named on the terminal before the rest is left to the page. */
 const NAMED = 8;
 
 /** Brings Sunday's plan up to date with the snaps charted tonight; may be run again after every series. */
 export async function adjust(weekFolder: string, options: AdjustOptions, terminal: Terminal): Promise<number> {
-  const live = await readLive(weekFolder, options.live ?? []);
-  for (const group of live.named) terminal.note(group);
-  const plan = await sundayPlan(weekFolder, terminal);
-  const update = adjustWeek(plan, live.chart);
-  const { renderHalfTime } = await import('../report/adjust/render-half-time.ts');
-  const written = await writeFiles(options.output ?? join(weekFolder, 'out'), [
-    { name: 'half-time.html', text: await renderHalfTime(update, live.faults) },
-    { name: 'half-time.json', text: `${JSON.stringify(update, null, 1)}\n` },
-  ]);
+  const given = await namedFiles(options.live ?? []);
+  const { update, faults, pages } = await halftimePages(diskWeek(weekFolder), terminal, given);
+  const written = await writeFiles(options.output ?? join(weekFolder, 'out'), pages);
   terminal.out(options.json ? `${JSON.stringify(update, null, 2)}\n` : updateText(update));
   for (const path of written) terminal.note(`Wrote ${path}`);
-  return live.faults > 0 ? EXIT.faults : EXIT.fine;
-}
-
-interface LiveReading {
-  readonly chart: Film;
-  readonly faults: number;
-  readonly named: readonly string[];
-}
-
-async function readLive(weekFolder: string, named: readonly string[]): Promise<LiveReading> {
-  const files =
-    named.length > 0 ? await namedFiles(named) : await readSheets(resolve(weekFolder), weekFolder, /^live/i);
-  if (files.length === 0)
-    throw new CommandProblem(
-      'usage',
-      [`${weekFolder} holds no live….csv; name the sheet with --live <file>`, ...(await unreadFiles(weekFolder))].join(
-        '\n',
-      ),
-    );
-  const readings = files.map((file) => readSheet(file, { kind: 'live' }));
-  const problems = readings.flatMap((reading) => reading.problems);
-  const faults = readings.reduce((sum, { rejected }) => sum + rejected.length, 0);
-  const chart = joinFilms(readings.map((reading) => reading.chart));
-  if (chart.size === 0) throw new CommandProblem('faults', ['no usable snap was found', ...lines(problems)].join('\n'));
-  return { chart, faults, named: lines(problems) };
+  return faults > 0 ? EXIT.faults : EXIT.fine;
 }
 
 async function namedFiles(names: readonly string[]): Promise<FoundFile[]> {
@@ -70,35 +36,11 @@ async function namedFiles(names: readonly string[]): Promise<FoundFile[]> {
     names.map(async (file) => {
       const bytes = await readFile(file).catch((error: NodeJS.ErrnoException) => {
         const reason = error.code === 'ENOENT' ? 'there is no such file' : error.message;
-        throw new CommandProblem('usage', `cannot read ${file}: ${reason}`, { cause: error });
+        throw new UserProblem('usage', `cannot read ${file}: ${reason}`, { cause: error });
       });
       return { file, bytes };
     }),
   );
-}
-
-function lines(problems: readonly RowProblem[]): string[] {
-  const { groups, restProblems } = groupProblems(problems, NAMED);
-  return [...groups.map(describeGroup), ...(restProblems > 0 ? [`… and ${restProblems} more`] : [])];
-}
-
-/** The saved plan where it was made from the very files of the season; else it is worked out again from them. */
-async function sundayPlan(weekFolder: string, terminal: Terminal): Promise<WeekPlan> {
-  const saved = await savedPlan(weekFolder);
-  if (saved.kind === 'sound') {
-    if (!(await holdsOpponent(weekFolder))) return planAlone(saved.value, terminal);
-    if (saved.seal.inputs === inputsPrint(await readSeasonFolder(weekFolder))) return saved.value;
-  }
-  const { plannedWeek } = await import('./week-plan-source.ts');
-  return (await plannedWeek(weekFolder, terminal)).plan;
-}
-
-/** At the field there may be no more than the plan and tonight's sheet. */
-function planAlone(plan: WeekPlan, terminal: Terminal): WeekPlan {
-  terminal.note(
-    `There is no opponent….csv here to hold out/report.json to; it is taken as Sunday's plan for ${plan.opponent}`,
-  );
-  return plan;
 }
 
 function updateText(update: Adjustment): string {

@@ -14,13 +14,15 @@ import { isWorkbookName } from '../ingest/read-workbook.ts';
 import { describeProblem } from '../ingest/row-problem.ts';
 import { readYaml } from '../ingest/yaml-file.ts';
 import { isTooLong } from '../ingest/yaml-limits.ts';
+import type { OutputFile } from '../season/store.ts';
+import { UserProblem } from '../season/user-problem.ts';
 import { type AdoptedSheet, adoptJson, adoptText } from './adopt-text.ts';
 import { answeredDraft } from './answered-draft.ts';
 import { somebodyThere } from './ask-questions.ts';
-import { CommandProblem, EXIT } from './exit-code.ts';
+import { EXIT } from './exit-code.ts';
 import type { Terminal } from './terminal.ts';
 import { workbookText } from './workbook-text.ts';
-import { type OutputFile, writeFiles } from './write-files.ts';
+import { writeFiles } from './write-files.ts';
 
 /** Flags of the adopt command. */
 export interface AdoptOptions {
@@ -46,7 +48,7 @@ export async function adopt(sheet: string, options: AdoptOptions, terminal: Term
   const text = await sheetText(sheet);
   refuseEndless(text, sheet);
   const table = findTable(text);
-  if (table.rows.length === 0) throw new CommandProblem('faults', `no snaps were found in ${shown(sheet)}`);
+  if (table.rows.length === 0) throw new UserProblem('faults', `no snaps were found in ${shown(sheet)}`);
   const gameName = sheet === PASTED ? 'pasted sheet' : basename(sheet, extname(sheet));
   const request: DraftRequest = { table, kind, gameName, answers: await givenAnswers(options) };
   const draft = await answeredDraft(request, terminal, () => somebodyThere(terminal));
@@ -70,7 +72,7 @@ type AdoptKind = 'opponent' | 'own';
 function kindOf(sheet: string, given: string | undefined): AdoptKind {
   if (given === undefined) return /^ours/i.test(basename(sheet)) ? 'own' : 'opponent';
   if (given === 'opponent' || given === 'own') return given;
-  throw new CommandProblem('usage', `--kind takes opponent or own, got "${given}"`);
+  throw new UserProblem('usage', `--kind takes opponent or own, got "${given}"`);
 }
 
 interface OutputPlace {
@@ -85,7 +87,7 @@ function placeOf(sheet: string, kind: AdoptKind, output: string | undefined): Ou
   const copy = sheet === PASTED ? `${kind === 'own' ? 'ours' : 'opponent'}-pasted.csv` : undefined;
   if (output === undefined) {
     if (copy === undefined) return { folder: dirname(sheet), profile: name, copy };
-    throw new CommandProblem('usage', 'pasted text needs a place: name a folder with --output, such as season/week-03');
+    throw new UserProblem('usage', 'pasted text needs a place: name a folder with --output, such as season/week-03');
   }
   if (/\.ya?ml$/i.test(output)) return { folder: dirname(output), profile: basename(output), copy };
   return { folder: output, profile: name, copy };
@@ -94,7 +96,7 @@ function placeOf(sheet: string, kind: AdoptKind, output: string | undefined): Ou
 async function refuseExisting(path: string): Promise<void> {
   if ((await stat(path).catch(() => null)) === null) return;
   const message = `${path} is there already and stays as it is. Name another file with --output, or move it away first.`;
-  throw new CommandProblem('usage', message);
+  throw new UserProblem('usage', message);
 }
 
 async function sheetText(sheet: string): Promise<string> {
@@ -102,11 +104,11 @@ async function sheetText(sheet: string): Promise<string> {
   if (isWorkbookName(sheet)) {
     const reading = await workbookText(bytes);
     if (reading.kind === 'sheet') return reading.csv;
-    throw new CommandProblem('faults', `${sheet} ${reading.reason}`);
+    throw new UserProblem('faults', `${sheet} ${reading.reason}`);
   }
   const decoded = decodeText(bytes);
   if (decoded.kind === 'text') return decoded.text;
-  throw new CommandProblem('faults', `${shown(sheet)} ${decoded.reason}`);
+  throw new UserProblem('faults', `${shown(sheet)} ${decoded.reason}`);
 }
 
 /** More columns than any chart of snaps has; judgement. Every column is held to every other, so far more would take hours. */
@@ -115,30 +117,30 @@ const MOST_COLUMNS = 500;
 /** A longer text is no cell of a chart, but what a lost quotation mark makes of half a sheet; judgement. */
 const LONGEST_CELL = 10_000;
 
-/** @throws CommandProblem when the sheet has far more columns, or longer cells, than could be told apart */
+/** @throws UserProblem when the sheet has far more columns, or longer cells, than could be told apart */
 function refuseEndless(text: string, sheet: string): void {
   const { data } = Papa.parse<string[]>(text);
   const columns = data.reduce((most, row) => Math.max(most, row.length), 0);
   const longRow = data.findIndex((row) => row.some((cell) => cell.length > LONGEST_CELL));
   if (columns > MOST_COLUMNS) {
     const message = `${shown(sheet)} has ${columns} columns; a chart of snaps has some dozens. Take out what is no part of it (at most ${MOST_COLUMNS}).`;
-    throw new CommandProblem('faults', message);
+    throw new UserProblem('faults', message);
   }
   if (longRow < 0) return;
   const message = `${shown(sheet)} holds a cell of more than ${LONGEST_CELL} characters in row ${longRow + 1}; is a quotation mark missing?`;
-  throw new CommandProblem('faults', message);
+  throw new UserProblem('faults', message);
 }
 
-/** @throws CommandProblem when the codes of the sheet are more, or longer, than a settings file can hold */
+/** @throws UserProblem when the codes of the sheet are more, or longer, than a settings file can hold */
 function refuseLong(profile: string, sheet: string): void {
   if (isTooLong(profile))
-    throw new CommandProblem('faults', `${shown(sheet)} holds more codes, or longer ones, than a profile can.`);
+    throw new UserProblem('faults', `${shown(sheet)} holds more codes, or longer ones, than a profile can.`);
 }
 
 async function readBytes(path: string): Promise<Uint8Array> {
   return readFile(path).catch((error: NodeJS.ErrnoException) => {
     const said = error.code === undefined ? undefined : MISSING[error.code];
-    throw new CommandProblem('usage', said ? `${said} ${path}` : `cannot read ${path}: ${error.message}`, {
+    throw new UserProblem('usage', said ? `${said} ${path}` : `cannot read ${path}: ${error.message}`, {
       cause: error,
     });
   });
@@ -161,7 +163,7 @@ async function givenAnswers({ answers, answer = [] }: AdoptOptions): Promise<Rea
   const typed = answer.map((text): [string, string] => {
     const at = text.lastIndexOf('=');
     if (at > 0) return [text.slice(0, at), text.slice(at + 1)];
-    throw new CommandProblem('usage', `--answer takes key=value, got "${text}"`);
+    throw new UserProblem('usage', `--answer takes key=value, got "${text}"`);
   });
   return new Map([...Object.entries(filed), ...typed].map(([key, value]) => [answerKey(key), value]));
 }
@@ -169,7 +171,7 @@ async function givenAnswers({ answers, answer = [] }: AdoptOptions): Promise<Rea
 async function readAnswers(path: string): Promise<Record<string, string>> {
   const reading = readYaml(await readBytes(path), answersSchema, path);
   if (reading.kind === 'value') return reading.value;
-  throw new CommandProblem('usage', reading.problems.map(describeProblem).join('\n'));
+  throw new UserProblem('usage', reading.problems.map(describeProblem).join('\n'));
 }
 
 /** The sheet read through the profile as it stands in its file. */

@@ -4,7 +4,8 @@ import { readSheet } from '../ingest/read-sheet.ts';
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
 import { type ChartAgreement, compareCharts } from '../pressure/agreement/chart-agreement.ts';
 import type { FieldAgreement } from '../pressure/agreement/field.ts';
-import { CommandProblem, EXIT } from './exit-code.ts';
+import { UserProblem } from '../season/user-problem.ts';
+import { EXIT } from './exit-code.ts';
 import { tableText } from './table-text.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -30,7 +31,7 @@ export async function agree(
   const one = await readChart(first, terminal);
   const other = await readChart(second, terminal);
   const result = compareCharts(one.chart, other.chart);
-  if (result.kind === 'cannot match') throw new CommandProblem('faults', `cannot compare: ${result.reason}`);
+  if (result.kind === 'cannot match') throw new UserProblem('faults', `cannot compare: ${result.reason}`);
   terminal.out(options.json ? `${JSON.stringify({ first, second, ...result }, null, 2)}\n` : agreementText(result));
   return one.faults + other.faults > 0 ? EXIT.faults : EXIT.fine;
 }
@@ -38,7 +39,7 @@ export async function agree(
 async function readChart(file: string, terminal: Terminal): Promise<{ chart: Film; faults: number }> {
   const bytes = await readFile(file).catch((error: NodeJS.ErrnoException) => {
     const reason = error.code === 'ENOENT' ? 'there is no such file' : error.message;
-    throw new CommandProblem('usage', `cannot read ${file}: ${reason}`, { cause: error });
+    throw new UserProblem('usage', `cannot read ${file}: ${reason}`, { cause: error });
   });
   const theirs = readSheet({ file, bytes }, { kind: 'opponent' });
   const ownCall = theirs.unmapped.some((header) => /^(call|coverage)$/i.test(header.trim()));
@@ -46,7 +47,7 @@ async function readChart(file: string, terminal: Terminal): Promise<{ chart: Fil
   const { groups, restProblems } = groupProblems(reading.problems, NAMED);
   for (const group of groups) terminal.note(describeGroup(group));
   if (restProblems > 0) terminal.note(`… and ${restProblems} more`);
-  if (reading.chart.size === 0) throw new CommandProblem('faults', `${file} holds no usable snap`);
+  if (reading.chart.size === 0) throw new UserProblem('faults', `${file} holds no usable snap`);
   return { chart: reading.chart, faults: reading.rejected.length };
 }
 

@@ -1,15 +1,15 @@
 import { draftProfile, type ProfileDraft } from '../ingest/adopt/draft-profile.ts';
 import type { DraftRequest } from '../ingest/adopt/draft-state.ts';
 import { answerKey } from '../ingest/adopt/question.ts';
+import { UserProblem } from '../season/user-problem.ts';
 import type { Ask, Asker } from './ask-questions.ts';
-import { CommandProblem } from './exit-code.ts';
 import type { Terminal } from './terminal.ts';
 
 /**
  * The draft, with what somebody at the terminal answered.
  *
  * @param findAsker - asked for only when there are questions; gives nobody where nobody sits
- * @throws CommandProblem when he breaks off
+ * @throws UserProblem when he breaks off
  */
 export async function answeredDraft(
   request: DraftRequest,
@@ -32,7 +32,7 @@ export async function answeredDraft(
   } finally {
     asker.close();
   }
-  throw new CommandProblem('usage', 'broken off; nothing was written');
+  throw new UserProblem('usage', 'broken off; nothing was written');
 }
 
 /** Asks one question after the other; every answer may settle others and bring new ones. */

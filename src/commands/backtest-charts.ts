@@ -8,9 +8,10 @@ import { describeProblem, type RowProblem } from '../ingest/row-problem.ts';
 import { checkAcross } from '../ingest/snap-checks.ts';
 import { readYamlQuickly } from '../ingest/yaml-file-quick.ts';
 import { withOffense } from '../pressure/plan/name-offense.ts';
-import { CommandProblem } from './exit-code.ts';
-import { readWeek } from './read-week.ts';
-import { type FoundFile, readOne, readSeasonFolder, readSheets } from './season-folder.ts';
+import { readWeek } from '../season/read-week.ts';
+import { type FoundFile, readOne, readSeasonFolder, readSheets } from '../season/season-folder.ts';
+import { UserProblem } from '../season/user-problem.ts';
+import { diskPlace, diskWeek } from './disk-season.ts';
 
 /** The film of a backtest: every path's snaps as one chart. */
 export interface BacktestCharts {
@@ -35,7 +36,7 @@ export interface BacktestCharts {
  * or a sheet (all offenses in it are tested). A row that two paths share counts once.
  *
  * @param profile - file that says how sheets outside week folders are read
- * @throws CommandProblem when a path is not there or a sheet, week or profile cannot be read
+ * @throws UserProblem when a path is not there or a sheet, week or profile cannot be read
  */
 export async function readBacktestCharts(
   paths: readonly string[],
@@ -77,15 +78,17 @@ interface PathReading {
 
 async function readPath(path: string, profile: Profile | null): Promise<PathReading> {
   const about = await stat(path).catch(() => null);
-  if (about === null) throw new CommandProblem('usage', `there is no file or folder ${path}`);
+  if (about === null) throw new UserProblem('usage', `there is no file or folder ${path}`);
   if (!about.isDirectory()) return readLoose(path, await sheetOf(path), profile);
   const names = await readdir(path);
   if (names.some((name) => /^opponent/i.test(name))) return readWeekFolder(path);
-  return readLoose(path, await readSheets(path, path, OTHER_OFFENSES), profile);
+  return readLoose(path, await readSheets(diskPlace(path), '', OTHER_OFFENSES), profile);
 }
 
 async function readWeekFolder(path: string): Promise<PathReading> {
-  const { chart, archive, counts, settings, opponent, problems, faults } = await readWeek(await readSeasonFolder(path));
+  const { chart, archive, counts, settings, opponent, problems, faults } = await readWeek(
+    await readSeasonFolder(diskWeek(path)),
+  );
   const { offense: _, ...others } = chart.columns;
   return {
     tested: withOffense({ ...chart, columns: others }, opponent),
@@ -98,8 +101,7 @@ async function readWeekFolder(path: string): Promise<PathReading> {
 }
 
 function readLoose(path: string, files: readonly FoundFile[], profile: Profile | null): PathReading {
-  if (files.length === 0)
-    throw new CommandProblem('usage', `${path} holds no sheet of snaps (.csv, .tsv, .txt, .xlsx)`);
+  if (files.length === 0) throw new UserProblem('usage', `${path} holds no sheet of snaps (.csv, .tsv, .txt, .xlsx)`);
   const readings = files.map((file) => readSheet(file, profile ? { kind: 'opponent', profile } : { kind: 'opponent' }));
   const charts = readings.map(({ chart }, i) => withOffense(chart, files[i]?.file ?? path));
   const repeats = checkAcross(charts);
@@ -118,15 +120,15 @@ function readLoose(path: string, files: readonly FoundFile[], profile: Profile |
 
 function sheetOf(path: string): Promise<FoundFile[]> {
   const name = basename(path).replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&');
-  return readSheets(dirname(path), dirname(path), new RegExp(`^${name}$`));
+  return readSheets(diskPlace(dirname(path)), '', new RegExp(`^${name}$`));
 }
 
 async function readProfile(path: string): Promise<Profile> {
-  const found = await readOne(dirname(path), dirname(path), basename(path));
-  if (found === null) throw new CommandProblem('usage', `there is no profile ${path}`);
+  const found = await readOne(diskPlace(dirname(path)), '', basename(path));
+  if (found === null) throw new UserProblem('usage', `there is no profile ${path}`);
   const reading = await readYamlQuickly(found.bytes, profileSchema, found.file);
   if (reading.kind === 'value') return reading.value;
-  throw new CommandProblem('faults', reading.problems.map(describeProblem).join('\n'));
+  throw new UserProblem('faults', reading.problems.map(describeProblem).join('\n'));
 }
 
 /** The charts without rows that one before them holds. */

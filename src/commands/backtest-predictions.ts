@@ -5,7 +5,7 @@ import { type CsvCell, toCsv } from '../ingest/write-csv.ts';
 import type { ReplayedGame } from '../pressure/forecast/backtest/backtest.ts';
 import type { Predict } from '../pressure/forecast/backtest/forecast-method.ts';
 import { NOT_KNOWN } from '../pressure/snap/not-known.ts';
-import { CommandProblem } from './exit-code.ts';
+import { UserProblem } from '../season/user-problem.ts';
 import { writeFiles } from './write-files.ts';
 
 /** What a backtest forecast, snap by snap, on its way to a file. */
@@ -43,7 +43,7 @@ export interface PredictionSource {
  * One line for every snap and target of the games forecast: the shares of both chains by class, and the class that came,
  * blank where it was not charted or the question did not arise.
  *
- * @throws CommandProblem when its folder is not there, before anything is worked out
+ * @throws UserProblem when its folder is not there, before anything is worked out
  */
 export async function predictionFile(path: string, { chart, additive }: PredictionSource): Promise<PredictionFile> {
   await requirePlace(path);
@@ -59,9 +59,9 @@ export async function predictionFile(path: string, { chart, additive }: Predicti
 async function requirePlace(path: string): Promise<void> {
   const folder = await stat(dirname(path)).catch(() => null);
   if (!folder?.isDirectory())
-    throw new CommandProblem('usage', `there is no folder ${dirname(path)} to write ${path} into`);
+    throw new UserProblem('usage', `there is no folder ${dirname(path)} to write ${path} into`);
   const there = await stat(path).catch(() => null);
-  if (there?.isDirectory()) throw new CommandProblem('usage', `${path} is a folder; name the file of the predictions`);
+  if (there?.isDirectory()) throw new UserProblem('usage', `${path} is a folder; name the file of the predictions`);
 }
 
 function gameRows(replayed: ReplayedGame, chart: Film, columns: readonly ShareColumn[]): CsvCell[][] {

@@ -4,10 +4,11 @@ import { backtest as judge } from '../pressure/forecast/backtest/backtest.ts';
 import { type BacktestFilm, backtestFilm, sameWeekTwice } from '../pressure/forecast/backtest/backtest-film.ts';
 import { backtestWindows, type WindowRule } from '../pressure/forecast/backtest/backtest-window.ts';
 import { FORECAST_METHODS } from '../pressure/forecast/backtest/forecast-methods.ts';
+import { UserProblem } from '../season/user-problem.ts';
 import { type BacktestCharts, readBacktestCharts } from './backtest-charts.ts';
 import { predictionFile } from './backtest-predictions.ts';
 import { backtestText } from './backtest-text.ts';
-import { CommandProblem, EXIT } from './exit-code.ts';
+import { EXIT } from './exit-code.ts';
 import { progressBar } from './progress-bar.ts';
 import { requireSeed } from './seed-option.ts';
 import type { Terminal } from './terminal.ts';
@@ -64,7 +65,7 @@ export async function backtest(
 function requireGames(text: string): number | 'all' {
   if (text === 'all') return 'all';
   if (/^[1-9]\d{0,2}$/.test(text)) return Number(text);
-  throw new CommandProblem('usage', `--games takes a whole number from 1 on, or "all"; got "${text}"`);
+  throw new UserProblem('usage', `--games takes a whole number from 1 on, or "all"; got "${text}"`);
 }
 
 /** Seed of the sample when none is given. */
@@ -72,18 +73,18 @@ const DEFAULT_SEED = '1';
 
 function requireSample({ sample, seed }: BacktestOptions) {
   if (sample === undefined) {
-    if (seed !== undefined) throw new CommandProblem('usage', '--seed decides which games --sample draws; give both');
+    if (seed !== undefined) throw new UserProblem('usage', '--seed decides which games --sample draws; give both');
     return undefined;
   }
   if (!/^[1-9]\d{0,6}$/.test(sample)) {
-    throw new CommandProblem('usage', `--sample takes a number of games from 1 on, got "${sample}"`);
+    throw new UserProblem('usage', `--sample takes a number of games from 1 on, got "${sample}"`);
   }
   return { games: Number(sample), seed: requireSeed(seed ?? DEFAULT_SEED) };
 }
 
 function requireSeasons(paths: readonly string[], options: BacktestOptions): void {
   if (!options.earlierSeasons || paths.length > 1) return;
-  throw new CommandProblem(
+  throw new UserProblem(
     'usage',
     'no column tells the season, so --earlier-seasons takes each path for one season, the earliest first; give two or more',
   );
@@ -99,7 +100,7 @@ function tellProblems({ problems, tallies }: BacktestCharts, terminal: Terminal)
 
 function filmOf(charts: BacktestCharts, options: BacktestOptions, terminal: Terminal): BacktestFilm {
   if (options.earlierSeasons && charts.weeks) {
-    throw new CommandProblem(
+    throw new UserProblem(
       'usage',
       "--earlier-seasons takes sheets or folders of sheets: a week folder's archive does not say its season",
     );
@@ -117,7 +118,7 @@ function filmOf(charts: BacktestCharts, options: BacktestOptions, terminal: Term
 function requireWindows({ games }: BacktestFilm, rule: WindowRule): void {
   if (backtestWindows(games, rule).length > 0) return;
   const found = games.length === 0 ? 'no usable snap was found' : 'no offense has two games';
-  throw new CommandProblem(
+  throw new UserProblem(
     'faults',
     `nothing can be judged: ${found}. A sheet names its games in the column "game" and its offenses in "offense"; a sheet that names none is one offense of its own.`,
   );

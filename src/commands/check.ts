@@ -1,10 +1,11 @@
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
 import type { SoundnessFault } from '../pressure/protection/protection-result.ts';
 import { checkLibrary } from '../pressure/soundness/soundness.ts';
+import { readWeek, type WeekInputs } from '../season/read-week.ts';
+import { readSeasonFolder } from '../season/season-folder.ts';
+import { diskWeek } from './disk-season.ts';
 import { EXIT } from './exit-code.ts';
 import { formationText } from './formation-text.ts';
-import { readWeek, type WeekInputs } from './read-week.ts';
-import { readSeasonFolder } from './season-folder.ts';
 import { tableText } from './table-text.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -17,7 +18,7 @@ export async function check(
   options: { readonly json?: boolean },
   terminal: Terminal,
 ): Promise<number> {
-  const week = await readWeek(await readSeasonFolder(weekFolder));
+  const week = await readWeek(await readSeasonFolder(diskWeek(weekFolder)));
   const soundness = week.library ? checkLibrary(week.library) : [];
   terminal.out(options.json ? checkJson(week, soundness) : checkText(week, soundness));
   const unsound = soundness.some((fault) => !fault.declared);

@@ -4,11 +4,13 @@ import { countChart } from '../pressure/forecast/counts/count-chart.ts';
 import { ANY, COUNT_COLUMNS, countedSnaps, GAMES } from '../pressure/forecast/counts/count-row.ts';
 import { countsSql } from '../pressure/forecast/counts/counts-sql.ts';
 import { withOffense } from '../pressure/plan/name-offense.ts';
-import { CommandProblem, EXIT } from './exit-code.ts';
-import { readCountFile } from './read-counts.ts';
+import { readCountFile } from '../season/read-counts.ts';
+import { readWeek } from '../season/read-week.ts';
+import { readSeasonFolder } from '../season/season-folder.ts';
+import { UserProblem } from '../season/user-problem.ts';
+import { diskWeek } from './disk-season.ts';
+import { EXIT } from './exit-code.ts';
 import { bytesOf } from './read-disk.ts';
-import { readWeek } from './read-week.ts';
-import { readSeasonFolder } from './season-folder.ts';
 import { tableText } from './table-text.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -29,8 +31,8 @@ export async function counts(
   terminal: Terminal,
 ): Promise<number> {
   if (options.check !== undefined) return checkCounts(options.check, terminal);
-  if (weekFolder === undefined) throw new CommandProblem('usage', 'name the folder of a week, or a file with --check');
-  const { chart, archive, settings, faults } = await readWeek(await readSeasonFolder(weekFolder));
+  if (weekFolder === undefined) throw new UserProblem('usage', 'name the folder of a week, or a file with --check');
+  const { chart, archive, settings, faults } = await readWeek(await readSeasonFolder(diskWeek(weekFolder)));
   if (options.sql) {
     terminal.out(countsSql(settings.situations));
     return EXIT.fine;

@@ -1,7 +1,7 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { CommandProblem } from './exit-code.ts';
+import { UserProblem } from '../season/user-problem.ts';
 import { report } from './report.ts';
 import type { Terminal } from './terminal.ts';
 import { writeFiles } from './write-files.ts';
@@ -40,5 +40,5 @@ async function demoSeason(): Promise<string> {
     const path = fileURLToPath(new URL(place, import.meta.url));
     if (await isThere(path)) return path;
   }
-  throw new CommandProblem('faults', 'the demo season is missing from this installation');
+  throw new UserProblem('faults', 'the demo season is missing from this installation');
 }

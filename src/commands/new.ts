@@ -2,9 +2,11 @@ import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { formationTemplate } from '../ingest/formation/formation-template.ts';
 import { defenseTemplate, profileTemplate, sheetTemplate, weekTemplate } from '../ingest/templates.ts';
-import { CommandProblem, EXIT } from './exit-code.ts';
+import type { OutputFile } from '../season/store.ts';
+import { UserProblem } from '../season/user-problem.ts';
+import { EXIT } from './exit-code.ts';
 import type { Terminal } from './terminal.ts';
-import { type OutputFile, writeFiles } from './write-files.ts';
+import { writeFiles } from './write-files.ts';
 
 /**
  * Makes a season folder with commented templates, or a further week in a season that is there. Nothing is replaced: a
@@ -42,16 +44,16 @@ function weekFiles(week: string): OutputFile[] {
   ];
 }
 
-/** @throws CommandProblem unless the folder is a season that has no such week yet */
+/** @throws UserProblem unless the folder is a season that has no such week yet */
 function furtherWeek(folder: string, there: readonly string[], week: string): OutputFile[] {
   const isSeason = there.includes('defense.yaml') || there.some((name) => /^week-/i.test(name));
-  if (!isSeason) throw new CommandProblem('usage', `${folder} is not empty; nothing was made. Name a new folder.`);
+  if (!isSeason) throw new UserProblem('usage', `${folder} is not empty; nothing was made. Name a new folder.`);
   if (!there.includes(week)) return weekFiles(week);
   const place = join(folder, week);
-  throw new CommandProblem('usage', `${place} is there already; nothing was made. Name the next one with --week.`);
+  throw new UserProblem('usage', `${place} is there already; nothing was made. Name the next one with --week.`);
 }
 
 function weekName(text: string): string {
-  if (!/^\d{1,2}$/.test(text)) throw new CommandProblem('usage', `--week takes a number such as 3, got "${text}"`);
+  if (!/^\d{1,2}$/.test(text)) throw new UserProblem('usage', `--week takes a number such as 3, got "${text}"`);
   return `week-${text.padStart(2, '0')}`;
 }

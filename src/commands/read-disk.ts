@@ -1,5 +1,6 @@
-import { readdirSync, readFileSync, statSync } from 'node:fs';
-import { CommandProblem } from './exit-code.ts';
+import { lstatSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import type { FolderEntry } from '../season/store.ts';
+import { UserProblem } from '../season/user-problem.ts';
 
 // A command has nothing else to do while it reads, and a read that is handed to other threads and back costs several
 // times the processor time of one that is waited for.
@@ -7,7 +8,7 @@ import { CommandProblem } from './exit-code.ts';
 /**
  * The bytes of a file. `shown` is its path as the user would name it.
  *
- * @throws CommandProblem when it is no file or cannot be read: a sheet that is there is never left out in silence
+ * @throws UserProblem when it is no file or cannot be read: a sheet that is there is never left out in silence
  */
 export async function bytesOf(path: string, shown: string): Promise<Uint8Array> {
   try {
@@ -15,17 +16,24 @@ export async function bytesOf(path: string, shown: string): Promise<Uint8Array> 
   } catch (error) {
     throw cannotRead(shown, error);
   }
-  throw new CommandProblem('faults', `${shown} is not a file`);
+  throw new UserProblem('faults', `${shown} is not a file`);
+}
+
+/** Whether anything has that name, a link that leads nowhere too. */
+export function isThere(path: string): boolean {
+  return lstatSync(path, { throwIfNoEntry: false }) !== undefined;
 }
 
 /**
- * The names in a folder in name order; none when it is not there or is a file.
+ * What a folder holds, in name order; nothing when it is not there or is a file.
  *
- * @throws CommandProblem when it is there and cannot be read
+ * @throws UserProblem when it is there and cannot be read
  */
-export async function namesIn(folder: string, shown: string): Promise<string[]> {
+export async function entriesIn(folder: string, shown: string): Promise<FolderEntry[]> {
   try {
-    return readdirSync(folder).sort();
+    return readdirSync(folder, { withFileTypes: true })
+      .map((entry) => ({ name: entry.name, isFolder: entry.isDirectory() }))
+      .sort((left, right) => (left.name < right.name ? -1 : 1));
   } catch (error) {
     if (isAbsent(error)) return [];
     throw cannotRead(shown, error);
@@ -47,7 +55,7 @@ const REASONS: Readonly<Record<string, string>> = {
   ERR_FS_FILE_TOO_LARGE: 'it is larger than 2 GiB',
 };
 
-function cannotRead(shown: string, error: unknown): CommandProblem {
+function cannotRead(shown: string, error: unknown): UserProblem {
   const { code = '', message } = error as NodeJS.ErrnoException;
-  return new CommandProblem('faults', `cannot read ${shown}: ${REASONS[code] ?? message}`, { cause: error });
+  return new UserProblem('faults', `cannot read ${shown}: ${REASONS[code] ?? message}`, { cause: error });
 }

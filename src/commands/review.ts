@@ -1,16 +1,14 @@
-import { basename, join, resolve } from 'node:path';
+import { join } from 'node:path';
 import { LEAST_GRADED } from '../pressure/review/grade.ts';
-import { type Review, reviewWeek } from '../pressure/review/review.ts';
-import { type Season, seasonOf } from '../pressure/review/season.ts';
+import type { Review } from '../pressure/review/review.ts';
+import type { Season } from '../pressure/review/season.ts';
 import { reviewSentences } from '../report/review/review-words.ts';
 import { seasonSentences } from '../report/review/season-words.ts';
-import { earlierReviews } from './earlier-reviews.ts';
-import { CommandProblem, EXIT } from './exit-code.ts';
-import { type GameReading, readGame } from './read-game.ts';
-import { sealed, sealedText } from './seal.ts';
+import { mondayPages } from '../season/monday-pages.ts';
+import { diskWeek } from './disk-season.ts';
+import { EXIT } from './exit-code.ts';
 import { tableText } from './table-text.ts';
 import type { Terminal } from './terminal.ts';
-import { planSaidOnSunday } from './week-plan-source.ts';
 import { writeFiles } from './write-files.ts';
 
 /** Flags of the review command. */
@@ -21,39 +19,11 @@ export interface ReviewOptions {
 
 /** Judges Sunday's plan and our calls on the finished game, and puts the season so far together. */
 export async function review(weekFolder: string, options: ReviewOptions, terminal: Terminal): Promise<number> {
-  const { week, inputs, plan, sunday } = await planSaidOnSunday(weekFolder, terminal);
-  const played = await readGame(weekFolder, { opponent: plan.opponent, library: week.library });
-  for (const line of played.named) terminal.note(line);
-  if (played.game.size === 0)
-    throw new CommandProblem('faults', `no usable snap of ${plan.opponent} in the game sheet`);
-  const made = reviewWeek({
-    plan,
-    week: basename(resolve(weekFolder)),
-    sunday,
-    game: played.game,
-    ours: played.ours,
-    film: week.chart,
-    archive: week.archive,
-    earlierFilm: week.ownFilm,
-  });
-  const before = await earlierReviews(weekFolder);
-  for (const problem of before.problems) terminal.note(problem);
-  const reviews = [...before.reviews, made];
-  const season = seasonOf(reviews, before.notReviewed);
-  const { renderReview } = await import('../report/review/render-review.ts');
-  const { renderSeason } = await import('../report/review/render-season.ts');
-  const written = await writeFiles(options.output ?? join(weekFolder, 'out'), [
-    { name: 'review.html', text: await renderReview(made) },
-    { name: 'review.json', text: sealedText(sealed(made, inputs)) },
-    { name: 'season.html', text: await renderSeason(season, reviews) },
-  ]);
+  const { review: made, season, faults, pages } = await mondayPages(diskWeek(weekFolder), terminal);
+  const written = await writeFiles(options.output ?? join(weekFolder, 'out'), pages);
   const result = { review: made, season };
   terminal.out(options.json ? `${JSON.stringify(result, null, 2)}\n` : resultText(made, season));
   for (const path of written) terminal.note(`Wrote ${path}`);
-  return exitCode(played);
-}
-
-function exitCode({ faults }: GameReading): number {
   return faults > 0 ? EXIT.faults : EXIT.fine;
 }
 

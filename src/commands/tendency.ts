@@ -1,7 +1,9 @@
 import { type TendencyRow, tendencyOf } from '../pressure/snap/tendency.ts';
-import { CommandProblem, EXIT } from './exit-code.ts';
-import { readWeek } from './read-week.ts';
-import { readSeasonFolder } from './season-folder.ts';
+import { readWeek } from '../season/read-week.ts';
+import { readSeasonFolder } from '../season/season-folder.ts';
+import { UserProblem } from '../season/user-problem.ts';
+import { diskWeek } from './disk-season.ts';
+import { EXIT } from './exit-code.ts';
 import { tableText } from './table-text.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -18,11 +20,11 @@ const THIN = 20;
 
 /** Answers one question about the opponent's film as a table. */
 export async function tendency(weekFolder: string, options: TendencyOptions, terminal: Terminal): Promise<number> {
-  const week = await readWeek(await readSeasonFolder(weekFolder));
+  const week = await readWeek(await readSeasonFolder(diskWeek(weekFolder)));
   const question = { of: options.of, when: options.when ?? [], by: options.by };
   const answer = tendencyOf(week.chart, question, week.settings.situations);
   if (answer.kind === 'problems') {
-    throw new CommandProblem('usage', answer.problems.map(({ text, rule }) => `"${text}" ${rule}`).join('\n'));
+    throw new UserProblem('usage', answer.problems.map(({ text, rule }) => `"${text}" ${rule}`).join('\n'));
   }
   if (options.json) terminal.out(`${JSON.stringify({ question, ...answer }, null, 2)}\n`);
   else terminal.out(tendencyText(question, answer));

@@ -1,15 +1,10 @@
 import { existsSync, renameSync, rmSync } from 'node:fs';
 import { access, constants, mkdir, rm, stat, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { CommandProblem } from './exit-code.ts';
+import type { OutputFile } from '../season/store.ts';
+import { UserProblem } from '../season/user-problem.ts';
 import { removeLeftWaiting } from './left-waiting.ts';
 import { alone } from './write-lock.ts';
-
-/** A file to be written, by its name within the folder; without a text it is taken away when an earlier run left one. */
-export interface OutputFile {
-  readonly name: string;
-  readonly text: string | null;
-}
 
 /** Signals that end the program, and the exit code a shell gives them (128 and the number of the signal). */
 const SIGNALS = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 } as const;
@@ -21,7 +16,7 @@ let calls = 0;
  * Writes all files or none: each goes to a temporary name beside its place first, and only when every one is complete
  * are they put in place, in one stretch that no signal and no other run of ours comes between. Returns the paths written.
  *
- * @throws CommandProblem when the folder cannot be made or written
+ * @throws UserProblem when the folder cannot be made or written
  */
 export async function writeFiles(folder: string, files: readonly OutputFile[]): Promise<string[]> {
   const mark = `${process.pid}-${++calls}`;
@@ -41,7 +36,7 @@ export async function writeFiles(folder: string, files: readonly OutputFile[]): 
     });
   } catch (error) {
     cleanUp();
-    throw new CommandProblem('faults', `cannot write into ${folder}: ${reason(error)}. Nothing was written.`, {
+    throw new UserProblem('faults', `cannot write into ${folder}: ${reason(error)}. Nothing was written.`, {
       cause: error,
     });
   } finally {

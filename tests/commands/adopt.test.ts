@@ -3,9 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { adopt } from '../../src/commands/adopt.ts';
-import { readWeek } from '../../src/commands/read-week.ts';
-import { readSeasonFolder } from '../../src/commands/season-folder.ts';
+import { diskWeek } from '../../src/commands/disk-season.ts';
 import { numberAt, textAt } from '../../src/game/film.ts';
+import { readWeek } from '../../src/season/read-week.ts';
+import { readSeasonFolder } from '../../src/season/season-folder.ts';
 import { coachSheets } from '../ingest/adopt/coach-sheets.ts';
 import { INVENTED_COLUMNS, type InventedSnap, inventSnaps, sheetOf } from '../ingest/adopt/invented-sheet.ts';
 import { makeWorkbook, type WorkbookCell } from '../ingest/make-workbook.ts';
@@ -25,7 +26,7 @@ async function adoptedWeek(sheet: string | Uint8Array, { name = 'opponent.csv', 
   const terminal = { out: (text: string) => void out.push(text), note: () => undefined, progress: () => undefined };
   const answer = Object.entries(answers).map(([key, value]) => `${key}=${value}`);
   const code = await adopt(join(week, name), { answer }, { ...terminal, today: '2026-11-25' });
-  return { code, text: out.join(''), week: await readWeek(await readSeasonFolder(week)) };
+  return { code, text: out.join(''), week: await readWeek(await readSeasonFolder(diskWeek(week))) };
 }
 
 type AdoptedWeek = Awaited<ReturnType<typeof adoptedWeek>>;

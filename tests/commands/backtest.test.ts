@@ -4,9 +4,9 @@ import { join } from 'node:path';
 import Papa from 'papaparse';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type BacktestOptions, backtest } from '../../src/commands/backtest.ts';
-import { CommandProblem } from '../../src/commands/exit-code.ts';
 import type { Terminal } from '../../src/commands/terminal.ts';
 import { toCsv } from '../../src/ingest/write-csv.ts';
+import { UserProblem } from '../../src/season/user-problem.ts';
 import { type InventedOffense, inventedFilm } from '../pressure/forecast/backtest/invented-film.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'backtest-'));
@@ -50,12 +50,12 @@ async function run(paths: readonly string[], options: BacktestOptions = {}) {
   return { code, ...said };
 }
 
-async function problemOf(paths: readonly string[], options: BacktestOptions = {}): Promise<CommandProblem> {
+async function problemOf(paths: readonly string[], options: BacktestOptions = {}): Promise<UserProblem> {
   const problem = await run(paths, options).then(
     () => undefined,
     (error: unknown) => error,
   );
-  if (!(problem instanceof CommandProblem)) throw new Error(`no problem was told: ${String(problem)}`);
+  if (!(problem instanceof UserProblem)) throw new Error(`no problem was told: ${String(problem)}`);
   return problem;
 }
 

@@ -3,9 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { counts } from '../../src/commands/counts.ts';
-import { readWeek } from '../../src/commands/read-week.ts';
-import { readSeasonFolder } from '../../src/commands/season-folder.ts';
+import { diskWeek } from '../../src/commands/disk-season.ts';
 import { countedSnaps } from '../../src/pressure/forecast/counts/count-row.ts';
+import { readWeek } from '../../src/season/read-week.ts';
+import { readSeasonFolder } from '../../src/season/season-folder.ts';
 
 let folder = '';
 beforeAll(() => {
@@ -34,9 +35,9 @@ describe('tallies from one season to another', () => {
     const { text, code, notes } = await run('data/demo/season/week-09');
     expect(code).toBe(0);
     expect(text.split('\r\n')[0]).toBe('offense,situation,state,target,class,count');
-    const film = await readWeek(await readSeasonFolder('data/demo/season/week-09'));
+    const film = await readWeek(await readSeasonFolder(diskWeek('data/demo/season/week-09')));
     expect(notes.at(-1)).toContain(`${film.chart.size + (film.archive?.size ?? 0)} snaps by`);
-    const week = await readWeek(await readSeasonFolder(seasonWith('fine', text)));
+    const week = await readWeek(await readSeasonFolder(diskWeek(seasonWith('fine', text))));
     expect(week.archive).toBeNull();
     expect(countedSnaps(week.counts)).toBe(film.archive?.size);
     expect(week.counts.some(({ offense }) => offense === week.opponent)).toBe(false);
@@ -46,7 +47,7 @@ describe('tallies from one season to another', () => {
     const { text } = await run('data/demo/season/week-09');
     const week = seasonWith('twice', text);
     cpSync('data/demo/season/archive/larkmoor.csv', join(week, '..', 'archive', 'larkmoor.csv'));
-    const reading = await readWeek(await readSeasonFolder(week));
+    const reading = await readWeek(await readSeasonFolder(diskWeek(week)));
     expect(reading.counts.some(({ offense }) => offense === 'Larkmoor')).toBe(false);
     expect(reading.counts.some(({ offense }) => offense === 'Stonewater')).toBe(true);
     expect(reading.tallyNotes).toHaveLength(2);
@@ -60,7 +61,7 @@ describe('tallies from one season to another', () => {
       'faulty',
       'offense,situation,state,target,class,count\nLarkmoor,third_lng,normal,screen,screen,4\n',
     );
-    const reading = readSeasonFolder(week).then(readWeek);
+    const reading = readSeasonFolder(diskWeek(week)).then(readWeek);
     await expect(reading).rejects.toThrow(
       /league-counts\.csv, row 2, column B \("situation"\): "third_lng" is no situation; it is one of .*\. Did you mean "third_long"\?/,
     );
@@ -72,7 +73,7 @@ describe('tallies from one season to another', () => {
     writeFileSync(file, text);
     const checked = await run(undefined, { check: file });
     expect(checked.code).toBe(0);
-    const film = await readWeek(await readSeasonFolder('data/demo/season/week-09'));
+    const film = await readWeek(await readSeasonFolder(diskWeek('data/demo/season/week-09')));
     expect(checked.text).toMatch(new RegExp(`Harrow Creek +${film.chart.size} +\\d+`));
     expect(checked.notes.at(-1)).toContain('can be used');
     writeFileSync(file, text.replace('first_ten', 'first_tenn'));

@@ -2,8 +2,9 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { bytesOf, namesIn } from '../../src/commands/read-disk.ts';
-import { readOne, readSeasonFolder } from '../../src/commands/season-folder.ts';
+import { diskPlace, diskWeek } from '../../src/commands/disk-season.ts';
+import { bytesOf, entriesIn } from '../../src/commands/read-disk.ts';
+import { readOne, readSeasonFolder } from '../../src/season/season-folder.ts';
 
 let folder = '';
 beforeEach(() => {
@@ -26,12 +27,12 @@ describe('bytesOf', () => {
   });
 });
 
-describe('namesIn', () => {
+describe('entriesIn', () => {
   it('knows no names in a folder that is absent or a file, in name order otherwise', async () => {
     for (const name of ['b', 'a']) writeFileSync(join(folder, name), '');
-    expect(await namesIn(folder, 'shown')).toEqual(['a', 'b']);
-    expect(await namesIn(join(folder, 'a'), 'shown')).toEqual([]);
-    expect(await namesIn(join(folder, 'none'), 'shown')).toEqual([]);
+    expect(await entriesIn(folder, 'shown')).toEqual(['a', 'b'].map((name) => ({ name, isFolder: false })));
+    expect(await entriesIn(join(folder, 'a'), 'shown')).toEqual([]);
+    expect(await entriesIn(join(folder, 'none'), 'shown')).toEqual([]);
   });
 });
 
@@ -41,12 +42,12 @@ describe('a season folder', () => {
     mkdirSync(join(folder, 'archive'));
     writeFileSync(join(folder, 'week-01/opponent.csv'), 'game\n');
     symlinkSync('gone', join(folder, 'archive/one.csv'));
-    await expect(readSeasonFolder(join(folder, 'week-01'))).rejects.toThrow(/cannot read .*archive.one\.csv/);
+    await expect(readSeasonFolder(diskWeek(join(folder, 'week-01')))).rejects.toThrow(/cannot read .*archive.one\.csv/);
   });
 
   it('finds a settings file however its name is written', async () => {
     writeFileSync(join(folder, 'Week.YAML'), 'x');
-    expect(await readOne(folder, 'shown', 'week.yaml')).toMatchObject({ file: join('shown', 'Week.YAML') });
-    expect(await readOne(folder, 'shown', 'defense.yaml')).toBeNull();
+    expect(await readOne(diskPlace(folder), '', 'week.yaml')).toMatchObject({ file: join(folder, 'Week.YAML') });
+    expect(await readOne(diskPlace(folder), '', 'defense.yaml')).toBeNull();
   });
 });

@@ -3,10 +3,11 @@ import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
 import { describe, expect, it } from 'vitest';
 import { adjust } from '../../src/commands/adjust.ts';
+import { diskWeek } from '../../src/commands/disk-season.ts';
 import { report } from '../../src/commands/report.ts';
 import { review } from '../../src/commands/review.ts';
 import { script } from '../../src/commands/script.ts';
-import { changedPlanPlace, savedPlan } from '../../src/commands/sunday-plan.ts';
+import { changedPlanPlace, savedPlan } from '../../src/season/sunday-plan.ts';
 import { createRandom } from '../../src/stats/random.ts';
 import { JSON_MUTATIONS } from './mutate-json.ts';
 import { type SeasonFiles, smallSeason, withSeason } from './small-season.ts';
@@ -62,7 +63,7 @@ function placeFaults(changed: Readonly<Record<string, unknown>>): string[] {
 }
 
 async function planFaults(spoilt: string): Promise<string[]> {
-  const reading = await withPlan(spoilt, (folder) => savedPlan(join(folder, 'week-09')));
+  const reading = await withPlan(spoilt, (folder) => savedPlan(diskWeek(join(folder, 'week-09'))));
   if (reading.kind !== 'unusable') return [`it is ${reading.kind}`];
   if (!PROBLEM.test(reading.problem)) return [reading.problem];
   return reading.changed ? placeFaults(reading.changed) : [];
@@ -78,7 +79,7 @@ describe('Sunday’s plan, spoilt between two commands', () => {
 
   it('left as it was is sound, and with other line ends too', async () => {
     for (const text of [saved, saved.replaceAll('\n', '\r\n')])
-      expect((await withPlan(text, (folder) => savedPlan(join(folder, 'week-09')))).kind).toBe('sound');
+      expect((await withPlan(text, (folder) => savedPlan(diskWeek(join(folder, 'week-09'))))).kind).toBe('sound');
   });
 });
 

@@ -2,12 +2,12 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Papa from 'papaparse';
 import { adjust } from '../../src/commands/adjust.ts';
-import { CommandProblem } from '../../src/commands/exit-code.ts';
 import { report } from '../../src/commands/report.ts';
 import type { Terminal } from '../../src/commands/terminal.ts';
 import type { Film } from '../../src/game/film.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../../src/ingest/read-sheet.ts';
 import { describeProblem } from '../../src/ingest/row-problem.ts';
+import { UserProblem } from '../../src/season/user-problem.ts';
 import { impossibleNumbers } from './plan-numbers.ts';
 
 /** How an input ended: `correct`, `faults named`, `refused` in words, or a `bug` of ours with what is wrong. */
@@ -118,7 +118,7 @@ async function ends(command: (terminal: Terminal) => Promise<number>): Promise<O
   try {
     return { kind: (await command(quiet)) === 0 ? 'correct' : 'faults named' };
   } catch (error) {
-    if (!(error instanceof CommandProblem)) return crashed(error);
+    if (!(error instanceof UserProblem)) return crashed(error);
     return error.message.trim() === '' ? bug('refused without a word') : { kind: 'refused', words: error.message };
   }
 }

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { rejectsCsv } from '../../src/commands/rejects.ts';
 import { readSheet } from '../../src/ingest/read-sheet.ts';
 import { toCsv } from '../../src/ingest/write-csv.ts';
+import { rejectsCsv } from '../../src/season/rejects.ts';
 
 /** First characters a spreadsheet takes for a formula. Source: OWASP, "CSV Injection" (from memory). */
 const STARTS = ['=', '+', '-', '@', '\t', '\r'];

@@ -47,7 +47,7 @@ describe('the check, a file of its own in the built program', () => {
     const loaded = [...code.matchAll(/(?:^|[;}\n])import\s*(?:[^;'"()]*?from)?\s*["']([^"']+)["']/g)].map(
       ([, from]) => from,
     );
-    expect(new Set(loaded.filter((from) => !from?.startsWith('node:')))).toEqual(new Set(['./exit-code.js']));
+    expect(new Set(loaded.filter((from) => !from?.startsWith('node:')))).toEqual(new Set(['./user-problem.js']));
   });
 
   it('checks the demo week', () => {

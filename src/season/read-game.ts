@@ -1,14 +1,14 @@
-import { dirname, join, resolve } from 'node:path';
 import type { CallLibrary } from '../game/call-library.ts';
 import { type Film, filterSnaps, joinFilms, textAt } from '../game/film.ts';
 import { type Profile, profileSchema } from '../ingest/profile.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../ingest/read-sheet.ts';
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
 import { completeOwnFilm, joinOwnFilm } from '../pressure/plan/complete-own-film.ts';
-import { CommandProblem } from './exit-code.ts';
 import { readSettings } from './read-settings.ts';
 import { type FoundFile, readOne, readSheets } from './season-folder.ts';
+import type { SeasonWeek } from './store.ts';
 import { unreadFiles } from './unread-files.ts';
+import { UserProblem } from './user-problem.ts';
 
 /** The finished game of a week as it was charted. */
 export interface GameReading {
@@ -41,26 +41,23 @@ const GAME = /^game/i;
 /**
  * Reads game….csv and ours….csv of a week.
  *
- * @throws CommandProblem when no game was charted
+ * @throws UserProblem when no game was charted
  */
-export async function readGame(weekFolder: string, { opponent, library }: GameOf): Promise<GameReading> {
-  const week = resolve(weekFolder);
-  const games = await readSheets(week, weekFolder, GAME);
+export async function readGame(at: SeasonWeek, { opponent, library }: GameOf): Promise<GameReading> {
+  const { week } = at;
+  const games = await readSheets(at, week, GAME);
   if (games.length === 0)
-    throw new CommandProblem(
+    throw new UserProblem(
       'faults',
       [
-        `${weekFolder} holds no game….csv: chart the finished game into it, with the columns of opponent.csv`,
-        ...(await unreadFiles(weekFolder)),
+        `${at.files.shown(week)} holds no game….csv: chart the finished game into it, with the columns of opponent.csv`,
+        ...(await unreadFiles(at)),
       ].join('\n'),
     );
-  const season = { folder: dirname(week), shown: join(weekFolder, '..') };
-  const profile =
-    (await readProfile(week, weekFolder, 'profile.yaml')) ??
-    (await readProfile(season.folder, season.shown, 'profile.yaml'));
-  const ownProfile = await readProfile(season.folder, season.shown, 'ours-profile.yaml');
+  const profile = (await readProfile(at, week, 'profile.yaml')) ?? (await readProfile(at, '', 'profile.yaml'));
+  const ownProfile = await readProfile(at, '', 'ours-profile.yaml');
   const theirs = games.map((file) => read(file, 'opponent', profile));
-  const ours = (await readSheets(week, weekFolder, /^ours/i)).map((file) => read(file, 'own', ownProfile));
+  const ours = (await readSheets(at, week, /^ours/i)).map((file) => read(file, 'own', ownProfile));
   const own = joinOwnFilm(ours.map(({ chart }) => chart));
   return {
     game: snapsOf(joinFilms(theirs.map(({ chart }) => chart)), opponent),
@@ -69,8 +66,8 @@ export async function readGame(weekFolder: string, { opponent, library }: GameOf
   };
 }
 
-async function readProfile(folder: string, shown: string, name: string): Promise<Profile | null> {
-  return readSettings(await readOne(folder, shown, name), () => profileSchema);
+async function readProfile(at: SeasonWeek, folder: string, name: string): Promise<Profile | null> {
+  return readSettings(await readOne(at, folder, name), () => profileSchema);
 }
 
 function read(file: FoundFile, kind: SheetOptions['kind'], profile: Profile | null): SheetReading {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { earlierWeeks } from '../../src/commands/week-order.ts';
+import { earlierWeeks } from '../../src/season/week-order.ts';
 
 describe('earlierWeeks', () => {
   it('puts week 9 before week 10, and leaves out the week itself, later ones and what is no week', () => {

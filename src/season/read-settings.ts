@@ -1,13 +1,13 @@
 import type { ZodType } from 'zod';
 import { describeProblem } from '../ingest/row-problem.ts';
 import { readYamlQuickly } from '../ingest/yaml-file-quick.ts';
-import { CommandProblem } from './exit-code.ts';
 import type { FoundFile } from './season-folder.ts';
+import { UserProblem } from './user-problem.ts';
 
 /**
  * The value of a YAML file by its schema, or null when the file is absent; then its schema is not asked for either.
  *
- * @throws CommandProblem when the file has faults
+ * @throws UserProblem when the file has faults
  */
 export async function readSettings<T>(
   found: FoundFile | null,
@@ -16,5 +16,5 @@ export async function readSettings<T>(
   if (!found) return null;
   const reading = await readYamlQuickly(found.bytes, await schemaOf(), found.file);
   if (reading.kind === 'value') return reading.value;
-  throw new CommandProblem('faults', reading.problems.map(describeProblem).join('\n'));
+  throw new UserProblem('faults', reading.problems.map(describeProblem).join('\n'));
 }

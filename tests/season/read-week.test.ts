@@ -2,9 +2,10 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { readWeek } from '../../src/commands/read-week.ts';
-import { readSeasonFolder } from '../../src/commands/season-folder.ts';
+import { diskWeek } from '../../src/commands/disk-season.ts';
 import { textAt } from '../../src/game/film.ts';
+import { readWeek } from '../../src/season/read-week.ts';
+import { readSeasonFolder } from '../../src/season/season-folder.ts';
 
 const root = mkdtempSync(join(tmpdir(), 'read-week-'));
 afterAll(() => rmSync(root, { recursive: true, force: true }));
@@ -17,7 +18,7 @@ function seasonWith(name: string, files: Readonly<Record<string, string>>) {
   for (const folder of ['week-09', 'archive']) mkdirSync(join(season, folder), { recursive: true });
   writeFileSync(join(season, 'week-09', 'opponent.csv'), `${HEAD}\nfirst,1,1,10,own 30,run,Cedar Falls\n`);
   for (const [file, text] of Object.entries(files)) writeFileSync(join(season, file), text);
-  return readSeasonFolder(join(season, 'week-09')).then(readWeek);
+  return readSeasonFolder(diskWeek(join(season, 'week-09'))).then(readWeek);
 }
 
 const absentParts = ({ film }: Awaited<ReturnType<typeof readWeek>>) => film.absent.map(({ part }) => part);
@@ -35,7 +36,7 @@ describe('readWeek', () => {
   });
 
   it('puts archive and own film together once, when asked', async () => {
-    const week = await readWeek(await readSeasonFolder('data/demo/season/week-09'));
+    const week = await readWeek(await readSeasonFolder(diskWeek('data/demo/season/week-09')));
     expect(week.archive).not.toBeNull();
     expect(week.archive).toBe(week.archive);
     expect(week.ownFilm).toBe(week.ownFilm);

@@ -2,8 +2,9 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
-import { isGameSheet, readGame } from '../../src/commands/read-game.ts';
+import { diskWeek } from '../../src/commands/disk-season.ts';
 import { textAt } from '../../src/game/film.ts';
+import { isGameSheet, readGame } from '../../src/season/read-game.ts';
 import { inventedLibrary } from '../report/invented-library.ts';
 
 const made: string[] = [];
@@ -19,7 +20,7 @@ afterAll(() => {
 });
 
 const HEADER = 'game,offense,down,to_go,ball_on,play_kind';
-const read = () => readGame(week, { opponent: 'Cedar Falls', library: inventedLibrary() });
+const read = () => readGame(diskWeek(week), { opponent: 'Cedar Falls', library: inventedLibrary() });
 
 describe('the finished game of a week', () => {
   it('is asked for in words where nobody charted it', async () => {

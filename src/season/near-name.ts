@@ -1,10 +1,5 @@
 import { nearestWord, slipsBetween } from '../ingest/nearest-word.ts';
-
-/** A name in a folder. */
-export interface FolderEntry {
-  readonly name: string;
-  readonly isFolder: boolean;
-}
+import type { FolderEntry } from './store.ts';
 
 /** The folders of a season that are read. */
 export type ReadPlace = 'week' | 'season' | 'archive';

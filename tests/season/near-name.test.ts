@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type ReadPlace, unreadWords } from '../../src/commands/near-name.ts';
+import { type ReadPlace, unreadWords } from '../../src/season/near-name.ts';
 
 const file = (name: string, place: ReadPlace) => unreadWords({ name, isFolder: false }, place);
 const folder = (name: string, place: ReadPlace) => unreadWords({ name, isFolder: true }, place);

@@ -1,12 +1,11 @@
-import { join } from 'node:path';
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import { changedPlace } from './changed-place.ts';
 import { readSaved, type SavedJson, type UnusableJson } from './saved-json.ts';
+import type { SeasonWeek } from './store.ts';
 
 /** Sunday's plan as the report command wrote it, or why it cannot be used. */
-export function savedPlan(weekFolder: string): Promise<SavedJson<WeekPlan>> {
-  const shown = join(weekFolder, 'out', 'report.json');
-  return readSaved<WeekPlan>({ path: shown, shown, schema: 'pressure-plan.week/1' });
+export function savedPlan(at: SeasonWeek): Promise<SavedJson<WeekPlan>> {
+  return readSaved<WeekPlan>({ path: `${at.week}/out/report.json`, schema: 'pressure-plan.week/1' }, at);
 }
 
 /** The plan worked out again where a saved one was changed, and the print of the files it was made from. */

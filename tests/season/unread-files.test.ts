@@ -1,12 +1,13 @@
-import { cpSync, existsSync, mkdtempSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { adjust } from '../../src/commands/adjust.ts';
 import { check } from '../../src/commands/check.ts';
+import { diskWeek } from '../../src/commands/disk-season.ts';
 import { review } from '../../src/commands/review.ts';
-import { readSeasonFolder } from '../../src/commands/season-folder.ts';
-import { unreadFiles } from '../../src/commands/unread-files.ts';
+import { readSeasonFolder } from '../../src/season/season-folder.ts';
+import { unreadFiles } from '../../src/season/unread-files.ts';
 
 const season = mkdtempSync(join(tmpdir(), 'unread-'));
 const week = join(season, 'week-09');
@@ -22,7 +23,7 @@ const terminal = {
 };
 
 describe('files that are not read', () => {
-  it('are none in the demo season', async () => expect(await unreadFiles(week)).toEqual([]));
+  it('are none in the demo season', async () => expect(await unreadFiles(diskWeek(week))).toEqual([]));
 
   it('are named by check, and the settings in them do nothing', async () => {
     renameSync(join(week, 'week.yaml'), join(week, 'week.yml'));
@@ -43,19 +44,22 @@ describe('files that are not read', () => {
     }
     for (const name of ['earlier', 'latest'])
       renameSync(join(week, `opponent-${name}.csv`), join(week, `oponent-${name}.csv`));
-    await expect(readSeasonFolder(week)).rejects.toThrow(/oponent-earlier.csv is not read: call it opponent/);
+    await expect(readSeasonFolder(diskWeek(week))).rejects.toThrow(/oponent-earlier.csv is not read: call it opponent/);
   });
 
   it('an Archive is named where the disk tells large letters from small ones', async () => {
     renameSync(join(season, 'archive'), join(season, 'Archive'));
-    const named = (await unreadFiles(week)).some((line) => line.includes('call it archive, in small letters'));
+    const named = (await unreadFiles(diskWeek(week))).some((line) =>
+      line.includes('call it archive, in small letters'),
+    );
     expect(named).toBe(!existsSync(join(season, 'archive')));
   });
 
   it('an empty folder has none', async () => {
     const empty = mkdtempSync(join(tmpdir(), 'unread-'));
     writeFileSync(join(empty, 'notes.txt'), '');
-    expect(await unreadFiles(join(empty, 'week-01'))).toEqual([]);
+    mkdirSync(join(empty, 'week-01'), { recursive: true });
+    expect(await unreadFiles(diskWeek(join(empty, 'week-01')))).toEqual([]);
     rmSync(empty, { recursive: true });
   });
 });

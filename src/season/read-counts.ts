@@ -7,8 +7,8 @@ import { withoutGuard } from '../ingest/write-csv.ts';
 import { type CountsBesideFilm, countsBesideFilm, type Filmed } from '../pressure/forecast/counts/beside-film.ts';
 import { type CountProblem, readCounts } from '../pressure/forecast/counts/count-reading.ts';
 import type { CountRow } from '../pressure/forecast/counts/count-row.ts';
-import { CommandProblem } from './exit-code.ts';
 import type { FoundFile } from './season-folder.ts';
+import { UserProblem } from './user-problem.ts';
 
 /** Faults of tallies that are listed before the rest is only counted. */
 const LISTED = 20;
@@ -17,7 +17,7 @@ const LISTED = 20;
  * The tallies in the files given, without those of offenses whose film is here.
  *
  * @param filmed - says whose film is here; asked only when there are tallies
- * @throws CommandProblem when a file has a fault; tallies with holes in them would be wrong numbers
+ * @throws UserProblem when a file has a fault; tallies with holes in them would be wrong numbers
  */
 export function readCountFiles(files: readonly FoundFile[], filmed: () => Filmed): CountsBesideFilm {
   if (files.length === 0) return { rows: [], notes: [] };
@@ -27,17 +27,17 @@ export function readCountFiles(files: readonly FoundFile[], filmed: () => Filmed
 /**
  * The tallies of one file.
  *
- * @throws CommandProblem when it has a fault
+ * @throws UserProblem when it has a fault
  */
 export function readCountFile({ file, bytes }: FoundFile): readonly CountRow[] {
   const decoded = decodeText(bytes);
-  if (decoded.kind === 'refused') throw new CommandProblem('faults', `${file}: ${decoded.reason}`);
+  if (decoded.kind === 'refused') throw new UserProblem('faults', `${file}: ${decoded.reason}`);
   const { data } = Papa.parse<string[]>(decoded.text);
   const reading = readCounts(data.map((row) => row.map(withoutGuard)));
   if (reading.kind === 'counts') return reading.rows;
   const problems = reading.problems.map((problem) => describeProblem(rowProblem(problem, file)));
   const rest = problems.length > LISTED ? [`… and ${problems.length - LISTED} more in ${file}`] : [];
-  throw new CommandProblem('faults', [...problems.slice(0, LISTED), ...rest].join('\n'));
+  throw new UserProblem('faults', [...problems.slice(0, LISTED), ...rest].join('\n'));
 }
 
 function rowProblem({ row, column, header, found, rule, words }: CountProblem, file: string): RowProblem {

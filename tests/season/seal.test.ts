@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { inputsPrint, isUntouched, sealed, sealedText } from '../../src/commands/seal.ts';
-import type { SeasonFolder } from '../../src/commands/season-folder.ts';
+import { NODE_PLATFORM } from '../../src/commands/node-platform.ts';
+import { inputsPrint, isUntouched, sealed, sealedText } from '../../src/season/seal.ts';
+import type { SeasonFolder } from '../../src/season/season-folder.ts';
 
 const plan = { schema: 'x/1', opponent: 'Harrow “Creek”', cells: [1, 2, { share: 0.5 }] };
-const value = sealed(plan, 'inputs');
+const value = sealed(plan, 'inputs', NODE_PLATFORM.digest);
 const bytes = (text: string) => Buffer.from(text);
 
 describe('a sealed file', () => {
@@ -17,29 +18,28 @@ describe('a sealed file', () => {
   it('is untouched with other line ends or a byte-order mark, which JSON does not mind', () => {
     const text = sealedText(value);
     for (const same of [text, text.replaceAll('\n', '\r\n'), `\ufeff${text}`])
-      expect(isUntouched(bytes(same), value.seal)).toBe(true);
+      expect(isUntouched(bytes(same), value.seal, NODE_PLATFORM)).toBe(true);
   });
 
   it.each(['Creek', '0.5', '1,', 'x/1', '“'])('is touched when "%s" is another text', (piece) => {
     const text = sealedText(value);
     expect(text).toContain(piece);
-    expect(isUntouched(bytes(text.replace(piece, '9')), value.seal)).toBe(false);
+    expect(isUntouched(bytes(text.replace(piece, '9')), value.seal, NODE_PLATFORM)).toBe(false);
   });
 
   it('is touched when a key stands behind the seal', () => {
     const more = sealedText(value).replace(/\n\}\n$/, ',\n "cells": []\n}\n');
     expect(JSON.parse(more).cells).toEqual([]);
-    expect(isUntouched(bytes(more), value.seal)).toBe(false);
+    expect(isUntouched(bytes(more), value.seal, NODE_PLATFORM)).toBe(false);
   });
 
-  it('is touched when there is no seal in it', () => expect(isUntouched(bytes('{}'), value.seal)).toBe(false));
+  it('is touched when there is no seal in it', () =>
+    expect(isUntouched(bytes('{}'), value.seal, NODE_PLATFORM)).toBe(false));
 });
 
 describe('the print of a week’s files', () => {
-  const file = (name: string, text: string) => ({ file: `season/${name}`, bytes: bytes(text) });
+  const file = (name: string, text: string) => ({ path: name, file: `season/${name}`, bytes: bytes(text) });
   const folder: SeasonFolder = {
-    week: '/x/season/week-01',
-    season: `${process.cwd()}/season`,
     weekFile: file('week-01/week.yaml', 'opponent: A'),
     libraryFile: null,
     profileFile: null,
@@ -53,9 +53,9 @@ describe('the print of a week’s files', () => {
     ownFilm: [file('ours.csv', 'call\n')],
     unread: [],
   };
-  const print = inputsPrint(folder);
+  const print = inputsPrint(folder, NODE_PLATFORM.digest);
 
-  it('is the same for the same files', () => expect(inputsPrint({ ...folder })).toBe(print));
+  it('is the same for the same files', () => expect(inputsPrint({ ...folder }, NODE_PLATFORM.digest)).toBe(print));
 
   it.each<[string, Partial<SeasonFolder>]>([
     ['a cell', { opponent: [file('week-01/opponent.csv', 'down\n3\n'), folder.opponent[1] ?? file('', '')] }],
@@ -63,5 +63,7 @@ describe('the print of a week’s files', () => {
     ['a file taken away', { opponent: folder.opponent.slice(0, 1) }],
     ['a file taken elsewhere', { ownFilm: [], archive: folder.ownFilm }],
     ['a file more', { libraryFile: file('defense.yaml', '') }],
-  ])('is another for %s', (_, change) => expect(inputsPrint({ ...folder, ...change })).not.toBe(print));
+  ])('is another for %s', (_, change) =>
+    expect(inputsPrint({ ...folder, ...change }, NODE_PLATFORM.digest)).not.toBe(print),
+  );
 });

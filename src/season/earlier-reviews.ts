@@ -1,8 +1,7 @@
-import { readdir } from 'node:fs/promises';
-import { basename, dirname, join, resolve } from 'node:path';
 import type { Review } from '../pressure/review/review.ts';
 import { isGameSheet } from './read-game.ts';
 import { readSaved, type SavedJson, type UnusableJson } from './saved-json.ts';
+import type { SeasonWeek } from './store.ts';
 import { earlierWeeks } from './week-order.ts';
 
 /** What the season's earlier weeks left behind. */
@@ -16,18 +15,17 @@ export interface EarlierReviews {
 }
 
 /** Reads out/review.json of every earlier week of the season. */
-export async function earlierReviews(weekFolder: string): Promise<EarlierReviews> {
-  const week = resolve(weekFolder);
-  const season = dirname(week);
-  const names = await readdir(season).catch(() => [] as string[]);
+export async function earlierReviews(at: SeasonWeek): Promise<EarlierReviews> {
+  const { files, week } = at;
+  const names = (await files.list('').catch(() => [])).map(({ name }) => name);
   const gathered: Gathered = { reviews: [], notReviewed: [], problems: [], seals: new Map() };
-  for (const name of earlierWeeks(names, basename(week))) {
-    const shown = join(weekFolder, '..', name);
-    const found = await readReview(shown);
+  for (const name of earlierWeeks(names, week)) {
+    const found = await readSaved<Review>({ path: `${name}/out/review.json`, schema: 'pressure-plan.review/1' }, at);
     const problem = await problemOf(found, { name, gathered });
-    if (problem !== null) gathered.problems.push(`${problem}. To write it anew: pressure-plan review ${shown}`);
+    if (problem !== null)
+      gathered.problems.push(`${problem}. To write it anew: pressure-plan review ${files.shown(name)}`);
     if (found.kind === 'sound' && problem === null) take(found, name, gathered);
-    else if (await wasCharted(join(season, name))) gathered.notReviewed.push(name);
+    else if (await wasCharted(at, name)) gathered.notReviewed.push(name);
   }
   const { seals: _, ...reviews } = gathered;
   return reviews;
@@ -39,11 +37,6 @@ interface Gathered {
   readonly problems: string[];
   /** The week of every seal met, to know a copy by. */
   readonly seals: Map<string, string>;
-}
-
-function readReview(shown: string): Promise<SavedJson<Review>> {
-  const file = join(shown, 'out', 'review.json');
-  return readSaved<Review>({ path: file, shown: file, schema: 'pressure-plan.review/1' });
 }
 
 function take({ value, seal }: SavedJson<Review> & { readonly kind: 'sound' }, name: string, to: Gathered): void {
@@ -71,7 +64,7 @@ async function withPlace({ problem, changed }: UnusableJson): Promise<string> {
   return fault === null ? problem : `${problem}, at ${fault}`;
 }
 
-async function wasCharted(folder: string): Promise<boolean> {
-  const entries = await readdir(folder).catch(() => [] as string[]);
-  return entries.some(isGameSheet);
+async function wasCharted({ files }: SeasonWeek, week: string): Promise<boolean> {
+  const entries = await files.list(week).catch(() => []);
+  return entries.some(({ name }) => isGameSheet(name));
 }

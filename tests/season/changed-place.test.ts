@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { changedPlace } from '../../src/commands/changed-place.ts';
+import { changedPlace } from '../../src/season/changed-place.ts';
 
 const plan = { film: { snaps: 12, games: ['a', 'b'] }, cells: [{ n: 1 }, { n: 2 }], menu: null };
 

@@ -11,12 +11,12 @@ import { filmChapter } from '../pressure/plan/film-chapter.ts';
 import { offenseOf, withOffense } from '../pressure/plan/name-offense.ts';
 import type { FilmChapter } from '../pressure/plan/week-plan.ts';
 import { offenseGames } from '../pressure/snap/offense-game.ts';
-import { CommandProblem } from './exit-code.ts';
 import { readCountFiles } from './read-counts.ts';
 import { type NamedReading, readSeasonSheets, type SeasonSheets } from './read-season-sheets.ts';
 import { readSettings } from './read-settings.ts';
 import type { RejectedInFile } from './rejects.ts';
 import type { SeasonFolder } from './season-folder.ts';
+import { UserProblem } from './user-problem.ts';
 
 /** A week as the plan needs it, with every problem met on the way. Archive and own film are put together when asked for. */
 export interface WeekInputs {
@@ -51,7 +51,7 @@ const NAMED_PROBLEMS = 12;
 /**
  * Turns the files of a season into charts, library and settings. Faulty rows are data; faulty settings stop the run.
  *
- * @throws CommandProblem when a YAML file has faults or no snap of the opponent is usable
+ * @throws UserProblem when a YAML file has faults or no snap of the opponent is usable
  */
 export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   const library = await readSettings(folder.libraryFile, () => callLibrarySchema);
@@ -62,7 +62,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   const readings = [...sheets.opponent, ...sheets.archive, ...sheets.ours];
   const problems = readings.flatMap(({ reading }) => reading.problems);
   const chart = theirSnaps(all, settings.opponent);
-  if (chart.size === 0) throw new CommandProblem('faults', noSnaps(settings.opponent, problems, folder.unread));
+  if (chart.size === 0) throw new UserProblem('faults', noSnaps(settings.opponent, problems, folder.unread));
   const rejected = readings.flatMap(({ file, reading }) => reading.rejected.map((row) => ({ file, row })));
   const { rows: counts, notes: tallyNotes } = talliesOf(folder, sheets, settings.opponent);
   const own = joinOwnFilm(sheets.ours.map(({ reading }) => reading.chart));

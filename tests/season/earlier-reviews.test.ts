@@ -2,9 +2,11 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
-import { earlierReviews } from '../../src/commands/earlier-reviews.ts';
-import { sealed, sealedText } from '../../src/commands/seal.ts';
-import { VERSION } from '../../src/commands/version.ts';
+import { diskWeek } from '../../src/commands/disk-season.ts';
+import { NODE_PLATFORM } from '../../src/commands/node-platform.ts';
+import { earlierReviews } from '../../src/season/earlier-reviews.ts';
+import { sealed, sealedText } from '../../src/season/seal.ts';
+import { VERSION } from '../../src/season/version.ts';
 
 const season = mkdtempSync(join(tmpdir(), 'reviews-'));
 afterAll(() => rmSync(season, { recursive: true }));
@@ -17,7 +19,9 @@ function week(name: string, files: Readonly<Record<string, string>>): void {
 let made = 0;
 /** A review in little: every one tells of another day. */
 const review = (version: string) =>
-  sealedText(sealed({ schema: 'pressure-plan.review/1', version, week: 'moved', day: ++made }, ''));
+  sealedText(
+    sealed({ schema: 'pressure-plan.review/1', version, week: 'moved', day: ++made }, '', NODE_PLATFORM.digest),
+  );
 
 it('takes the reviews of earlier weeks in order and names the charted games without one', async () => {
   week('week-03', { 'out/review.json': review(VERSION), 'game.csv': '' });
@@ -28,7 +32,7 @@ it('takes the reviews of earlier weeks in order and names the charted games with
   week('week-07', { 'opponent.csv': '' });
   week('week-08', { 'out/review.json': review(VERSION), 'game.csv': '' });
   week('week-09', { 'out/review.json': review(VERSION) });
-  const { reviews, notReviewed, problems } = await earlierReviews(join(season, 'week-08'));
+  const { reviews, notReviewed, problems } = await earlierReviews(diskWeek(join(season, 'week-08')));
   expect(reviews.map((found) => found.week)).toEqual(['week-02', 'week-03']);
   expect(notReviewed).toEqual(['week-04', 'week-05', 'week-06']);
   expect(problems).toEqual([
@@ -55,7 +59,8 @@ it('takes no review twice, and none that was changed', async () => {
   put('week-04', '');
   put('week-05', '[]');
   mkdirSync(join(again, 'week-06/out/review.json'), { recursive: true });
-  const { reviews, notReviewed, problems } = await earlierReviews(join(again, 'week-08'));
+  mkdirSync(join(again, 'week-08'), { recursive: true });
+  const { reviews, notReviewed, problems } = await earlierReviews(diskWeek(join(again, 'week-08')));
   rmSync(again, { recursive: true });
   expect(reviews.map(({ week }) => week)).toEqual(['week-01']);
   expect(notReviewed).toEqual(['week-02', 'week-03', 'week-04', 'week-05']);

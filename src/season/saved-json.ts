@@ -1,6 +1,6 @@
-import { CommandProblem } from './exit-code.ts';
-import { bytesOf } from './read-disk.ts';
 import { isUntouched, type Seal } from './seal.ts';
+import type { Platform, SeasonPlace } from './store.ts';
+import { UserProblem } from './user-problem.ts';
 import { VERSION } from './version.ts';
 
 /** A JSON file of ours, read again. */
@@ -20,49 +20,47 @@ export interface UnusableJson {
 
 /** Where the file lies and what it must be. */
 export interface SavedFile {
+  /** Its path within the season. */
   readonly path: string;
-  /** Its path as the user would name it. */
-  readonly shown: string;
   /** The schema named in it, such as `pressure-plan.week/1`. */
   readonly schema: string;
 }
 
-/** A file larger than this is none of ours; judgement (the demo's plan takes under two megabytes). */
+/** A file larger than this is none of ours; judgment (the demo's plan takes under two megabytes). */
 const LARGEST_BYTES = 200_000_000;
 
 /** Reads a file that was sealed when it was written. Only an untouched file of this version is sound. */
-export async function readSaved<Value>(file: SavedFile): Promise<SavedJson<Value>> {
+export async function readSaved<Value>(
+  { path, schema }: SavedFile,
+  { files, platform }: SeasonPlace,
+): Promise<SavedJson<Value>> {
+  const shown = files.shown(path);
   try {
-    const bytes = await bytesOf(file.path, file.shown);
-    if (bytes.length > LARGEST_BYTES) return unusable(`${file.shown} is far larger than any file of ours`);
-    return soundValue(file, bytes);
+    const bytes = await files.read(path);
+    if (bytes === null) return { kind: 'absent' };
+    if (bytes.length > LARGEST_BYTES) return unusable(`${shown} is far larger than any file of ours`);
+    return soundValue({ shown, schema, bytes }, platform);
   } catch (error) {
-    if (isAbsent(error)) return { kind: 'absent' };
-    if (error instanceof CommandProblem) return unusable(error.message);
+    if (error instanceof UserProblem) return unusable(error.message);
     throw error;
   }
 }
 
-function isAbsent(error: unknown): boolean {
-  const { code } = ((error as Error).cause ?? {}) as NodeJS.ErrnoException;
-  return code === 'ENOENT' || code === 'ENOTDIR';
+interface SavedBytes {
+  readonly shown: string;
+  readonly schema: string;
+  readonly bytes: Uint8Array;
 }
 
-function soundValue<Value>({ shown, schema }: SavedFile, bytes: Uint8Array): SavedJson<Value> {
-  const parsed = parse(textOf(bytes));
+function soundValue<Value>({ shown, schema, bytes }: SavedBytes, platform: Platform): SavedJson<Value> {
+  const parsed = parse(platform.decode(bytes));
   if (parsed.kind === 'broken') return unusable(`${shown} ${parsed.words}`);
   const { value } = parsed;
   const wrong = wrongKey(value, schema);
   if (wrong !== null) return unusable(`${shown}, at "${wrong.key}": ${wrong.words}`);
   const seal = value['seal'] as Seal;
-  if (isUntouched(bytes, seal)) return { kind: 'sound', value: value as Value, seal };
+  if (isUntouched(bytes, seal, platform)) return { kind: 'sound', value: value as Value, seal };
   return { ...unusable(`${shown} was changed after it was written`), changed: value };
-}
-
-/** The buffer's own way is several times faster than a decoder, which half-time feels. */
-function textOf(bytes: Uint8Array): string {
-  const text = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length).toString();
-  return text.startsWith('\ufeff') ? text.slice(1) : text;
 }
 
 type Parsed =

@@ -1,0 +1,90 @@
+import { type Film, joinFilms } from '../game/film.ts';
+import { readSheet } from '../ingest/read-sheet.ts';
+import { describeGroup, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
+import { type Adjustment, adjustWeek } from '../pressure/halftime/adjust.ts';
+import type { WeekPlan } from '../pressure/plan/week-plan.ts';
+import { inputsPrint } from './seal.ts';
+import { type FoundFile, holdsOpponent, readSeasonFolder, readSheets } from './season-folder.ts';
+import type { Listener, OutputFile, SeasonWeek } from './store.ts';
+import { savedPlan } from './sunday-plan.ts';
+import { unreadFiles } from './unread-files.ts';
+import { UserProblem } from './user-problem.ts';
+
+/** Sunday's plan brought up to date, with its files, named as they are written into the week's out folder. */
+export interface Halftime {
+  readonly update: Adjustment;
+  /** Rows of tonight's sheets kept out of the numbers. */
+  readonly faults: number;
+  readonly pages: readonly OutputFile[];
+}
+
+/** Groups of problems named before the rest is only counted. */
+const NAMED = 8;
+
+/**
+ * Brings Sunday's plan up to date with the snaps charted tonight; nothing is written.
+ *
+ * @param given - sheets of live snaps, in place of the week's live….csv when there are any
+ * @throws UserProblem when there is no sheet, or no usable snap in it
+ */
+export async function halftimePages(
+  at: SeasonWeek,
+  listener: Listener,
+  given: readonly FoundFile[] = [],
+): Promise<Halftime> {
+  const live = readLive(given.length > 0 ? given : await liveSheets(at));
+  for (const group of live.named) listener.note(group);
+  const update = adjustWeek(await sundayPlan(at, listener), live.chart);
+  const { renderHalfTime } = await import('../report/adjust/render-half-time.ts');
+  const pages = [
+    { name: 'half-time.html', text: await renderHalfTime(update, live.faults) },
+    { name: 'half-time.json', text: `${JSON.stringify(update, null, 1)}\n` },
+  ];
+  return { update, faults: live.faults, pages };
+}
+
+async function liveSheets(at: SeasonWeek): Promise<readonly FoundFile[]> {
+  const files = await readSheets(at, at.week, /^live/i);
+  if (files.length > 0) return files;
+  const missing = `${at.files.shown(at.week)} holds no live….csv; name the sheet with --live <file>`;
+  throw new UserProblem('usage', [missing, ...(await unreadFiles(at))].join('\n'));
+}
+
+interface LiveReading {
+  readonly chart: Film;
+  readonly faults: number;
+  readonly named: readonly string[];
+}
+
+function readLive(files: readonly FoundFile[]): LiveReading {
+  const readings = files.map((file) => readSheet(file, { kind: 'live' }));
+  const problems = readings.flatMap((reading) => reading.problems);
+  const faults = readings.reduce((sum, { rejected }) => sum + rejected.length, 0);
+  const chart = joinFilms(readings.map((reading) => reading.chart));
+  if (chart.size === 0) throw new UserProblem('faults', ['no usable snap was found', ...lines(problems)].join('\n'));
+  return { chart, faults, named: lines(problems) };
+}
+
+function lines(problems: readonly RowProblem[]): string[] {
+  const { groups, restProblems } = groupProblems(problems, NAMED);
+  return [...groups.map(describeGroup), ...(restProblems > 0 ? [`… and ${restProblems} more`] : [])];
+}
+
+/** The saved plan where it was made from the very files of the season; else it is worked out again from them. */
+async function sundayPlan(at: SeasonWeek, listener: Listener): Promise<WeekPlan> {
+  const saved = await savedPlan(at);
+  if (saved.kind === 'sound') {
+    if (!(await holdsOpponent(at))) return planAlone(saved.value, listener);
+    if (saved.seal.inputs === inputsPrint(await readSeasonFolder(at), at.platform.digest)) return saved.value;
+  }
+  const { plannedWeek } = await import('./week-plan-source.ts');
+  return (await plannedWeek(at, listener)).plan;
+}
+
+/** At the field there may be no more than the plan and tonight's sheet. */
+function planAlone(plan: WeekPlan, listener: Listener): WeekPlan {
+  listener.note(
+    `There is no opponent….csv here to hold out/report.json to; it is taken as Sunday's plan for ${plan.opponent}`,
+  );
+  return plan;
+}

@@ -1,0 +1,67 @@
+import type { WeekPlan } from '../pressure/plan/week-plan.ts';
+import type { Review } from '../pressure/review/review.ts';
+import { earlierReviews } from './earlier-reviews.ts';
+import { readWeek, type WeekInputs } from './read-week.ts';
+import { rejectsCsv } from './rejects.ts';
+import { inputsPrint, type Seal, sealed, sealedText } from './seal.ts';
+import { readSeasonFolder } from './season-folder.ts';
+import type { Listener, OutputFile, SeasonWeek } from './store.ts';
+import { workOutPlan } from './work-out-plan.ts';
+
+/** What a Sunday is worked out with, beside the week's files. */
+export interface SundayOptions {
+  readonly listener: Listener;
+  /** The report page's own script, inlined into it. */
+  readonly pageScript: string;
+  /** In place of the seed in week.yaml. */
+  readonly seed?: number;
+}
+
+/** Sunday's plan with its pages, named as they are written into the week's out folder. */
+export interface Sunday {
+  readonly week: WeekInputs;
+  readonly plan: WeekPlan & { readonly seal: Seal };
+  readonly pages: readonly OutputFile[];
+  /** Reviews of earlier weeks that could not be used, and what to do. */
+  readonly problems: readonly string[];
+}
+
+/** Reads the week, works out the plan and draws report, call sheet and tip sheet; nothing is written. */
+export async function sundayPages(at: SeasonWeek, { listener, pageScript, seed }: SundayOptions): Promise<Sunday> {
+  const { week, inputs } = await readFiles(at);
+  const settings = seed === undefined ? week.settings : { ...week.settings, seed };
+  const worked = await workOutPlan({ ...week, settings }, listener, at.platform);
+  listener.progress('Drawing the pages');
+  const { reviews, problems } = await earlierReviews(at);
+  const plan = sealed(worked, inputs, at.platform.digest);
+  const pages = await drawPages(plan, reviews, pageScript);
+  listener.progress('');
+  return { week, plan, pages: [...pages, rejectFile(week)], problems };
+}
+
+/** The week and the print of its files, whose bytes can go before the work begins: an archive may be long. */
+async function readFiles(at: SeasonWeek): Promise<{ readonly week: WeekInputs; readonly inputs: string }> {
+  const folder = await readSeasonFolder(at);
+  return { week: await readWeek(folder), inputs: inputsPrint(folder, at.platform.digest) };
+}
+
+async function drawPages(
+  plan: WeekPlan & { readonly seal: Seal },
+  reviews: readonly Review[],
+  script: string,
+): Promise<OutputFile[]> {
+  const { renderReport } = await import('../report/render-report.ts');
+  const { renderCallSheet } = await import('../report/render-call-sheet.ts');
+  const { renderTipSheet } = await import('../report/render-tip-sheet.ts');
+  return [
+    { name: 'report.html', text: await renderReport(plan, { script, reviews }) },
+    { name: 'report.json', text: sealedText(plan) },
+    { name: 'call-sheet.html', text: await renderCallSheet(plan) },
+    { name: 'tip-sheet.html', text: await renderTipSheet(plan) },
+  ];
+}
+
+/** Without faults the rejects of an earlier run are taken away: they speak of a sheet that was mended. */
+function rejectFile({ rejected }: WeekInputs): OutputFile {
+  return { name: 'rejected.csv', text: rejected.length === 0 ? null : rejectsCsv(rejected) };
+}
