@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { libraryProblems } from './call-library-checks.ts';
+import { fitRulesSchema } from './fit-rules.ts';
 import { FAMILIES, ROTATIONS } from './vocabulary.ts';
 
 /** Levels of play that change hash marks, running speed and how far open data may be trusted. */
@@ -144,6 +145,7 @@ export const callLibrarySchema = z
     level: z.enum(LEVELS).default('high_school').describe('level of play'),
     roles: z.array(role).length(11).describe('our eleven'),
     calls: z.array(call).min(1).max(300).describe('every call we teach'),
+    rules: fitRulesSchema,
   })
   .superRefine((library, context) => {
     for (const { path, message } of libraryProblems(library)) context.addIssue({ code: 'custom', path, message });

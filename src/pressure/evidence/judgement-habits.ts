@@ -1,6 +1,6 @@
 import { type Film, numberAt, textAt } from '../../game/film.ts';
+import { namedWords } from '../snap/named-words.ts';
 import { LOOK_PRIOR_SNAPS } from './judgement-looks.ts';
-import { namedConcepts } from './named-concept.ts';
 
 /** A timed screen out by then was quick, to a receiver; release times of screens have two humps with a dip here. */
 export const SLOW_SCREEN_SECONDS = 1.8;
@@ -20,7 +20,7 @@ export interface AnswerHabits {
 export function answerHabits(chart: Film): AnswerHabits {
   const screens = { count: 0, trials: 0 };
   const draws = { count: 0, trials: 0 };
-  const isDraw = namedConcepts(chart, /draw/i);
+  const isDraw = namedWords(chart, 'concept', /draw/i);
   for (let i = 0; i < chart.size; i++) {
     tally(screens, slowScreenAt(chart, i));
     tally(draws, textAt(chart, 'play_kind', i) === 'run' ? isDraw(i) : undefined);

@@ -5,10 +5,10 @@ import type { Target } from '../forecast/forecast-result.ts';
 import { backJobCodes, protectorCodes } from '../forecast/target-codes.ts';
 import { answerCodes } from '../snap/answer.ts';
 import { RECEIVER_LOOKS, receiverCodes } from '../snap/look.ts';
+import { namedWords } from '../snap/named-words.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { runOrPassCodes } from '../snap/run-or-pass.ts';
 import type { SheetRow } from './judgement-sheet.ts';
-import { namedConcepts } from './named-concept.ts';
 
 /**
  * Which answers a look bears on: `set` all of them, `pass` every pass but the screen, `held` the passes on which the
@@ -180,7 +180,7 @@ const CROSSER = /mesh|cross|drag|shallow|drive|under/i;
 /** The concept column holds the staff's own names, so a crosser on a pass is told only by a name that says so. */
 function crosserCodes(chart: Film): Uint8Array {
   const passed = runOrPassCodes(chart);
-  const named = namedConcepts(chart, CROSSER);
+  const named = namedWords(chart, 'concept', CROSSER);
   return codesOf(chart, (index) => {
     const told = passed[index] === 1 ? named(index) : undefined;
     if (told === undefined) return NOT_KNOWN;

@@ -3,6 +3,7 @@ import type { Film } from '../../game/film.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
 import type { ExactSolver } from '../../stats/exact-solver.ts';
 import { archiveWeight } from '../archive/archive-weight.ts';
+import { fitChapter } from '../fit/fit-chapter.ts';
 import type { CountRow } from '../forecast/counts/count-row.ts';
 import { forecastWeek } from '../forecast/forecast.ts';
 import { planMenu } from '../menu/menu.ts';
@@ -46,6 +47,7 @@ export function planWeek(input: WeekInput): WeekPlan {
   const protection = protectionChapter({ chart, archive, library, settings, forecast, seed });
   stage('Scoring the families');
   const { chapter: scores, draws } = scoreChapter({ chart, ownFilm, library, settings, forecast, protection, seed });
+  const fit = fitChapter({ chart, forecast, library, cuts: settings.situations });
   stage('Reading our own film');
   const ours = ownFilm ? ownFilmChapter({ ownFilm, library, settings, scores, seed }) : null;
   stage('Choosing the menu');
@@ -66,6 +68,7 @@ export function planWeek(input: WeekInput): WeekPlan {
     archive: archiveWeight(chart, archive, settings),
     protection,
     scores,
+    fit,
     menu,
     ownFilm: ours && { ...ours, onPlan: menu?.kind === 'menu' ? readerOnPlan(ours, menu) : null },
     shortVersion: [],

@@ -1,6 +1,7 @@
 import type { CallLibrary } from '../../game/call-library.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
 import type { ArchiveWeight } from '../archive/archive-weight.ts';
+import type { FitChapter } from '../fit/fit-result.ts';
 import type { ForecastChapter } from '../forecast/forecast-result.ts';
 import type { MenuResult } from '../menu/result.ts';
 import type { ProtectionChapter } from '../protection/protection-result.ts';
@@ -46,6 +47,8 @@ export interface WeekPlan {
   readonly archive?: ArchiveWeight;
   readonly protection: ProtectionChapter;
   readonly scores: ScoreChapter;
+  /** When each theory is right against them; absent from plans of earlier versions. */
+  readonly fit?: FitChapter;
   readonly menu: MenuResult | null;
   readonly ownFilm: OwnFilmChapter | null;
   /** The short version: sentences a coach would say aloud, made from the numbers. */
