@@ -56,6 +56,8 @@ export const GIVEN = [
   'back',
   'contain_near',
   'contain_far',
+  'inside_near',
+  'inside_far',
   'trips',
   'empty',
   'two_backs',

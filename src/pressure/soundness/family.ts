@@ -1,14 +1,14 @@
 import type { Call } from '../../game/call-library.ts';
 import type { Family } from '../../game/vocabulary.ts';
-import { sideOf } from '../protection/arrival.ts';
 import type { Fault } from './fault.ts';
 import { demandOf } from './men.ts';
+import { edgePeelSides } from './peel.ts';
 
 /** How many men of each kind a call has: at the snap, joining late, deep, man to man, under, hot, spying, peel sides. */
 type Count = 'rush' | 'late' | 'deep' | 'man' | 'under' | 'hot' | 'spy' | 'peels';
 
 /**
- * What each family is made of: five rush with three under and three deep, and so on; judgement where a system differs.
+ * What each family is made of: five rush with three under and three deep, and so on; judgment where a system differs.
  * `late` counts as at least, everything else as exactly.
  */
 const FAMILY_COUNTS: Readonly<Record<Family, Readonly<Partial<Record<Count, number>>>>> = {
@@ -47,10 +47,10 @@ export function familyFaults(call: Call): Fault[] {
   });
 }
 
-function countsOf({ rush, cover }: Call): Record<Count, number> {
+function countsOf(call: Call): Record<Count, number> {
+  const { rush, cover } = call;
   const started = rush.filter(({ way }) => way !== 'late_if_back_blocks');
   const demands = cover.map(({ job }) => demandOf(job));
-  const peelSides = new Set(started.filter(({ peels }) => peels).map(({ lane }) => sideOf(lane)));
   return {
     rush: started.length,
     late: rush.length - started.length,
@@ -59,6 +59,6 @@ function countsOf({ rush, cover }: Call): Record<Count, number> {
     under: demands.filter((demand) => demand === 'drop').length,
     hot: cover.filter(({ job }) => job.startsWith('hot')).length,
     spy: demands.filter((demand) => demand === 'spy').length,
-    peels: peelSides.size,
+    peels: edgePeelSides(call).length,
   };
 }

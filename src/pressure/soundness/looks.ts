@@ -6,8 +6,17 @@ const LOOKS = ['trips', 'empty', 'two_backs', 'fast_motion', 'heavy'] as const;
 
 /** Looks the call has no answer to. */
 export function lookFaults({ adjust }: Call): Fault[] {
-  return LOOKS.filter((look) => adjust[look] === undefined).map((look) => {
+  return LOOKS.filter((look) => !isAnswer(adjust[look])).map((look) => {
     const rule = look.replace('_', ' ');
     return { rule, words: `no answer to ${rule} is written`, excuse: look };
   });
+}
+
+/** Words that leave the question open. */
+const OPEN = /^(none|nothing|no answer|n\/a|na|tbd|to do|todo|later)$/i;
+
+/** Whether something is written that a player could do; a space, a dash or a question mark is nothing. */
+function isAnswer(words: string | undefined): boolean {
+  const written = words?.trim() ?? '';
+  return /\p{L}{2}/u.test(written) && !OPEN.test(written);
 }

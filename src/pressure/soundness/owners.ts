@@ -1,7 +1,8 @@
 import type { Call, CoverJob, Role } from '../../game/call-library.ts';
 import { solveAssignment } from '../../stats/assignment.ts';
-import { sideOf } from '../protection/arrival.ts';
 import type { Fault } from './fault.ts';
+import { edgePeelSides } from './peel.ts';
+import { roleTitle } from './role-title.ts';
 
 /** Receivers by number from the outside, two a side and the back; a call drawn for trips has a third on one side. */
 type Receiver = 'near_1' | 'near_2' | 'near_3' | 'far_1' | 'far_2' | 'far_3' | 'back';
@@ -13,7 +14,7 @@ type Receiver = 'near_1' | 'near_2' | 'near_3' | 'far_1' | 'far_2' | 'far_3' | '
 export function ownerFaults(call: Call, roles: readonly Role[]): Fault[] {
   const receivers = receiversOf(call);
   const owners: (readonly Receiver[])[] = call.cover.map(({ job }) => receiversOwnedBy(job));
-  if (peelSides(call).length === 2) owners.push(['back']);
+  if (edgePeelSides(call).length === 2) owners.push(['back']);
   const lost = unowned(receivers, owners);
   return [...lost.map((receiver) => lostFault(receiver, call)), ...addFaults(call, roles)];
 }
@@ -83,7 +84,7 @@ function lostFault(receiver: Receiver, call: Call): Fault {
     const [side, number] = receiver.split('_');
     return { rule: 'owner', words: `nobody has number ${NUMBER_WORDS[Number(number)]} on the ${side} side` };
   }
-  const peels = peelSides(call);
+  const peels = edgePeelSides(call);
   const words = peels.length === 1 ? `nobody has the back when he goes ${other(peels[0])}` : 'nobody has the back';
   return { rule: 'owner', words, excuse: 'back' };
 }
@@ -94,24 +95,17 @@ function other(side: 'near' | 'far' | undefined): string {
   return side === 'near' ? 'to the far side' : 'to the near side';
 }
 
-/** Sides on which a rusher peels. */
-function peelSides({ rush }: Call): ('near' | 'far')[] {
-  const peelers = rush.filter(({ peels, way }) => peels && way !== 'late_if_back_blocks');
-  return (['near', 'far'] as const).filter((side) => peelers.some(({ lane }) => sideOf(lane) === side));
-}
-
-/** A zone left by a man who adds must be somebody's next job; a man's receiver stays in, so he leaves nobody. */
+/**
+ * A zone left by a man who adds must be the next job of another man who stays; a man's receiver stays in, so he leaves
+ * nobody.
+ */
 function addFaults({ cover }: Call, roles: readonly Role[]): Fault[] {
   return cover
     .filter(({ adds, job }) => adds && !job.startsWith('man'))
-    .filter(({ job }) => !cover.some(({ next }) => next === job))
+    .filter(({ job, role }) => !cover.some((other) => other.role !== role && other.next === job && !other.adds))
     .map(({ role, job }) => ({
       rule: 'second owner',
       role,
-      words: `${titleOf(role, roles)} adds and nobody has ${job.replaceAll('_', ' ')} after him`,
+      words: `${roleTitle(role, roles)} adds and nobody has ${job.replaceAll('_', ' ')} after him`,
     }));
-}
-
-function titleOf(id: string, roles: readonly Role[]): string {
-  return roles.find((role) => role.id === id)?.title ?? id;
 }

@@ -5,6 +5,7 @@ import { soundnessFault } from './fault.ts';
 import { lookFaults } from './looks.ts';
 import { menFaults } from './men.ts';
 import { ownerFaults } from './owners.ts';
+import { peelFaults } from './peel.ts';
 import { rushFaults } from './rush.ts';
 import { spaceFaults } from './space.ts';
 
@@ -19,7 +20,8 @@ export function checkLibrary(library: CallLibrary): SoundnessFault[] {
 
 /**
  * Every failed rule of one call: eleven men with one job each, none he is not asked to do; each of five receivers has a
- * first owner, and where that man peels or adds a second; one man a lane unless one loops; both edges contained; deep
+ * first owner, and where that man peels or adds a second; one man a lane, or two when one loops; both edges contained
+ * and a man inside on each side; one peel man a side, the widest; an add-on who reads the back; one man a place; deep
  * middle, flats and quarterback run owned; an answer to trips, empty, two backs, fast motion and heavy; and as many men
  * at each job as its family has. What a call gives up on purpose is listed as declared.
  *
@@ -31,6 +33,7 @@ export function checkCall(call: Call, library: Pick<CallLibrary, 'roles'>): Soun
     ...menFaults(call, roles),
     ...ownerFaults(call, roles),
     ...rushFaults(call, roles),
+    ...peelFaults(call, roles),
     ...spaceFaults(call, roles),
     ...lookFaults(call),
     ...familyFaults(call),

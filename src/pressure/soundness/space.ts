@@ -1,22 +1,44 @@
 import type { Call, CoverJob, Role } from '../../game/call-library.ts';
 import type { Fault } from './fault.ts';
+import { roleTitle } from './role-title.ts';
 
-/** Deep middle, flats and quarterback run that nobody owns. */
+/** Deep middle, flats and quarterback run that nobody owns, and places two men have. */
 export function spaceFaults(call: Call, roles: readonly Role[]): Fault[] {
   const flats = (['near', 'far'] as const).flatMap((side) => flatFaults(call, side));
-  return [...deepFaults(call, roles), ...flats, ...quarterbackFaults(call)];
+  return [...deepFaults(call, roles), ...doubledFaults(call, roles), ...flats, ...quarterbackFaults(call)];
 }
 
-/** Two halves share the deep middle. */
-const DEEP_MIDDLE: readonly CoverJob[] = ['deep_middle', 'deep_third_middle', 'deep_half_near', 'deep_half_far'];
+/** Jobs that hold the deep middle alone. */
+const DEEP_MIDDLE: readonly CoverJob[] = ['deep_middle', 'deep_third_middle'];
 
 function deepFaults(call: Call, roles: readonly Role[]): Fault[] {
-  if (call.cover.some(({ job }) => DEEP_MIDDLE.includes(job))) return [];
+  const jobs = call.cover.map(({ job }) => job);
+  if (jobs.some((job) => DEEP_MIDDLE.includes(job))) return [];
+  const halves = (['near', 'far'] as const).filter((side) => jobs.includes(`deep_half_${side}`));
+  // Two halves share the deep middle; one alone leaves it, and the other half of the field.
+  if (halves.length === 2) return [];
+  const excuse = 'deep_middle';
+  if (halves.length === 1) {
+    const open = halves[0] === 'near' ? 'far' : 'near';
+    return [{ rule: 'deep middle', words: `nobody has the ${open} deep half or the deep middle`, excuse }];
+  }
   const late = call.rush.find(({ way }) => way === 'late_if_back_blocks');
-  if (!late) return [{ rule: 'deep middle', words: 'nobody has the deep middle', excuse: 'deep_middle' }];
-  const title = roles.find(({ id }) => id === late.role)?.title ?? late.role;
-  const words = `${title} leaves the deep middle to nobody when he joins the rush`;
-  return [{ rule: 'deep middle', role: late.role, words, excuse: 'deep_middle' }];
+  if (!late) return [{ rule: 'deep middle', words: 'nobody has the deep middle', excuse }];
+  const words = `${roleTitle(late.role, roles)} leaves the deep middle to nobody when he joins the rush`;
+  return [{ rule: 'deep middle', role: late.role, words, excuse }];
+}
+
+/** Jobs that two men may have at once: a spy each side, and a man on each end. */
+const SHARED: readonly CoverJob[] = ['spy', 'man_end'];
+
+/** Two men in one place leave another place open. */
+function doubledFaults({ cover }: Call, roles: readonly Role[]): Fault[] {
+  return cover.flatMap(({ role, job }, i): Fault[] => {
+    const first = cover.findIndex((man) => man.job === job);
+    if (first === i || SHARED.includes(job)) return [];
+    const names = `${roleTitle(cover[first]?.role ?? '', roles)} and ${roleTitle(role, roles)}`;
+    return [{ rule: 'one place each', role, words: `${names} both have ${job.replaceAll('_', ' ')}` }];
+  });
 }
 
 /** A flat belongs to the man in it, or to the man on number two when the call is man to man. */

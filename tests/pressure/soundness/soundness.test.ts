@@ -24,6 +24,16 @@ const relane =
     ...call,
     rush: call.rush.map((man) => (man.role === role ? { ...man, lane } : man)),
   });
+const change =
+  (role: string, more: Partial<Call['rush'][number]>): Breakage =>
+  (call) => ({ ...call, rush: call.rush.map((man) => (man.role === role ? { ...man, ...more } : man)) });
+const recover =
+  (role: string, more: Partial<Call['cover'][number]>): Breakage =>
+  (call) => ({ ...call, cover: call.cover.map((man) => (man.role === role ? { ...man, ...more } : man)) });
+const both =
+  (...breakages: readonly Breakage[]): Breakage =>
+  (call) =>
+    breakages.reduce((changed, breakage) => breakage(changed), call);
 const noGiven: Breakage = (call) => ({ ...call, given: [] });
 const noPeel =
   (role: string): Breakage =>
@@ -197,6 +207,120 @@ describe('broken copies of the demo library', () => {
       words: '0 join late; add on has 1',
     },
     {
+      what: 'inside men who peel while the edges stay',
+      name: 'Anvil Peel',
+      by: both(
+        change('nickel', { peels: false }),
+        change('will', { peels: false }),
+        change('end_field', { peels: true }),
+        change('end_boundary', { peels: true }),
+      ),
+      rule: 'peel',
+      words: 'Field end peels from the near B lane; the widest man, outside the tackle, has the back',
+    },
+    {
+      what: 'inside men who peel: nobody has the back',
+      name: 'Anvil Peel',
+      by: both(
+        change('nickel', { peels: false }),
+        change('will', { peels: false }),
+        change('end_field', { peels: true }),
+        change('end_boundary', { peels: true }),
+      ),
+      rule: 'owner',
+      words: 'nobody has the back',
+    },
+    {
+      what: 'inside men who peel do not make a peel call',
+      name: 'Anvil Peel',
+      by: both(change('will', { peels: false }), change('end_boundary', { peels: true })),
+      rule: 'family',
+      words: 'edges peel on 1 of 2 sides; peel has 2',
+    },
+    {
+      what: 'a C-gap man who peels inside a man in the D gap',
+      name: 'Harrow Peel',
+      by: both(change('nickel', { peels: false }), change('end_field', { peels: true })),
+      rule: 'peel',
+      words: 'Field end peels from the near C lane',
+    },
+    {
+      what: 'the edge and the B-gap rusher peeling on one side',
+      name: 'Anvil Peel',
+      by: change('end_field', { peels: true }),
+      rule: 'peel',
+      words: 'Nickel and Field end peel on the near side; one man goes with the back',
+    },
+    {
+      what: 'both deep halves on one side',
+      name: 'Funnel Split',
+      by: rejob('safety_boundary', 'deep_half_near'),
+      rule: 'deep middle',
+      words: 'nobody has the far deep half or the deep middle',
+    },
+    {
+      what: 'two men in one deep half',
+      name: 'Funnel Split',
+      by: rejob('safety_boundary', 'deep_half_near'),
+      rule: 'one place each',
+      words: 'Field safety and Boundary safety both have deep half near',
+    },
+    {
+      what: 'two men in one seam',
+      name: 'Latch Roof',
+      by: rejob('will', 'seam_near'),
+      rule: 'one place each',
+      words: 'Field safety and Will both have seam near',
+    },
+    {
+      what: 'two loopers in one lane',
+      name: 'Cross Roof',
+      by: change('nose', { lane: 'near_A', way: 'loop' }),
+      rule: 'lane',
+      words: 'Will and Nose share the near A lane and both loop',
+    },
+    {
+      what: 'three men in one lane',
+      name: 'Cross Roof',
+      by: both(change('nose', { lane: 'near_A' }), change('mike', { lane: 'near_A', way: 'loop' })),
+      rule: 'lane',
+      words: 'Mike and Will and Nose share the near A lane and two is the most, one of them looping',
+    },
+    {
+      what: 'an add-on joined by the nose',
+      name: 'Harrow Extra',
+      by: (call: Call) => {
+        const swapped: Record<string, string> = { nose: 'safety_middle', safety_middle: 'nose' };
+        return { ...call, rush: call.rush.map((man) => ({ ...man, role: swapped[man.role] ?? man.role })) };
+      },
+      rule: 'add-on',
+      words: 'Nose is on the line and cannot read the back first',
+    },
+    {
+      what: 'an adder who is his own second owner',
+      name: 'Latch Roof',
+      by: recover('will', { adds: true, next: 'seam_far' }),
+      rule: 'second owner',
+      words: 'Will adds and nobody has seam far after him',
+    },
+    {
+      what: 'two adders who are each the second owner of the other',
+      name: 'Latch Roof',
+      by: both(
+        recover('will', { adds: true, next: 'seam_near' }),
+        recover('safety_field', { adds: true, next: 'seam_far' }),
+      ),
+      rule: 'second owner',
+      words: 'Field safety adds and nobody has seam near after him',
+    },
+    {
+      what: 'the A and B gap open on one side',
+      name: 'Latch Roof',
+      by: change('nose', { lane: 'near_D' }),
+      rule: 'inside',
+      words: 'nobody rushes the A or B gap on the far side',
+    },
+    {
       what: 'a zone man who adds',
       name: 'Latch Roof',
       by: (call: Call) => ({
@@ -229,6 +353,31 @@ describe('broken copies of the demo library', () => {
       expect(faultsOf({ ...call, given: [...call.given, look] })).toEqual([]);
     },
   );
+
+  it.each(['', ' ', '-', '?', '...', 'tbd', 'N/A', ' none '])('%j is no answer to trips', (trips) => {
+    const call = { ...demoCall('Latch Roof'), adjust: { ...demoCall('Latch Roof').adjust, trips } };
+    expect(faultsOf(call).map(({ rule }) => rule)).toEqual(['trips']);
+  });
+
+  it('an open inside may be given on purpose, on the side that is open', () => {
+    const call = change('nose', { lane: 'near_D' })(demoCall('Latch Roof'));
+    const open = (given: Call['given']) => faultsOf({ ...call, given: [...call.given, ...given] });
+    expect(open(['inside_far'])).toEqual([]);
+    expect(open(['inside_near']).map(({ rule }) => rule)).toEqual(['inside']);
+  });
+
+  it('the order of the men in a call changes no fault', () => {
+    const call = both(
+      change('end_field', { peels: true }),
+      rejob('safety_boundary', 'man_2_near'),
+    )(demoCall('Anvil Peel'));
+    const turned = { ...call, rush: call.rush.toReversed(), cover: call.cover.toReversed() };
+    const rules = (one: Call) =>
+      faultsOf(one)
+        .map(({ rule }) => rule)
+        .sort();
+    expect(rules(turned)).toEqual(rules(call));
+  });
 
   it('a fault of one man names his role', () => {
     expect(broken('Latch Roof', withoutCover('will')).find(({ rule }) => rule === 'eleven men')?.role).toBe('will');
