@@ -10,6 +10,9 @@ export interface Spot {
 /** How a rusher gets to his lane. */
 export type RushWay = Call['rush'][number]['way'];
 
+/** Depth of the passer at which arrivals are shown, in yards: a five-step drop, or three steps from a deep snap. */
+export const SHOWN_PASSER_DEPTH = 7;
+
 /** What decides when a rusher who meets nobody is home. */
 export interface UnblockedRush {
   readonly spot: Spot;

@@ -1,5 +1,7 @@
+import type { Lane } from '../../game/call-library.ts';
 import { solveAssignment } from '../../stats/assignment.ts';
 import { gapOf } from './arrival.ts';
+import { byName } from './by-name.ts';
 import { type Blocker, blockersOf, type Threat } from './protection-blockers.ts';
 import type { ProtectionPicture, RusherFate } from './protection-result.ts';
 
@@ -16,45 +18,56 @@ export interface BlockAssignment {
 
 /**
  * Pairs protectors with rushers by the rules of the picture, so that as many rushers as possible are blocked and those
- * left over are the latest to join, then the widest: blockers work inside out, and the longest way is left open. An idle
- * lineman slows a free man in the gap next to him (half-blocked, `late`), else doubles a neighbour.
+ * left over are the latest to join, then the widest: blockers work inside out, and the longest way is left open. A back
+ * works outside in: of the men who get a blocker he has the widest he may take. An idle lineman slows a free man in the
+ * gap next to him (half-blocked, `late`), else doubles a neighbour. The order in which rushers are listed means nothing.
  *
- * @see Empty Pass Protection, 2015, for the path argument; that the widest man is the one left is common practice
+ * @see Empty Pass Protection, 2015, for the path argument; that the widest man is the one left, and that a scanning back
+ *   ends on the edge, are common practice, no source
  */
 export function assignBlockers(threats: readonly Threat[], picture: ProtectionPicture): BlockAssignment {
+  const order = threats.map((_, i) => i).sort((a, b) => mostDangerousFirst(threats[a], threats[b]));
+  const ranked = order.flatMap((i) => threats[i] ?? []);
   const blockers = blockersOf(picture);
-  const blockerOf = pairUp(threats, blockers);
+  const blockerOf = pairUp(ranked, blockers);
   const idle = blockers.filter((_, j) => !blockerOf.includes(j));
   const fates: RusherFate['fate'][] = blockerOf.map((j) => fateBehind(blockers[j]));
   const free = fates.filter((fate) => fate === 'free').length;
-  const soft = squeeze(threats, fates, idle);
-  doubleUp(threats, fates, idle);
-  return { fates, free, soft, blockers: blockers.length, used: blockerOf.filter((j) => j >= 0).length };
+  const soft = squeeze(ranked, fates, idle);
+  doubleUp(ranked, fates, idle);
+  const used = blockerOf.filter((j) => j >= 0).length;
+  const asListed = threats.map((_, i) => fates[order.indexOf(i)] ?? 'free');
+  return { fates: asListed, free, soft, blockers: blockers.length, used };
 }
 
-/** The index of each rusher's blocker, -1 for none. */
-function pairUp(threats: readonly Threat[], blockers: readonly Blocker[]): readonly number[] {
-  if (threats.length === 0 || blockers.length === 0) return threats.map(() => -1);
-  const rank = blockingOrder(threats);
-  const gains = threats.map((threat, i) =>
-    blockers.map((blocker) => (blocker.takes(threat) ? gainOf(rank[i] ?? 0, blocker) : Number.NEGATIVE_INFINITY)),
-  );
-  return solveAssignment(gains, 'maximize').columnOfRow;
-}
-
-/** Rank of each rusher: those at the snap before those who join, then inside before outside, then as listed. */
-function blockingOrder(threats: readonly Threat[]): number[] {
-  const sorted = [...threats].sort((a, b) => Number(a.late) - Number(b.late) || insideFirst(a, b));
-  return threats.map((threat) => sorted.indexOf(threat));
+/**
+ * The order in which blockers look at rushers: those at the snap before those who join, then inside before outside, then
+ * the shorter way; by name where two are level in all of that, so that it is always the same man.
+ */
+function mostDangerousFirst(a: Threat | undefined, b: Threat | undefined): number {
+  if (a === undefined || b === undefined) return 0;
+  return Number(a.late) - Number(b.late) || insideFirst(a, b) || a.path - b.path || byName(a, b);
 }
 
 function insideFirst(a: Threat, b: Threat): number {
   return gapOf(a.lane).charCodeAt(0) - gapOf(b.lane).charCodeAt(0);
 }
 
-/** Every earlier rank outweighs all later ones together; among equals a lineman is spent before a back. */
+/** The index of each rusher's blocker, -1 for none; rushers come most dangerous first. */
+function pairUp(ranked: readonly Threat[], blockers: readonly Blocker[]): readonly number[] {
+  if (ranked.length === 0 || blockers.length === 0) return ranked.map(() => -1);
+  const gains = ranked.map((threat, rank) =>
+    blockers.map((blocker) => (blocker.takes(threat) ? gainOf(rank, blocker) : Number.NEGATIVE_INFINITY)),
+  );
+  return solveAssignment(gains, 'maximize').columnOfRow;
+}
+
+/**
+ * Every earlier rank outweighs all later ones together. Among equals a lineman is spent before a back, and a back goes to
+ * the last in rank, which is the widest; eight ranks stay below the lineman's advantage.
+ */
 function gainOf(rank: number, blocker: Blocker): number {
-  return 2 ** (20 - rank) - (blocker.name === 'back' ? 1 / 64 : 0);
+  return 2 ** (20 - rank) - (blocker.name === 'back' ? 1 / 64 - rank / 1024 : 0);
 }
 
 function fateBehind(blocker: Blocker | undefined): RusherFate['fate'] {
@@ -88,6 +101,6 @@ function helped(
   lanes: Blocker['doubles'],
   open: (index: number) => boolean,
 ): number | undefined {
-  const candidates = threats.filter((threat, i) => lanes.includes(threat.lane) && open(i)).sort(insideFirst);
-  return candidates[0] && threats.indexOf(candidates[0]);
+  const found = [...threats.keys()].filter((i) => lanes.includes(threats[i]?.lane as Lane) && open(i));
+  return found.sort((a, b) => insideFirst(threats[a] as Threat, threats[b] as Threat))[0];
 }

@@ -19,6 +19,8 @@ export interface Threat {
   readonly lane: Lane;
   /** Joins after the blockers have engaged. */
   readonly late: boolean;
+  /** Yards from where he starts, through his lane, to a passer at the depth shown; the shorter, the more dangerous. */
+  readonly path: number;
   readonly countedBy: CountedBy;
 }
 

@@ -1,5 +1,5 @@
 import type { Call, CallLibrary } from '../../game/call-library.ts';
-import { arrivalSeconds } from './arrival.ts';
+import { arrivalSeconds, SHOWN_PASSER_DEPTH } from './arrival.ts';
 import { blockedQuarter, LATE_BLOCK } from './block-delay.ts';
 import { type MetRusher, meetProtection } from './protection-meeting.ts';
 import type { CallProtection, ProtectionPicture } from './protection-result.ts';
@@ -9,9 +9,6 @@ import { sprintProfile } from './sprint.ts';
 
 /** Our eleven and the level they play at. */
 export type Defense = Pick<CallLibrary, 'roles' | 'level'>;
-
-/** Depth of the passer at which arrivals are shown, in yards: a five-step drop, or three steps from a deep snap. */
-export const SHOWN_PASSER_DEPTH = 7;
 
 /**
  * A call against one protection picture: who is free, slowed, blocked or doubled, when each would be home, and in words.

@@ -1,5 +1,15 @@
 import type { Call, Lane, Role } from '../../game/call-library.ts';
-import { gapOf, type RushWay, rushSpot, type Spot, sideOf, usualSpot } from './arrival.ts';
+import {
+  gapOf,
+  type RushWay,
+  rushSpot,
+  rushYards,
+  SHOWN_PASSER_DEPTH,
+  type Spot,
+  sideOf,
+  usualSpot,
+} from './arrival.ts';
+import { byName } from './by-name.ts';
 import { type CountedBy, LINE_SPOTS, type Threat } from './protection-blockers.ts';
 import type { ProtectionPicture } from './protection-result.ts';
 
@@ -22,13 +32,14 @@ export interface RushOfCall {
 /**
  * Who rushes in a call against one picture. The widest peel man of a side takes a back who releases wide there. A man
  * who joins late does so only when the back stays in; a cover man who adds joins when his man stays: the back's when the
- * back is in, a receiver's when seven or eight protect. Late men go through the first open lane away from the slide.
+ * back is in, a receiver's when seven or eight protect. Late men go through the first open lane away from the slide, the
+ * man nearest the line first. The order in which a call lists its men means nothing.
  */
 export function rushOfCall(call: Call, roles: readonly Role[], picture: ProtectionPicture): RushOfCall {
   const peeled = peelMen(call, picture);
   const counted = countOf(call, roles);
   const started = call.rush.filter(({ role, way }) => way !== 'late_if_back_blocks' && !peeled.includes(role));
-  const joining = lateMen(call, picture);
+  const joining = lateMen(call, roles, picture);
   const taken = started.map(({ lane }) => lane);
   const rushers = started.flatMap((entry) => rusherOf({ call, roles, counted }, { ...entry, late: false }));
   for (const { role, lane } of joining) {
@@ -45,7 +56,7 @@ function peelMen(call: Call, { back }: ProtectionPicture): string[] {
   const side = back === 'wide_near' ? 'near' : 'far';
   const widest = call.rush
     .filter(({ peels, lane }) => peels && sideOf(lane) === side)
-    .sort((a, b) => gapOf(b.lane).charCodeAt(0) - gapOf(a.lane).charCodeAt(0))[0];
+    .sort((a, b) => gapOf(b.lane).charCodeAt(0) - gapOf(a.lane).charCodeAt(0) || byName(a, b))[0];
   return widest ? [widest.role] : [];
 }
 
@@ -54,17 +65,30 @@ interface LateMan {
   readonly lane?: Lane;
 }
 
-function lateMen(call: Call, { back, protection }: ProtectionPicture): LateMan[] {
+function lateMen(call: Call, roles: readonly Role[], picture: ProtectionPicture): LateMan[] {
+  const { back, protection } = picture;
   if (back !== 'in') return [];
-  const declared = call.rush.filter(({ way }) => way === 'late_if_back_blocks');
+  const nearestFirst = (a: LateMan, b: LateMan) => depthOf(a, roles) - depthOf(b, roles) || byName(a, b);
+  const declared = call.rush.filter(({ way }) => way === 'late_if_back_blocks').sort(nearestFirst);
   const adds = call.cover.filter(({ adds }) => adds);
-  const onBack = adds.filter(({ job }) => job === 'man_back');
+  const onBack = adds.filter(({ job }) => job === 'man_back').sort(nearestFirst);
   const receiversIn = protection === 'seven_man' ? 1 : protection === 'max' ? 2 : 0;
-  const others = adds.filter(({ job }) => job !== 'man_back').slice(0, receiversIn);
+  const others = adds.filter(({ job }) => job !== 'man_back');
+  const staying = others.sort((a, b) => stayOrder(a, picture) - stayOrder(b, picture) || nearestFirst(a, b));
   return [
     ...declared.map(({ role, lane }) => ({ role, lane })),
-    ...[...onBack, ...others].map(({ role }) => ({ role })),
+    ...[...onBack, ...staying.slice(0, receiversIn)].map(({ role }) => ({ role })),
   ];
+}
+
+function depthOf({ role }: LateMan, roles: readonly Role[]): number {
+  return roles.find(({ id }) => id === role)?.depth ?? 0;
+}
+
+/** Which receiver stays in first: an inside one before a wide one, on the side away from the slide before the other. */
+function stayOrder({ job }: Call['cover'][number], { slide }: ProtectionPicture): number {
+  const wide = job.startsWith('man_1') ? 2 : 0;
+  return wide + (slide !== 'none' && job.endsWith(slide) ? 1 : 0);
 }
 
 /** The first lane from the inside that nobody has, on the side away from the slide; as declared when nothing slides. */
@@ -96,7 +120,8 @@ function rusherOf({ call, roles, counted }: RushContext, entry: RushEntry): Rush
   if (!man) return [];
   const { role, lane, way, late } = entry;
   const spot = entry.from ?? usualSpot(man, call);
-  return [{ role, lane, way, late, man, spot, countedBy: counted.get(role) ?? 'nobody' }];
+  const path = rushYards(spot, lane, SHOWN_PASSER_DEPTH);
+  return [{ role, lane, way, late, path, man, spot, countedBy: counted.get(role) ?? 'nobody' }];
 }
 
 /**

@@ -16,6 +16,7 @@ const threat = (lane: Lane, more: Partial<Threat> = {}): Threat => ({
   role: lane,
   lane,
   late: false,
+  path: 7,
   countedBy: 'nobody',
   ...more,
 });
@@ -148,6 +149,24 @@ describe('man and scan', () => {
     expect(found.fates.filter((fate) => fate === 'late')).toHaveLength(1);
   });
 
+  it('a back who crosses takes the widest man of his side, outside in, however they are listed', () => {
+    const scan: ProtectionPicture = { ...HALF, protection: 'scan' };
+    const three = rush(3, 3);
+    for (const listed of [three, three.toReversed(), [...three.slice(2), ...three.slice(0, 2)]]) {
+      const { fates } = assignBlockers(listed, scan);
+      expect(listed.filter((_, i) => fates[i] === 'late').map(({ lane }) => lane)).toEqual(['near_C']);
+    }
+  });
+
+  it('of two men in one gap the one with the shorter way is blocked first', () => {
+    const reads = [
+      threat('near_C', { role: 'a', countedBy: 'back', path: 11 }),
+      threat('far_C', { role: 'b', countedBy: 'back', path: 9 }),
+    ];
+    expect(assignBlockers([...own, ...reads], MAN).fates.slice(-2)).toEqual(['free', 'blocked']);
+    expect(assignBlockers([...own, ...reads.toReversed()], MAN).fates.slice(-2)).toEqual(['blocked', 'free']);
+  });
+
   it('an idle lineman doubles a neighbour', () => {
     expect(assignBlockers(rush(2, 2), HALF).fates.filter((fate) => fate === 'doubled').length).toBeGreaterThan(0);
   });
@@ -198,6 +217,18 @@ describe('in general', () => {
         }));
         const answer = assignBlockers(mirrored, { ...picture, slide: turn[picture.slide] });
         expect(answer.fates).toEqual(assignBlockers(found, picture).fates);
+      }),
+    );
+  });
+
+  it('the order in which rushers are listed changes what none of them meets', () => {
+    fc.assert(
+      fc.property(threats, pictures, fc.infiniteStream(fc.nat(99)), (found, picture, keys) => {
+        const shuffled = found.map((one) => ({ one, key: keys.next().value })).sort((a, b) => a.key - b.key);
+        const listed = shuffled.map(({ one }) => one);
+        const meets = (list: Threat[]) =>
+          new Map(assignBlockers(list, picture).fates.map((fate, i) => [list[i]?.role, fate]));
+        expect(Object.fromEntries(meets(listed))).toEqual(Object.fromEntries(meets(found)));
       }),
     );
   });
