@@ -2,7 +2,7 @@ import type { Call } from '../../game/call-library.ts';
 import type { MenuInput } from './input.ts';
 import { THEORIES, theoryOf } from './theory.ts';
 
-/** The pressures a menu may be made of, in the order of their paths, and the others with the reason they are out. */
+/** The pressures a menu may be made of, by path and name, and the others with the reason they are out. */
 export interface MenuOffer {
   readonly calls: readonly Call[];
   readonly out: readonly { readonly call: string; readonly why: string }[];
@@ -49,7 +49,8 @@ function unfitness(call: Call, { soundness, scores }: MenuInput): string | null 
   return found.every(({ points }) => Number.isFinite(points.mean)) ? null : 'its score is not a number';
 }
 
+/** Paths and the calls of each by name, so that the order in which defense.yaml lists them means nothing. */
 function inOrderOfPaths(calls: readonly Call[]): Call[] {
-  const paths = [...new Set(calls.map(({ path }) => path))];
-  return paths.flatMap((path) => calls.filter((call) => call.path === path));
+  const before = (a: string, b: string) => (a === b ? 0 : a < b ? -1 : 1);
+  return [...calls].sort((a, b) => before(a.path, b.path) || before(a.name, b.name));
 }
