@@ -1,4 +1,5 @@
 import { type ColumnName, FILM_COLUMNS } from './columns.ts';
+import { FREE_WORD_COLUMNS, freeWordKey } from './free-word.ts';
 import { type NumberEntries, numbersLike, widestOf } from './number-entries.ts';
 
 /** A column of words: `codes[i]` points into `values`; code 0 is "not charted" and `values[0]` is the empty string. */
@@ -172,7 +173,7 @@ function joinNumbers(charts: readonly Film[], name: ColumnName, size: number): N
 
 function joinCodes(charts: readonly Film[], name: ColumnName, size: number): CodeColumn {
   const codes = new Uint16Array(size);
-  const dictionary = createDictionary();
+  const dictionary = createDictionary(FREE_WORD_COLUMNS.has(name) ? freeWordKey : undefined);
   let at = 0;
   for (const chart of charts) {
     const column = chart.columns[name];
@@ -198,14 +199,15 @@ function codesOf(cells: readonly (string | number | undefined)[]): CodeColumn {
   return { kind: 'code', codes, values: dictionary.values };
 }
 
-/** Numbers words in order of appearance; the empty word is always 0. */
-function createDictionary() {
+/** Numbers words in order of appearance; the empty word is always 0. Words with the same key are one. */
+function createDictionary(keyOf: (word: string) => string = (word) => word) {
   const values: string[] = [''];
   const known = new Map<string, number>([['', 0]]);
   const codeOf = (value: string): number => {
-    const found = known.get(value);
+    const key = keyOf(value);
+    const found = known.get(key);
     if (found !== undefined) return found;
-    known.set(value, values.length);
+    known.set(key, values.length);
     values.push(value);
     return values.length - 1;
   };

@@ -1,5 +1,6 @@
 import type { ColumnName } from '../game/columns.ts';
 import type { FilmColumn } from '../game/film.ts';
+import { FREE_WORD_COLUMNS, freeWordKey } from '../game/free-word.ts';
 import { createNumbers, type NumberEntries, numbersLike } from '../game/number-entries.ts';
 
 /** A growing column of words; `codes` is longer than what is in use, and replaced when it grows. */
@@ -7,7 +8,11 @@ export interface CodeStore {
   readonly kind: 'code';
   codes: Uint16Array;
   readonly values: string[];
+  /** The code of a word by what it is compared by. */
   readonly known: Map<string, number>;
+  /** Other spellings of free words that were met, each with the one that stands for it. */
+  readonly spellings: Map<string, string>;
+  readonly isFree: boolean;
 }
 
 /** A growing column of numbers; `numbers` is longer than what is in use, and replaced when it grows. */
@@ -34,7 +39,15 @@ export function createStore(
   capacity: number,
 ): ColumnStore {
   if (kind === 'number') return { kind, numbers: createNumbers(name, capacity) };
-  return { kind, codes: new Uint16Array(capacity), values: [''], known: new Map([['', 0]]) };
+  const isFree = FREE_WORD_COLUMNS.has(name);
+  return {
+    kind,
+    codes: new Uint16Array(capacity),
+    values: [''],
+    known: new Map([['', 0]]),
+    spellings: new Map(),
+    isFree,
+  };
 }
 
 /** Room for `capacity` entries; what is stored stays. */
@@ -50,16 +63,29 @@ export function growStore(store: ColumnStore, capacity: number): void {
   }
 }
 
-/** The code of a word in the column's own list, added when new; the words beyond the last share one code. */
+/**
+ * The code of a word in the column's own list, added when new; the words beyond the last share one code. Free words that
+ * differ only in case or spaces share the code of the first of them.
+ */
 export function codeOfWord(store: CodeStore, word: string): number {
-  const found = store.known.get(word);
-  if (found !== undefined) return found;
+  const key = store.isFree ? freeWordKey(word) : word;
+  const found = store.known.get(key);
+  if (found !== undefined) {
+    if (store.isFree) noteSpelling(store, word, found);
+    return found;
+  }
   const code = store.values.length;
   if (code > LAST_CODE) return LAST_CODE;
   const own = code === LAST_CODE ? BEYOND_WORDS : detached(word);
   store.values.push(own);
-  store.known.set(own, code);
+  store.known.set(code === LAST_CODE ? own : detached(key), code);
   return code;
+}
+
+/** Remembers a spelling that is not the one shown. */
+function noteSpelling({ values, spellings }: CodeStore, word: string, code: number): void {
+  const shown = values[code] ?? '';
+  if (word !== shown && code !== LAST_CODE) spellings.set(detached(word), shown);
 }
 
 /**

@@ -2,6 +2,7 @@ import type { ColumnDefinition } from '../game/columns.ts';
 import { BLANK, type CellReading, faultReading, valueReading } from './cell-reading.ts';
 import { suggest } from './look-alike.ts';
 import { nearestWord } from './nearest-word.ts';
+import { withPlainMinus } from './plain-minus.ts';
 import { readClock } from './read-clock.ts';
 import { readFieldPosition } from './read-field-position.ts';
 import { readNumber } from './read-number.ts';
@@ -37,7 +38,7 @@ export function plainWord(text: string): string {
 
 function readSeen(definition: ColumnDefinition, text: string): CellReading {
   const reading = readForm(definition, text);
-  if (reading.kind !== 'fault' || !NOTHING_WORDS.includes(text.toLowerCase())) return reading;
+  if (reading.kind !== 'fault' || !NOTHING_WORDS.includes(withPlainMinus(text).toLowerCase())) return reading;
   return faultReading(reading.rule, 'Leave the cell blank when it was not charted.');
 }
 

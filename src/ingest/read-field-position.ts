@@ -1,6 +1,7 @@
 import { type CellReading, faultReading, valueReading } from './cell-reading.ts';
 import { suggest, withDigits } from './look-alike.ts';
 import { nearestWord } from './nearest-word.ts';
+import { withPlainMinus } from './plain-minus.ts';
 
 /** A side (a word or a sign) and a yard line. */
 const YARD_LINE = /^(own|opp|o|-|\+)[\s_-]*(\d{1,2})$/;
@@ -13,7 +14,7 @@ const RULE = 'is not a yard line such as own 35, opp 20 or 50';
  * `opp 20` (also `+20`) is 20, `50` is 50. A bare number below 50 could lie on either side, so it is a fault.
  */
 export function readFieldPosition(text: string): CellReading {
-  const plain = text.toLowerCase().replace('\u2212', '-');
+  const plain = withPlainMinus(text).toLowerCase();
   if (plain === '50') return valueReading(50);
   if (/^\d+$/.test(plain)) return bareNumber(Number(plain));
   const yards = yardsToGoal(plain);

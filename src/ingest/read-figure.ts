@@ -1,3 +1,5 @@
+import { withPlainMinus } from './plain-minus.ts';
+
 /** Words that stand before a number and change nothing: Q2, gain of 3. */
 const BEFORE = /^(?:q|qtr|quarter|gain(?:ed)?(?: of)?)\s*(?=[\d+-])/i;
 
@@ -24,7 +26,7 @@ const PLAIN = /^[+-]?\s?\d+(?:[.,]\d+)?$/;
  * is -3, `no gain` is 0, `3rd`, `Q2` and `11 personnel` are 3, 2 and 11, `2,6` is 2.6. NaN for anything else.
  */
 export function readFigure(written: string): number {
-  const text = written.trim().replace('\u2212', '-').replace(/\s+/g, ' ');
+  const text = withPlainMinus(written).trim().replace(/\s+/g, ' ');
   if (NOTHING.test(text)) return 0;
   const lost = [...LOSS, BRACKETED].map((pattern) => text.match(pattern)?.[1]).find((figure) => figure !== undefined);
   if (lost !== undefined) return 0 - Number(lost);

@@ -1,6 +1,8 @@
 import type { CellForm } from '../game/columns.ts';
 import { type CellReading, faultReading, valueReading } from './cell-reading.ts';
 import { suggest, withDigits } from './look-alike.ts';
+import { withPlainMinus } from './plain-minus.ts';
+import { readFigure } from './read-figure.ts';
 
 /** The number form of a column. */
 type NumberForm = Extract<CellForm, { form: 'number' }>;
@@ -23,8 +25,7 @@ export function readNumber(form: NumberForm, text: string): CellReading {
 }
 
 function parseNumber(form: NumberForm, text: string): number | undefined {
-  // A typographic minus comes from word processors and web pages.
-  const plain = text.replace('\u2212', '-');
+  const plain = withPlainMinus(text);
   const pattern = form.decimals === 0 ? WHOLE : DECIMAL;
   if (!pattern.test(plain)) return undefined;
   // Adding 0 turns -0 into 0.
@@ -36,12 +37,28 @@ function ruleOf({ unit, decimals }: NumberForm): string {
   return ORDINAL_UNITS.includes(unit) ? `is not ${what}` : `is not ${what} of ${unit}`;
 }
 
-/** The number that was meant: letters that look like digits, or words around a number ("8 yds", "3rd"). */
+/**
+ * The number that was meant: a loss in words or brackets ("loss of 3", "(3)", "3-"), letters that look like digits, or
+ * words around a number ("8 yds", "3rd"). What could be a sign or a decimal point is never dropped: that would turn a
+ * loss into a gain.
+ */
 function suggestNumber(form: NumberForm, text: string): string | undefined {
-  const onlyNumber = text.match(/^\D*?([+-]?\d+(?:\.\d+)?)\D*$/)?.[1] ?? '';
-  for (const meant of [withDigits(text), onlyNumber]) {
+  const plain = withPlainMinus(text);
+  for (const meant of [signedFigure(plain), withDigits(plain), onlyNumber(plain)]) {
     const value = parseNumber(form, meant);
     if (value !== undefined && value >= form.least && value <= form.most) return suggest(text, meant);
   }
   return undefined;
+}
+
+/** A number with words, brackets, or a minus before or after it; empty where there is none. */
+function signedFigure(text: string): string {
+  const behind = text.match(/^(\d+(?:[.,]\d+)?)\s*-$/)?.[1];
+  const value = behind === undefined ? readFigure(text) : -Number(behind.replace(',', '.'));
+  return Number.isNaN(value) ? '' : String(value);
+}
+
+/** The only number among letters and spaces; empty where other marks stand beside it. */
+function onlyNumber(text: string): string {
+  return text.match(/^[\p{L}\s#]*?([+-]?\d+(?:\.\d+)?)[\p{L}\s]*\.?$/u)?.[1] ?? '';
 }

@@ -20,6 +20,15 @@ export interface RowIntake {
   readonly finish: () => Film;
   readonly problems: readonly RowProblem[];
   readonly rejected: readonly RejectedRow[];
+  /** Free words that are written in more than one way, each way that is not shown with the one that is. */
+  readonly spellings: () => readonly Spelling[];
+}
+
+/** A free word of a column as it is written somewhere, and the spelling it counts as. */
+export interface Spelling {
+  readonly column: ColumnName;
+  readonly found: string;
+  readonly shown: string;
 }
 
 /** Rows there is room for at first in a sheet of any length. */
@@ -67,7 +76,12 @@ export function createRowIntake(plan: SheetPlan, sheet: SheetLength, expectedRow
     finish: () => finishChart(state),
     problems,
     rejected,
+    spellings: () => state.codeLanes.flatMap(spellingsOf),
   };
+}
+
+function spellingsOf({ column, store }: CodeLane): Spelling[] {
+  return [...store.spellings].map(([found, shown]) => ({ column: column.name, found, shown }));
 }
 
 function faultOf(fault: string | RowProblem, file: string, row: number): RowProblem {

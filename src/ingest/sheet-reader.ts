@@ -230,7 +230,10 @@ function finishReading(state: ReaderState): SheetReading {
   splitter.end();
   const { intake, plan, sheet, options, headers } = state;
   const chart = intake && !plan?.refused ? intake.finish() : filmFromRecords([], sheet.file);
-  const whole = wholeSheetProblems({ file: sheet.file, kind: options.kind, chart, plan, rowsRead: state.rowsRead });
+  const { file } = sheet;
+  const { rowsRead } = state;
+  const spellings = intake?.spellings() ?? [];
+  const whole = wholeSheetProblems({ file, kind: options.kind, chart, plan, rowsRead, spellings });
   const problems = [...state.problems, ...(intake?.problems ?? []), ...whole];
   return {
     chart,

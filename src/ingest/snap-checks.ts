@@ -1,19 +1,22 @@
 import { type Film, numberAt, textAt } from '../game/film.ts';
+import { freeWordKey } from '../game/free-word.ts';
+import { chartedTwice } from './charted-twice.ts';
 import type { RowProblem } from './row-problem.ts';
 import { createSnapIdentity, UNTOLD } from './snap-identity.ts';
 
 /**
  * Faults for every snap that an earlier chart lists already: same game and offense with the same snap number, or with
  * the same quarter, clock, down, distance and ball position where snaps are not numbered. One chart per file. A sheet is
- * read again with these rows left out (see SheetOptions), which keeps them with their reason.
+ * read again with these rows left out (see SheetOptions), which keeps them with their reason. So are the snaps without
+ * a number of a game that is charted with numbers too.
  */
 export function checkAcross(charts: readonly Film[]): readonly RowProblem[] {
-  if (charts.length < 2) return [];
   const groups = new Map<string, SnapPlaces>();
-  return charts.flatMap((chart, number) => {
+  const repeated = charts.flatMap((chart, number) => {
     const repeats = enterChart(chart, number, groups);
     return repeats.map(({ index, earlier }) => repeatProblem(chart, index, placeText(charts, earlier)));
   });
+  return [...repeated, ...chartedTwice(charts)];
 }
 
 /** Where each snap of one game and offense was first listed, by its identity. */
@@ -59,7 +62,7 @@ function groupReader(chart: Film, groups: Map<string, SnapPlaces>): (index: numb
 }
 
 function placesNamed(groups: Map<string, SnapPlaces>, names: readonly (string | undefined)[]): SnapPlaces {
-  const key = JSON.stringify(names.map((name) => name ?? ''));
+  const key = JSON.stringify(names.map((name) => freeWordKey(name ?? '')));
   const places = groups.get(key) ?? new Map<number, Place>();
   groups.set(key, places);
   return places;

@@ -1,3 +1,4 @@
+import { withPlainMinus } from './plain-minus.ts';
 import { plainWord } from './read-cell.ts';
 import { writeClock } from './read-clock.ts';
 import { readFieldPosition, writeFieldPosition } from './read-field-position.ts';
@@ -91,7 +92,7 @@ function transformed(as: Transform, written: string, dates: PairDates | undefine
     case 'figure':
       return figureText(readFigure(written));
     default:
-      return fromNumber(as, /\d/.test(written) ? Number(written) : Number.NaN);
+      return fromNumber(as, /\d/.test(written) ? Number(withPlainMinus(written)) : Number.NaN);
   }
 }
 

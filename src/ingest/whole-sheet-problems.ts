@@ -1,6 +1,7 @@
 import { type Film, textAt } from '../game/film.ts';
 import { columnLetter } from './column-letter.ts';
 import { BEYOND_WORDS } from './column-store.ts';
+import type { Spelling } from './row-intake.ts';
 import type { RowProblem } from './row-problem.ts';
 import { checkSequence } from './sequence-checks.ts';
 import { OWN_CALL_COLUMNS, type SheetKind } from './sheet-kind.ts';
@@ -15,6 +16,7 @@ export interface ReadSheet {
   /** Undefined when the sheet has no header row. */
   readonly plan: SheetPlan | undefined;
   readonly rowsRead: number;
+  readonly spellings: readonly Spelling[];
 }
 
 /** What can only be said when all rows of a sheet are known. */
@@ -25,7 +27,7 @@ export function wholeSheetProblems(sheet: ReadSheet): RowProblem[] {
   return [
     ...(sheet.rowsRead === 0 ? [{ ...ofFile(sheet, 'warning'), rule: 'has a header row and no snaps' }] : []),
     ...tooManyTexts(sheet),
-    ...checkSpellings(sheet.chart).map((problem) => withLetter(problem, plan)),
+    ...checkSpellings(sheet.chart, sheet.spellings).map((problem) => withLetter(problem, plan)),
     ...(sheet.kind === 'own' ? uncalledSnaps(sheet) : []),
     ...checkSequence(sheet.chart).map((problem) => withLetter(problem, plan)),
   ];

@@ -3,6 +3,7 @@ import type { FormationBook } from '../ingest/formation/formation-schema.ts';
 import type { Profile } from '../ingest/profile.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../ingest/read-sheet.ts';
 import { checkAcross } from '../ingest/snap-checks.ts';
+import { checkSpellingsAcross } from '../ingest/spelling-checks.ts';
 import { readSettings } from './read-settings.ts';
 import type { FoundFile, SeasonFolder } from './season-folder.ts';
 
@@ -24,7 +25,7 @@ export async function readSeasonSheets(folder: SeasonFolder, book: FormationBook
   const profile = await readSettings(folder.profileFile, loadProfileSchema);
   const archiveProfile = (await readSettings(folder.archiveProfileFile, loadProfileSchema)) ?? profile;
   const ownProfile = await readSettings(folder.ownProfileFile, loadProfileSchema);
-  return {
+  return withSpellings({
     opponent: booked(readOnce(sheetsOf(folder.opponent, sheetOptions('opponent', profile))), book),
     archive: booked(
       readOnce([
@@ -34,7 +35,22 @@ export async function readSeasonSheets(folder: SeasonFolder, book: FormationBook
       book,
     ),
     ours: readOnce(sheetsOf(folder.ownFilm, sheetOptions('own', ownProfile))),
-  };
+  });
+}
+
+/** The sheets with a warning for every word that another file of the same kind writes in another way. */
+function withSpellings({ opponent, archive, ours }: SeasonSheets): SeasonSheets {
+  const scouted = [...opponent, ...archive].map(({ reading }) => reading.chart);
+  const problems = [
+    ...checkSpellingsAcross(scouted),
+    ...checkSpellingsAcross(ours.map(({ reading }) => reading.chart)),
+  ];
+  if (problems.length === 0) return { opponent, archive, ours };
+  const added = ({ file, reading }: NamedReading): NamedReading => ({
+    file,
+    reading: { ...reading, problems: [...reading.problems, ...problems.filter((problem) => problem.file === file)] },
+  });
+  return { opponent: opponent.map(added), archive: archive.map(added), ours: ours.map(added) };
 }
 
 /** The sheets with what the formation book knows of their formations. */

@@ -11,7 +11,7 @@ import {
 } from '../../src/ingest/column-store.ts';
 
 const numberStore = (name: 'gain' | 'time_to_throw') => createStore({ name, kind: 'number' }, 1) as NumberStore;
-const codeStore = () => createStore({ name: 'formation', kind: 'code' }, 1) as CodeStore;
+const codeStore = () => createStore({ name: 'note', kind: 'code' }, 1) as CodeStore;
 const cell = <T>(value: fc.Arbitrary<T>) => fc.array(fc.option(value, { nil: undefined }), { maxLength: 80 });
 
 /** Rows of room after each time it is used up: the next whole number at least, or far too many. */

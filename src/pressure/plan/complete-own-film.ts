@@ -1,5 +1,6 @@
 import type { Call, CallLibrary } from '../../game/call-library.ts';
 import { type Film, filmFromRecords, joinFilms, type SnapRecord, textAt } from '../../game/film.ts';
+import { freeWordKey } from '../../game/free-word.ts';
 
 /** A call name of our film that the library does not know, and on how many snaps it stands. */
 export interface UnknownCall {
@@ -15,14 +16,16 @@ export interface CompletedFilm {
 
 /**
  * Fills path, family, coverage and rotation of our own snaps from the call library where only the call was charted.
- * What was charted always stands.
+ * What was charted always stands, in the library's spelling where it differs only in case or spaces.
  */
 export function completeOwnFilm(ownFilm: Film, library: CallLibrary): CompletedFilm {
-  const known = new Map(library.calls.map((call) => [key(call.name), call]));
+  const known = new Map(library.calls.map((call) => [freeWordKey(call.name), call]));
+  const spelled = librarySpellings(library);
   const records: SnapRecord[] = [];
   for (let i = 0; i < ownFilm.size; i++) {
     const name = textAt(ownFilm, 'call', i);
-    records.push(sayingsAt(ownFilm, i, name === undefined ? undefined : known.get(key(name))));
+    const call = name === undefined ? undefined : known.get(freeWordKey(name));
+    records.push(spelled(sayingsAt(ownFilm, i, call)));
   }
   const columns = { ...ownFilm.columns, ...filmFromRecords(records).columns };
   return { chart: { ...ownFilm, columns }, unknownCalls: unknownCalls(ownFilm, library) };
@@ -30,11 +33,11 @@ export function completeOwnFilm(ownFilm: Film, library: CallLibrary): CompletedF
 
 /** The call names of our own film that the library does not know, in the order of their first snap. */
 export function unknownCalls(ownFilm: Film, library: CallLibrary): readonly UnknownCall[] {
-  const known = new Set(library.calls.map(({ name }) => key(name)));
+  const known = new Set(library.calls.map(({ name }) => freeWordKey(name)));
   const unknown = new Map<string, number>();
   for (let i = 0; i < ownFilm.size; i++) {
     const name = textAt(ownFilm, 'call', i);
-    if (name !== undefined && !known.has(key(name))) unknown.set(name, (unknown.get(name) ?? 0) + 1);
+    if (name !== undefined && !known.has(freeWordKey(name))) unknown.set(name, (unknown.get(name) ?? 0) + 1);
   }
   return [...unknown].map(([call, snaps]) => ({ call, snaps }));
 }
@@ -45,12 +48,19 @@ export function joinOwnFilm(charts: readonly Film[]): Film | null {
   return played.length === 0 ? null : joinFilms(played);
 }
 
-function key(name: string): string {
-  return name.trim().toLowerCase();
-}
-
 /** What a call says of every snap it is called on. */
 const SAYINGS = ['path', 'family', 'coverage', 'rotation'] as const;
+
+/** Writes path and coverage as the library does. */
+function librarySpellings({ calls }: CallLibrary): (record: SnapRecord) => SnapRecord {
+  const spelling = (name: 'path' | 'coverage') => new Map(calls.map((call) => [freeWordKey(call[name]), call[name]]));
+  const spellings = { path: spelling('path'), coverage: spelling('coverage') };
+  const written = (name: 'path' | 'coverage', { [name]: word }: SnapRecord) => {
+    if (typeof word !== 'string') return {};
+    return { [name]: spellings[name].get(freeWordKey(word)) ?? word };
+  };
+  return (record) => ({ ...record, ...written('path', record), ...written('coverage', record) });
+}
 
 function sayingsAt(ownFilm: Film, index: number, call: Call | undefined): SnapRecord {
   const record: Partial<Record<(typeof SAYINGS)[number], string>> = {};
