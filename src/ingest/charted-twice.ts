@@ -52,21 +52,26 @@ function hasBareSnap(chart: Film): boolean {
 }
 
 function enterChart(chart: Film, games: Map<string, ChartedGame>): void {
-  const own = new Map<string, { readonly numbered: Charting; readonly bare: Charting }>();
-  for (let i = 0; i < chart.size; i++) {
-    const game = textAt(chart, 'game', i);
-    if (game === undefined) continue;
-    const key = JSON.stringify([game, textAt(chart, 'offense', i) ?? ''].map(freeWordKey));
-    const parts = own.get(key) ?? { numbered: { chart, rows: [] }, bare: { chart, rows: [] } };
-    own.set(key, parts);
-    (numberAt(chart, 'snap', i) === undefined ? parts.bare : parts.numbered).rows.push(i);
-  }
-  for (const [key, { numbered, bare }] of own) {
+  for (const [key, { numbered, bare }] of partsOf(chart)) {
     const game = games.get(key) ?? { numbered: [], bare: [] };
     games.set(key, game);
     if (numbered.rows.length > 0) game.numbered.push(numbered);
     if (bare.rows.length > 0) game.bare.push(bare);
   }
+}
+
+/** The snaps of every game and offense of a chart, with a number and without. */
+function partsOf(chart: Film): Map<string, { readonly numbered: Charting; readonly bare: Charting }> {
+  const parts = new Map<string, { readonly numbered: Charting; readonly bare: Charting }>();
+  for (let i = 0; i < chart.size; i++) {
+    const game = textAt(chart, 'game', i);
+    if (game === undefined) continue;
+    const key = JSON.stringify([game, textAt(chart, 'offense', i) ?? ''].map(freeWordKey));
+    const part = parts.get(key) ?? { numbered: { chart, rows: [] }, bare: { chart, rows: [] } };
+    parts.set(key, part);
+    (numberAt(chart, 'snap', i) === undefined ? part.bare : part.numbered).rows.push(i);
+  }
+  return parts;
 }
 
 /** Whether most snaps of the shorter charting are found in the other, each once. */

@@ -1,6 +1,7 @@
 import { type Film, textAt } from '../game/film.ts';
 import { columnLetter } from './column-letter.ts';
 import { BEYOND_WORDS } from './column-store.ts';
+import { checkPassColumns } from './pass-column-checks.ts';
 import type { Spelling } from './row-intake.ts';
 import type { RowProblem } from './row-problem.ts';
 import { checkSequence } from './sequence-checks.ts';
@@ -28,6 +29,7 @@ export function wholeSheetProblems(sheet: ReadSheet): RowProblem[] {
     ...(sheet.rowsRead === 0 ? [{ ...ofFile(sheet, 'warning'), rule: 'has a header row and no snaps' }] : []),
     ...tooManyTexts(sheet),
     ...checkSpellings(sheet.chart, sheet.spellings).map((problem) => withLetter(problem, plan)),
+    ...checkPassColumns(sheet.chart).map((problem) => withLetter(problem, plan)),
     ...(sheet.kind === 'own' ? uncalledSnaps(sheet) : []),
     ...checkSequence(sheet.chart).map((problem) => withLetter(problem, plan)),
   ];

@@ -84,7 +84,8 @@ describe('reading a sheet through a profile', () => {
       column === 'ball_on'
         ? BASE.replace('as: yards_to_goal', `as: ${as}`)
         : withColumn(`${column}: { header: x, as: ${as} }`);
-    const sheet = column === 'ball_on' ? SHEET.replace('65', text) : sheetWith('x', text);
+    const played = column === 'ball_on' ? SHEET.replace('65', text) : sheetWith('x', text);
+    const sheet = column === 'time_to_throw' ? played.replace(',R,', ',P,') : played;
     const reading = read(sheet, profile);
     expect(reading.problems).toEqual([]);
     expect(cell(reading, column)).toBe(value);

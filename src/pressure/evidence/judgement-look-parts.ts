@@ -7,7 +7,7 @@ import { answerCodes } from '../snap/answer.ts';
 import { RECEIVER_LOOKS, receiverCodes } from '../snap/look.ts';
 import { namedWords } from '../snap/named-words.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
-import { runOrPassCodes } from '../snap/run-or-pass.ts';
+import { exceptOnRuns, runOrPassCodes } from '../snap/run-or-pass.ts';
 import type { SheetRow } from './judgement-sheet.ts';
 
 /**
@@ -169,10 +169,11 @@ function personnelCodes(chart: Film, digit: 0 | 1): Uint8Array {
 
 function throwCodes(chart: Film): Uint8Array {
   const classes: Readonly<Record<string, number>> = { flat: 0, deep_middle: 1 };
-  return codesOf(chart, (index) => {
+  const codes = codesOf(chart, (index) => {
     const zone = textAt(chart, 'target_zone', index);
     return zone === undefined ? NOT_KNOWN : (classes[zone] ?? 2);
   });
+  return exceptOnRuns(chart, codes);
 }
 
 const CROSSER = /mesh|cross|drag|shallow|drive|under/i;

@@ -2,10 +2,17 @@ import type { Film } from '../../game/film.ts';
 import { ANSWERS, BACK_ACTIONS } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { answerCodes } from '../snap/answer.ts';
-import { SLIDE_DIRECTIONS, slideCodes } from '../snap/field-side.ts';
+import { SLIDE_DIRECTIONS } from '../snap/field-side.ts';
 import { runOrPassCodes } from '../snap/run-or-pass.ts';
 import type { Target } from './forecast-result.ts';
-import { backJobCodes, motionCodes, protectorCodes, quickReleaseCodes, screenCodes } from './target-codes.ts';
+import {
+  backJobCodes,
+  motionCodes,
+  protectorCodes,
+  quickReleaseCodes,
+  screenCodes,
+  slideTargetCodes,
+} from './target-codes.ts';
 
 /** A question the tool forecasts: its classes, what it is asked of, and how a chart answers it snap by snap. */
 export interface TargetDefinition {
@@ -71,5 +78,11 @@ export const TARGET_DEFINITIONS: readonly TargetDefinition[] = [
 ];
 
 function slideTarget(target: Target, label: string, reference: 'back' | 'field' | 'strength'): TargetDefinition {
-  return { target, label, classes: SLIDE_DIRECTIONS, per: 'pass', codes: (chart) => slideCodes(chart, reference) };
+  return {
+    target,
+    label,
+    classes: SLIDE_DIRECTIONS,
+    per: 'pass',
+    codes: (chart) => slideTargetCodes(chart, reference),
+  };
 }

@@ -1,4 +1,5 @@
 import { type Film, numberAt, textAt } from '../../game/film.ts';
+import { PASS_ENDINGS, RUN_KINDS } from '../../game/run-or-pass.ts';
 import { ANSWERS, type Answer, type PlayKind } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { codesBySnap } from './codes-by-snap.ts';
@@ -17,9 +18,10 @@ export interface AnswerEvidence {
 /**
  * The offense's answer on a snap, or undefined where it cannot be told. The rules, first match decides:
  *
- * 1. A play kind charted as one of the seven answers stands as charted. A run stays a run whatever its concept or
- *    option tag says, until the kind itself says `quarterback_run`.
- * 2. `scramble`, and a run, pass, play action or blank kind that ended in a scramble or a sack, is a dropback.
+ * 1. A pass charted as one of the answers stands as charted. A run stays a run whatever its concept or option tag says,
+ *    until the kind itself says `quarterback_run`.
+ * 2. `scramble`, and a run of either kind, a pass, play action or blank kind that ended in a scramble or a sack, is a
+ *    dropback.
  * 3. `pass` or `play_action` thrown at least `deep_yards` past the line is a deep shot.
  * 4. `pass` thrown within `quick_seconds` is quick; play action never is.
  * 5. `pass` thrown later is a dropback, and so is any other play action.
@@ -30,8 +32,9 @@ export interface AnswerEvidence {
  */
 export function answerOf(evidence: AnswerEvidence, cuts: SituationCuts): Answer | undefined {
   const { playKind, result } = evidence;
-  if (playKind !== undefined && playKind !== 'run' && isAnswer(playKind)) return playKind;
-  if (playKind === 'scramble' || result === 'scramble' || result === 'sack') return 'dropback';
+  const isRun = RUN_KINDS.includes(playKind ?? '');
+  if (playKind !== undefined && !isRun && isAnswer(playKind)) return playKind;
+  if (playKind === 'scramble' || PASS_ENDINGS.includes(result ?? '')) return 'dropback';
   if (playKind === 'pass' || playKind === 'play_action') return thrownAnswer(playKind, evidence, cuts);
   return playKind;
 }

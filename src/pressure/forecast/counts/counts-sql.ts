@@ -1,3 +1,4 @@
+import { PASS_ENDINGS, RUN_KINDS } from '../../../game/run-or-pass.ts';
 import { ANSWERS, BACK_ACTIONS } from '../../../game/vocabulary.ts';
 import type { SituationCuts } from '../../../game/week-settings.ts';
 import { QUICK_RELEASE_SECONDS } from '../target-codes.ts';
@@ -69,9 +70,10 @@ function stateSql(): string {
     || CASE WHEN COALESCE(down, 1) > 1 AND COALESCE(to_go, 0) > 10 THEN '_beyond_ten' ELSE '' END`;
 }
 
-const RUNS = "('run', 'quarterback_run')";
+const RUNS = list(RUN_KINDS);
 
-const list = (words: readonly string[]) => `(${words.map((word) => `'${word}'`).join(', ')})`;
+/** A run by the rule of `runOrPassCodes`: a scramble and a sack are passes, whatever kind was charted. */
+const RAN = `COALESCE(play_kind, '') IN ${RUNS} AND COALESCE(result, '') NOT IN ${list(PASS_ENDINGS)}`;
 
 /** Every target with its class as an expression over a snap; NULL where it does not apply or was not charted. */
 const TARGETS: readonly (readonly [target: string, sql: (cuts: SituationCuts) => string])[] = [
@@ -79,42 +81,38 @@ const TARGETS: readonly (readonly [target: string, sql: (cuts: SituationCuts) =>
   [
     'run_or_pass',
     () =>
-      `CASE WHEN result IN ('scramble', 'sack') THEN 'pass' WHEN play_kind IN ${RUNS} THEN 'run' WHEN play_kind IS NOT NULL THEN 'pass' END`,
+      `CASE WHEN result IN ${list(PASS_ENDINGS)} THEN 'pass' WHEN play_kind IN ${RUNS} THEN 'run' WHEN play_kind IS NOT NULL THEN 'pass' END`,
   ],
   [
     'screen',
     () =>
-      "CASE WHEN play_kind = 'screen' THEN 'screen' WHEN play_kind IN ('quick', 'dropback', 'deep_shot', 'movement', 'scramble') THEN 'no_screen' WHEN play_kind IN ('pass', 'play_action') AND tells_screens = 1 THEN 'no_screen' END",
+      `CASE WHEN play_kind = 'screen' THEN 'screen' WHEN play_kind IN ('quick', 'dropback', 'deep_shot', 'movement', 'scramble') THEN 'no_screen' WHEN play_kind IN ('pass', 'play_action') AND tells_screens = 1 THEN 'no_screen' WHEN result IN ${list(PASS_ENDINGS)} THEN 'no_screen' END`,
   ],
   [
     'quick_release',
     () =>
-      `CASE WHEN time_to_throw <= ${QUICK_RELEASE_SECONDS} THEN 'within' WHEN time_to_throw IS NOT NULL THEN 'later' END`,
+      `CASE WHEN ${RAN} THEN NULL WHEN time_to_throw <= ${QUICK_RELEASE_SECONDS} THEN 'within' WHEN time_to_throw IS NOT NULL THEN 'later' END`,
   ],
   ['motion', () => "CASE WHEN motion = 'none' THEN 'none' WHEN motion IS NOT NULL THEN 'motion' END"],
   [
     'protectors',
     () =>
-      `CASE WHEN play_kind IN ${RUNS} OR protectors IS NULL THEN NULL WHEN protectors <= 5 THEN 'five' WHEN protectors = 6 THEN 'six' ELSE 'seven_or_more' END`,
+      `CASE WHEN (${RAN}) OR protectors IS NULL THEN NULL WHEN protectors <= 5 THEN 'five' WHEN protectors = 6 THEN 'six' ELSE 'seven_or_more' END`,
   ],
   ['slide_to_back', () => slideSql('back_side')],
   ['slide_to_field', () => slideSql("CASE hash WHEN 'left' THEN 'right' WHEN 'right' THEN 'left' END")],
   ['slide_to_strength', () => slideSql("CASE WHEN strength IN ('left', 'right') THEN strength END")],
-  [
-    'back_job',
-    () =>
-      `CASE WHEN COALESCE(play_kind, '') NOT IN ${RUNS} AND back_action IN ${list(BACK_ACTIONS)} THEN back_action END`,
-  ],
+  ['back_job', () => `CASE WHEN NOT (${RAN}) AND back_action IN ${list(BACK_ACTIONS)} THEN back_action END`],
 ];
 
 function answerSql({ deep_yards, quick_seconds }: SituationCuts): string {
-  const charted = ANSWERS.filter((answer) => answer !== 'run');
+  const charted = ANSWERS.filter((answer) => !RUN_KINDS.includes(answer));
   return `CASE WHEN play_kind IN ${list(charted)} THEN play_kind
-      WHEN play_kind = 'scramble' OR result IN ('scramble', 'sack') THEN 'dropback'
+      WHEN play_kind = 'scramble' OR result IN ${list(PASS_ENDINGS)} THEN 'dropback'
       WHEN play_kind IN ('pass', 'play_action') AND target_depth >= ${deep_yards} THEN 'deep_shot'
       WHEN play_kind = 'play_action' THEN 'dropback'
       WHEN play_kind = 'pass' THEN CASE WHEN time_to_throw <= ${quick_seconds} THEN 'quick' WHEN time_to_throw IS NOT NULL THEN 'dropback' END
-      WHEN play_kind = 'run' THEN 'run' END`;
+      WHEN play_kind IN ${RUNS} THEN play_kind END`;
 }
 
 const BACK_SIDE =
@@ -123,6 +121,10 @@ const BACK_SIDE =
 const SLIDE_SIDE =
   "CASE WHEN slide IN ('left', 'full_left') THEN 'left' WHEN slide IN ('right', 'full_right') THEN 'right' END";
 
+function list(words: readonly string[]): string {
+  return `(${words.map((word) => `'${word}'`).join(', ')})`;
+}
+
 function slideSql(reference: string): string {
-  return `CASE WHEN slide_side = ${reference} THEN 'to' WHEN slide_side <> ${reference} THEN 'away' END`;
+  return `CASE WHEN ${RAN} THEN NULL WHEN slide_side = ${reference} THEN 'to' WHEN slide_side <> ${reference} THEN 'away' END`;
 }
