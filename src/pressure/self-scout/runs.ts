@@ -9,10 +9,12 @@ const SHORTEST = 6;
 /**
  * Whether pressures alternate more or less than chance within a situation. Games are never joined: each game with a long
  * enough sequence is tested, and the smallest p is multiplied by the number of games tested (Bonferroni); `adjusted` is
- * corrected over the situations too (Benjamini-Hochberg).
+ * corrected over the situations too (Benjamini-Hochberg). Snaps follow one another as they were played, however the sheet
+ * is sorted.
  */
 export function pressureRuns(snaps: readonly OwnSnap[]): OwnFilmChapter['runsTest'] {
-  const told = snaps.filter(({ pressure, situation }) => pressure !== undefined && situation !== undefined);
+  const played = [...snaps].sort((one, other) => one.order - other.order);
+  const told = played.filter(({ pressure, situation }) => pressure !== undefined && situation !== undefined);
   const tests = countWords(told, ({ situation }) => situation).flatMap(([situation]) => {
     const games = countWords(told, ({ game }) => game).map(([game]) =>
       told.filter((snap) => snap.game === game && snap.situation === situation),

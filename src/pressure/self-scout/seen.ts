@@ -1,6 +1,7 @@
 import { type Film, numberAt, textAt } from '../../game/film.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { type TellFeature, tellFeatures } from '../forecast/tell-feature.ts';
+import { gamesInOrder } from '../snap/game-order.ts';
 import { outcomeAt } from '../snap/outcome.ts';
 
 /**
@@ -19,21 +20,10 @@ export function seenBefore(film: Film, cuts: SituationCuts): readonly TellFeatur
 
 const SHOWN: Readonly<Record<string, string>> = { yes: 'look shown early', no: 'look held' };
 
-/** The snap before each one in its game, by its number where charted, else by the order of the sheet. */
+/** The snap before each one in its game. */
 function snapsBefore(film: Film): (number | undefined)[] {
-  const games = new Map<string, number[]>();
-  for (let i = 0; i < film.size; i++) {
-    const game = textAt(film, 'game', i) ?? '';
-    const rows = games.get(game);
-    if (rows) rows.push(i);
-    else games.set(game, [i]);
-  }
   const before = new Array<number | undefined>(film.size).fill(undefined);
-  for (const rows of games.values()) {
-    const numbered = rows.every((row) => numberAt(film, 'snap', row) !== undefined);
-    const order = numbered
-      ? rows.sort((a, b) => (numberAt(film, 'snap', a) ?? 0) - (numberAt(film, 'snap', b) ?? 0))
-      : rows;
+  for (const order of gamesInOrder(film)) {
     order.forEach((row, i) => {
       before[row] = order[i - 1];
     });

@@ -1,6 +1,7 @@
 import type { CallLibrary } from '../../game/call-library.ts';
 import { type Film, textAt } from '../../game/film.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
+import { gamesInOrder } from '../snap/game-order.ts';
 import { type OutcomeKind, outcomeAt } from '../snap/outcome.ts';
 import { SITUATIONS, situationCodes } from '../snap/situation.ts';
 import { sentSide } from './sent-side.ts';
@@ -8,6 +9,8 @@ import { sentSide } from './sent-side.ts';
 /** One of our own snaps as a reader of our film sees it; undefined is "not charted". */
 export interface OwnSnap {
   readonly index: number;
+  /** Place of the snap among all of the film, game after game as they were played. */
+  readonly order: number;
   readonly game: string;
   readonly situation: string | undefined;
   readonly family: string | undefined;
@@ -32,10 +35,16 @@ export interface OwnSnap {
 export function ownSnaps(film: Film, cuts: SituationCuts, library: CallLibrary | null = null): OwnSnap[] {
   const situations = situationCodes(film, cuts);
   const side = sentSide(film, library);
+  const order = new Map(
+    gamesInOrder(film)
+      .flat()
+      .map((row, place) => [row, place]),
+  );
   return Array.from({ length: film.size }, (_, index) => {
     const family = textAt(film, 'family', index);
     return {
       index,
+      order: order.get(index) ?? index,
       game: textAt(film, 'game', index) ?? 'not charted',
       situation: SITUATIONS[situations[index] ?? -1]?.id,
       family,
