@@ -10,6 +10,7 @@ const HOT_ANGLES = 'McLaughlin, Outside Cage vs. Interior Pressure Angles in 3-D
 const HOT_ANSWERS = 'Answers versus Hot Pressures, Board Drill';
 const PEEL = 'Coaching Stress Areas: Double A Gap Mug Cover 1 Peel Blitz, Blitzology, 2020';
 const PEEL_SPY = 'Casey, 3-3-5 Complex Cover 1';
+const SPY = 'To Spy or Not to Spy, Football Film Room';
 const LATE_ADD = 'Bear Front Green Dog, Blitzology, 2019';
 const MAX_PROTECT = 'The Zone Blitz, Max Pro, and the Super Bowl, Smart Football, 2006';
 const EMPTY = 'Defending Empty, MatchQuarters';
@@ -44,7 +45,6 @@ export const DEFAULT_FIT_RULES: readonly FitRule[] = [
   from(WEEK_NINE, right('three_under_trips', 'three_under', { receivers: ['trips'] })),
   right('three_under_back_inside', 'three_under', { back: ['releases_inside'] }),
   right('three_under_crossers', 'three_under', { routes: ['crossers'] }),
-  right('three_under_deep_middle', 'three_under', { thrown_to: ['deep_middle'] }),
   from(FIRE_TWO, wrong('three_under_flat', 'three_under', { thrown_to: ['flat'] })),
   from(FIRE_TWO, wrong('three_under_quick_out', 'three_under', { answer: ['quick'], thrown_to: ['outside'] })),
   wrong('three_under_back_wide', 'three_under', { back: ['releases_wide'] }),
@@ -61,7 +61,6 @@ export const DEFAULT_FIT_RULES: readonly FitRule[] = [
   wrong('four_under_deep_outside', 'four_under', { thrown_to: ['deep_outside'] }),
   from(MAX_PROTECT, wrong('four_under_seven_protect', 'four_under', { protectors: ['seven_or_more'] })),
   from(COVER_ONE, right('man_free_deep_middle', 'man_free', { thrown_to: ['deep_middle'] })),
-  right('man_free_heavy_run', 'man_free', { answer: ['run'], tight_ends: ['two_or_more'] }),
   right('man_free_run_pass', 'man_free', { option_tag: ['run_pass'] }),
   right('man_free_tempo', 'man_free', { tempo: ['fast'] }),
   right('man_free_held', 'man_free', { ball: ['held'], protectors: ['five', 'six'] }),
@@ -104,8 +103,9 @@ export const DEFAULT_FIT_RULES: readonly FitRule[] = [
   wrong('peel_quarterback_run', 'peel', { answer: ['quarterback_run'] }),
   from(PEEL_SPY, right('spy_quarterback_run', 'peel_spy', { answer: ['quarterback_run'] })),
   from(PEEL_SPY, right('spy_scramble', 'peel_spy', { scramble: ['yes'] })),
-  wrong('spy_held_in_the_pocket', 'peel_spy', { ball: ['held'], back: ['blocks'], scramble: ['no'] }),
+  from(SPY, wrong('spy_held_in_the_pocket', 'peel_spy', { ball: ['held'], scramble: ['no'] })),
   from(LATE_ADD, right('add_on_held_back_in', 'add_on', { back: ['blocks'], ball: ['held'] })),
+  right('add_on_seven_protect', 'add_on', { protectors: ['seven_or_more'], ball: ['held'] }),
   wrong('add_on_screen', 'add_on', { answer: ['screen'] }),
   wrong('add_on_quick', 'add_on', { answer: ['quick'] }),
   from(LATE_ADD, wrong('add_on_back_out', 'add_on', { back: ['releases_wide', 'releases_inside', 'none'] })),
@@ -119,7 +119,7 @@ export const DEFAULT_FIT_RULES: readonly FitRule[] = [
       receivers: ['empty'],
     }),
   ),
-  wrong('any_heavy', ['peel_spy', 'add_on'], { tight_ends: ['two_or_more'] }),
+  wrong('heavy_run', ['peel_spy', 'add_on'], { answer: ['run'], tight_ends: ['two_or_more'] }),
   wrong('any_two_backs_protect', ['three_under', 'four_under'], { backs: ['two_or_more'], ball: ['held'] }),
   wrong('any_fast_tempo', ['four_under', 'peel', 'peel_spy', 'add_on'], { tempo: ['fast'] }),
 ];

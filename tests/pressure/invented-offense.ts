@@ -25,6 +25,18 @@ export interface InventedOffense {
   readonly scrambles?: number;
 }
 
+/** What the plain offense leaves blank; a mix that is not given stays uncharted. */
+export interface ChartedMore {
+  readonly motion?: Mix;
+  readonly tempo?: Mix;
+  readonly checked?: Mix;
+  readonly optionTag?: Mix;
+  readonly concept?: Mix;
+  readonly formation?: Mix;
+  /** Share of the dropbacks and deep shots on which the ball is held three seconds; the rest is out after two. */
+  readonly held?: number;
+}
+
 /** An offense like any other; single mixes are replaced to give one a habit. */
 export const ORDINARY: Required<InventedOffense> = {
   answers: { run: 40, quarterback_run: 8, screen: 7, quick: 14, dropback: 20, deep_shot: 5, movement: 6 },
@@ -59,6 +71,33 @@ export function inventedRecords(offense: InventedOffense = {}): SnapRecord[] {
     if (fled.has(i)) return { ...passed, gain: 6, result: 'scramble' };
     return { ...passed, target_zone: zones[i] as string, gain: 6, result: 'complete' };
   });
+}
+
+/** The same records with more charted on them. */
+export function chartedMore(records: readonly SnapRecord[], more: ChartedMore): SnapRecord[] {
+  const random = createRandom('charted more');
+  const columns = {
+    motion: more.motion,
+    tempo: more.tempo,
+    checked: more.checked,
+    option_tag: more.optionTag,
+    concept: more.concept,
+    formation: more.formation,
+  };
+  const drawn = Object.entries(columns).flatMap(([name, mix]) =>
+    mix ? [{ name, words: spread(mix, records.length, random) }] : [],
+  );
+  const long = spread({ held: more.held ?? 0, out: 1 - (more.held ?? 0) }, records.length, random);
+  return records.map((record, i) => ({
+    ...record,
+    ...Object.fromEntries(drawn.map(({ name, words }) => [name, words[i] as string])),
+    ...(more.held !== undefined && record.target_zone !== undefined && { time_to_throw: secondsOf(record, long[i]) }),
+  }));
+}
+
+function secondsOf({ play_kind }: SnapRecord, long: string | undefined): number {
+  if (play_kind === 'quick' || play_kind === 'screen') return 1.4;
+  return long === 'held' ? 3 : 2;
 }
 
 /** The forecast a plain count would make: a situation's snaps on top of fifteen snaps' worth of the whole. */

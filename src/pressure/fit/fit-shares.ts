@@ -1,5 +1,6 @@
 import { betaQuantile } from '../../stats/beta.ts';
 import type { Spread } from '../score/score-result.ts';
+import { GUESS_WORTH } from './feature-guess.ts';
 import type { FitShares } from './fit-result.ts';
 import { VERDICTS, type Verdict } from './verdict.ts';
 
@@ -11,6 +12,8 @@ export interface VerdictPart {
   readonly shares: readonly number[];
   /** Snaps the shares are worth: the square of the weights' sum over the sum of their squares (Kish 1965). */
   readonly worth: number;
+  /** Share of the part that rests on what is typical of offenses, not on their film; 0 to 1. */
+  readonly guessed: number;
 }
 
 /** Half a snap for and half against keeps a share seen on no snap, or on all, from being certain (Jeffreys 1946). */
@@ -76,12 +79,19 @@ function shareOf(parts: readonly VerdictPart[], i: number, total: number): numbe
   return (parts[i]?.alpha ?? 0) / total;
 }
 
-function partMoments({ shares, worth }: VerdictPart, weights: readonly number[]): Moments {
+function partMoments(part: VerdictPart, weights: readonly number[]): Moments {
+  const { shares } = part;
+  const worth = worthOf(part);
   const mean = shares.reduce((sum, share, v) => sum + share * (weights[v] ?? 0), 0);
   const softened = shares.map((share) => (share * worth + HALF / shares.length) / (worth + HALF));
   const middle = softened.reduce((sum, share, v) => sum + share * (weights[v] ?? 0), 0);
   const spread = softened.reduce((sum, share, v) => sum + share * ((weights[v] ?? 0) - middle) ** 2, 0);
   return { mean, variance: spread / (worth + 1) };
+}
+
+/** What is typical is worth eight snaps, however many were charted: the two variances are added. */
+function worthOf({ worth, guessed }: VerdictPart): number {
+  return worth === 0 ? 0 : 1 / (1 / worth + guessed ** 2 / GUESS_WORTH);
 }
 
 /** From the low end of the surely so to the high end of the possibly so. */

@@ -68,6 +68,11 @@ export function snapFeatures(film: Film, cuts: SituationCuts): SnapFeatures {
   };
 }
 
+/** A snap of which nothing is known, where their film tells no answers apart. */
+export const PASS_OF_ANY_KIND = Object.fromEntries(
+  Object.keys(FIT_FEATURES).map((name) => [name, NOT_KNOWN]),
+) as Readonly<Record<FitFeature, number>>;
+
 /** A snap of which the answer is known and nothing else: what stands for an answer that film has not shown yet. */
 export function answerAlone(answer: Answer): Readonly<Record<FitFeature, number>> {
   const run = answer === 'run' || answer === 'quarterback_run';
