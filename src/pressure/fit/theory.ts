@@ -17,6 +17,7 @@ export interface ReadFilm {
 export interface Theory {
   readonly rules: readonly ReadyRule[];
   readonly verdicts: readonly SnapVerdict[];
+  /** The verdict on a snap of a part that their film has not shown. */
   readonly unseen: (part: ExpectedPart) => SnapVerdict;
 }
 
