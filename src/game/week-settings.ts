@@ -71,15 +71,6 @@ const menu = z
   .prefault({})
   .describe('limits of the menu');
 
-const weights = z
-  .strictObject({
-    judgement_snaps: z.number().min(0).max(200).default(12).describe("worth of the trade's judgement, in snaps a cell"),
-    open_data: z.number().min(0).max(5).default(1).describe('multiplies the worth of open play data; 0 leaves it out'),
-    own_film: z.number().min(0).max(5).default(1).describe('multiplies the worth of our own snaps'),
-  })
-  .prefault({})
-  .describe('how the three kinds of evidence are weighed');
-
 const contactLimits = z
   .strictObject({
     minutes_per_day: z.number().min(0).max(180).default(30),
@@ -105,7 +96,6 @@ export const weekSettingsSchema = z.strictObject({
     .describe('how fast the ball is handled against the published curves'),
   situations,
   menu,
-  weights,
   practice: z
     .strictObject({ days: z.array(day).max(7).default([]), contact_limits: contactLimits })
     .prefault({})

@@ -30,7 +30,6 @@ export function inventedMenu(library: CallLibrary, scores: ScoreChapter): MenuRe
       mix,
       expectedCalls,
       reps: call.reps.weekly + (call.installed ? 0 : call.reps.first),
-      inDraws: 0.3 + 0.7 * wobble(call.name, 'draws'),
       why: `Their dropback holds the ball and ${call.path} comes from the side the back leaves.`,
     };
   });

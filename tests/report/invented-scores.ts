@@ -21,7 +21,6 @@ export function inventedScores(forecast: ForecastChapter, library: CallLibrary):
         situation,
         points: { mean, low: mean - 0.6, high: mean + 0.6 },
         explosives: { mean: 9, low: 6, high: 13 },
-        chanceBest: wobble(call.name, situation) / 5,
         byAnswer: ANSWERS.map((answer) => ({ answer, points: valueAgainst(call.family, answer) })),
       };
     }),
@@ -30,25 +29,18 @@ export function inventedScores(forecast: ForecastChapter, library: CallLibrary):
     situations,
     families,
     calls,
-    charting: [
-      {
-        column: 'time_to_throw',
-        chartedShare: 0.31,
-        words: 'With release times on every pass the race would be half as wide.',
-      },
-      {
-        column: 'back_action',
-        chartedShare: 0.44,
-        words: "The back's job decides between zero and peel; it is charted on under half.",
-      },
-    ],
+    zones: ['open_field', 'red_zone', 'goal_line'].flatMap((zone) =>
+      FAMILIES.map((family) => familyOf(family, zone, forecast)),
+    ),
+    ownFilm: [],
+    notes: [{ kind: 'runs', share: 0.48 }],
     backRelease: cells.map((situation) => ({
       situation,
       out: 0.4,
       whenIn: FAMILIES.map((family) => ANSWERS.map((answer) => backChange(family, answer, 0.5))),
       whenOut: FAMILIES.map((family) => ANSWERS.map((answer) => backChange(family, answer, -0.75))),
     })),
-    disagreements: ['The trade likes man-free against runs; the open data shows no difference.'],
+    disagreements: ['play_action'],
   };
 }
 
@@ -65,10 +57,6 @@ function backChange(family: Family, answer: string, change: number): number {
   return answer === 'dropback' && (family === 'add_on' || family === 'zero') ? change : 0;
 }
 
-function fitOf(family: Family): FamilyScore['fit'] {
-  return wobble(family, 'fit') > 0.5 ? 'sound here' : 'mixed';
-}
-
 function verdictOf(mean: number, half: number): FamilyScore['verdict'] {
   if (mean - half > 0) return 'ahead of base';
   return mean + half < 0 ? 'behind base' : 'no clear difference';
@@ -83,32 +71,19 @@ function familyOf(family: Family, situation: string, forecast: ForecastChapter):
   }));
   const mean = answers.reduce((sum, part) => sum + part.points, 0);
   const half = family === 'base' ? 0 : 0.35 + (cell?.thin ? 0.5 : 0.1);
-  const pays = family === 'add_on';
   return {
     family,
     situation,
     points: { mean, low: mean - half, high: mean + half },
     explosives: { mean: 8 + 4 * wobble(family), low: 5, high: 15 },
-    chanceBest: wobble(family, situation, 'best') / 4,
+    regret: Math.max(0, 1 - mean),
+    behindChance: 0.4 + 0.3 * wobble(family, situation, 'best'),
+    ruledOutBy: null,
     chanceBetterThanBase: family === 'base' ? 0 : Math.min(0.98, Math.max(0.02, 0.5 + mean)),
     answers,
-    weights: { judgement: 0.52, openData: 0.35, ownFilm: 0.13 },
+    sources: { league: 0.7 * mean, race: 0.2 * mean, ownFilm: 0.1 * mean },
+    race: { home: 0.4, typical: 0.35 },
     ownSnaps: Math.floor(20 * wobble(family, 'own')),
     verdict: family === 'base' ? 'no clear difference' : verdictOf(mean, half),
-    fit: pays ? 'poor fit' : fitOf(family),
-    reasons: [
-      `Their dropback adds ${mean.toFixed(1)} points per ten snaps`,
-      'They get the back out on 31 of 99 passes',
-    ],
-    breakEven: pays
-      ? {
-          quantity: 'screens and quick game together',
-          shown: 0.31,
-          low: 0.24,
-          high: 0.39,
-          turnsAt: 0.22,
-          words: 'Add-on pays below 22% screens and quick game together; they show 31% (24-39%).',
-        }
-      : null,
   };
 }

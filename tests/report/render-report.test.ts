@@ -76,7 +76,7 @@ describe('a plan with parts missing', () => {
     const { forecast, scores, protection } = plan;
     const empty = await none({
       forecast: { ...forecast, forecasts: [], tells: { ...forecast.tells, tells: [] }, backtest: null },
-      scores: { ...scores, families: [], calls: [], charting: [], disagreements: [] },
+      scores: { ...scores, families: [], zones: [], calls: [], disagreements: [] },
       protection: { ...protection, calls: [], race: [], release: [], soundness: [] },
       menu: null,
       library: null,

@@ -1,7 +1,7 @@
 import type { CallLibrary } from '../../game/call-library.ts';
-import { ANSWERS, FAMILIES } from '../../game/vocabulary.ts';
+import type { Answer, Family } from '../../game/vocabulary.ts';
 import type { ProtectionChapter, RaceLine } from '../protection/protection-result.ts';
-import { CELL_COUNT, cellIndex } from './evidence-cell.ts';
+import { type ByAnswer, type ByFamily, eachAnswer, eachFamily } from './by-answer.ts';
 import type { OutcomeValues } from './outcome-value.ts';
 
 /**
@@ -10,24 +10,25 @@ import type { OutcomeValues } from './outcome-value.ts';
  */
 export const LOSSES_PER_RUSHER_HOME = 0.19;
 
+/** A number, or null where no call of the family was raced against the answer. */
+type Raced = Readonly<Record<Answer, number | null>>;
+
 /** The race of our calls in one situation, or over all of them, as chances that a rusher is home in time. */
 export interface SituationEdge {
-  /** By cell: how much more often than against an average opponent, less the same for the four-man base. */
-  readonly families: Float64Array;
-  /** By cell: chance that a rusher is home, mean of the family's calls; NaN where no call was raced. */
-  readonly home: Float64Array;
-  /** Of each call by answer: its chance of being home less its family's mean. */
-  readonly calls: ReadonlyMap<string, Float64Array>;
+  /** How much more often than against an average opponent, less the same for the four-man base. */
+  readonly families: ByFamily<ByAnswer>;
+  /** Chance that a rusher is home, mean of the family's calls. */
+  readonly home: ByFamily<Raced>;
+  /** Of each call: its chance of being home less its family's mean. */
+  readonly calls: ReadonlyMap<string, ByAnswer>;
 }
 
 /** The race of our calls against this opponent beside the average one, over all passes and by situation. */
 export interface RaceEdge extends SituationEdge {
-  /** By cell: its standard deviation from what is not known of the release, which moves all families together. */
-  readonly spread: Float64Array;
-  /** By cell: chance that a rusher is home against an average opponent. */
-  readonly typical: Float64Array;
-  /** By cell: charted release times behind it; 0 where none or not raced. */
-  readonly timed: Float64Array;
+  /** Its standard deviation from what is not known of the release, which moves all families together. */
+  readonly spread: ByFamily<ByAnswer>;
+  /** Chance that a rusher is home against an average opponent. */
+  readonly typical: ByFamily<Raced>;
   /** Empty where their protection was not charted by situation. */
   readonly situations: ReadonlyMap<string, SituationEdge>;
   /** The race were the back always in, and were he always out; as over all passes where that cannot be told apart. */
@@ -41,25 +42,23 @@ export interface RaceEdge extends SituationEdge {
  * library, or an answer nobody raced, gives no edge.
  */
 export function raceEdge(library: CallLibrary | null, protection: ProtectionChapter): RaceEdge {
-  const raced = racedCells(library, protection);
-  const cells = Array.from(raced.keys());
-  const figure = (of: (line: RaceLine) => number) => Float64Array.from(cells, (cell) => meanOf(raced[cell] ?? [], of));
-  const typical = figure((line) => line.typical);
+  const lines = racedLines(library, protection);
+  const typical = lines.mean((line) => line.typical);
   const edgeOf = (chanceOf: (line: RaceLine) => number): SituationEdge => {
-    const home = figure(chanceOf);
-    const families = lessBase(home.map((chance, cell) => chance - (typical[cell] ?? Number.NaN)));
-    return { families, home, calls: callEdges(library, protection, { home, chanceOf }) };
+    const home = lines.mean(chanceOf);
+    const more = tableOf((family, answer) => (home[family][answer] ?? 0) - (typical[family][answer] ?? 0));
+    return { families: lessBase(more), home, calls: callEdges(library, protection, { home, chanceOf }) };
   };
   const all = edgeOf((line) => line.home);
-  const spread = figure((line) => (line.high - line.low) / WIDTH_80);
+  const spread = lines.mean((line) => (line.high - line.low) / WIDTH_80);
+  const situations = (protection.race[0]?.bySituation ?? []).map(({ situation }) => situation);
   return {
     ...all,
-    spread: lessBase(spread),
+    spread: lessBase(tableOf((family, answer) => spread[family][answer] ?? 0)),
     typical,
-    timed: figure((line) => line.timedThrows).map((throws) => (Number.isNaN(throws) ? 0 : throws)),
-    situations: new Map(situationsOf(protection).map((id) => [id, edgeOf((line) => homeIn(line, id))])),
+    situations: new Map(situations.map((id) => [id, edgeOf((line) => homeIn(line, id))])),
     back: { in: edgeOf((line) => line.byBack?.in ?? line.home), out: edgeOf((line) => line.byBack?.out ?? line.home) },
-    baseRaced: all.home.slice(0, ANSWERS.length).some((chance) => !Number.isNaN(chance)),
+    baseRaced: Object.values(all.home.base).some((chance) => chance !== null),
   };
 }
 
@@ -81,19 +80,28 @@ export function pointsPerLoss(base: Float64Array, values: OutcomeValues): number
 
 const WIDTH_80 = 2 * 1.2815515655446004; // normal quantile of 0.9, twice
 
-/** The race lines of every cell: those of the family's calls against the answer. */
-function racedCells(library: CallLibrary | null, { race }: ProtectionChapter): RaceLine[][] {
-  const cells = Array.from({ length: CELL_COUNT }, (): RaceLine[] => []);
-  const families = new Map((library?.calls ?? []).map(({ name, family }) => [name, FAMILIES.indexOf(family)]));
-  for (const line of race) {
-    const family = families.get(line.call);
-    if (family !== undefined) cells[cellIndex(family, ANSWERS.indexOf(line.answer))]?.push(line);
-  }
-  return cells;
+function tableOf(of: (family: Family, answer: Answer) => number): ByFamily<ByAnswer> {
+  return eachFamily((family) => eachAnswer((answer) => of(family, answer)));
 }
 
-function situationsOf({ race }: ProtectionChapter): string[] {
-  return (race[0]?.bySituation ?? []).map(({ situation }) => situation);
+/** The race lines of each family's calls against each answer, to be averaged. */
+function racedLines(library: CallLibrary | null, { race }: ProtectionChapter) {
+  const families = new Map((library?.calls ?? []).map(({ name, family }) => [name, family]));
+  const found = new Map<string, RaceLine[]>();
+  for (const line of race) {
+    const family = families.get(line.call);
+    if (family === undefined) continue;
+    const key = `${family} ${line.answer}`;
+    found.set(key, [...(found.get(key) ?? []), line]);
+  }
+  const mean = (figure: (line: RaceLine) => number): ByFamily<Raced> =>
+    eachFamily((family) => eachAnswer((answer) => meanOf(found.get(`${family} ${answer}`) ?? [], figure)));
+  return { mean };
+}
+
+function meanOf(lines: readonly RaceLine[], figure: (line: RaceLine) => number): number | null {
+  if (lines.length === 0) return null;
+  return lines.reduce((sum, line) => sum + figure(line), 0) / lines.length;
 }
 
 function homeIn(line: RaceLine, situation: string): number {
@@ -101,7 +109,7 @@ function homeIn(line: RaceLine, situation: string): number {
 }
 
 interface RacedChances {
-  readonly home: Float64Array;
+  readonly home: ByFamily<Raced>;
   readonly chanceOf: (line: RaceLine) => number;
 }
 
@@ -109,28 +117,20 @@ function callEdges(
   library: CallLibrary | null,
   { race }: ProtectionChapter,
   { home, chanceOf }: RacedChances,
-): ReadonlyMap<string, Float64Array> {
-  const edges = new Map<string, Float64Array>();
-  for (const { name, family } of library?.calls ?? []) {
-    const edge = new Float64Array(ANSWERS.length);
-    for (const line of race) {
-      if (line.call !== name) continue;
-      const answer = ANSWERS.indexOf(line.answer);
-      const chance = chanceOf(line);
-      edge[answer] = chance - (home[cellIndex(FAMILIES.indexOf(family), answer)] ?? chance);
-    }
-    edges.set(name, edge);
-  }
-  return edges;
+): ReadonlyMap<string, ByAnswer> {
+  const lines = new Map<string, RaceLine>(race.map((line) => [`${line.call} ${line.answer}`, line]));
+  return new Map(
+    (library?.calls ?? []).map(({ name, family }) => [
+      name,
+      eachAnswer((answer) => {
+        const line = lines.get(`${name} ${answer}`);
+        return line === undefined ? 0 : chanceOf(line) - (home[family][answer] ?? 0);
+      }),
+    ]),
+  );
 }
 
 /** What was not raced counts as nothing on either side. */
-function lessBase(figures: Float64Array): Float64Array {
-  const known = figures.map((figure) => (Number.isNaN(figure) ? 0 : figure));
-  return known.map((figure, cell) => figure - (known[cellIndex(0, cell % ANSWERS.length)] ?? 0));
-}
-
-function meanOf(lines: readonly RaceLine[], figure: (line: RaceLine) => number): number {
-  if (lines.length === 0) return Number.NaN;
-  return lines.reduce((sum, line) => sum + figure(line), 0) / lines.length;
+function lessBase(figures: ByFamily<ByAnswer>): ByFamily<ByAnswer> {
+  return tableOf((family, answer) => figures[family][answer] - figures.base[answer]);
 }

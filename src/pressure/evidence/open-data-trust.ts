@@ -1,9 +1,11 @@
-import { type AdjustedDifference, type Measured, OPEN_DIFFERENCES, type OpenFamily } from './open-data-table.ts';
+import { type Measured, OPEN_DIFFERENCES } from './open-data-table.ts';
 
 /** Effects of several groups taken together: their precision-weighted mean and the variance between the true effects. */
 export interface PooledEffects {
   readonly mean: number;
   readonly between: number;
+  /** Standard error of the mean over all groups there could be. */
+  readonly error: number;
 }
 
 /**
@@ -19,49 +21,25 @@ export function pooledEffects(effects: readonly Measured[]): PooledEffects {
   const mean = sumOf(weights.map((weight, i) => weight * (effects[i]?.value ?? 0))) / total;
   const spread = sumOf(weights.map((weight, i) => weight * ((effects[i]?.value ?? 0) - mean) ** 2));
   const scale = total - sumOf(weights.map((weight) => weight * weight)) / total;
-  return { mean, between: Math.max(0, (spread - (effects.length - 1)) / scale) };
+  const between = Math.max(0, (spread - (effects.length - 1)) / scale);
+  const precision = sumOf(effects.map(({ error }) => 1 / (error * error + between)));
+  return { mean, between, error: 1 / Math.sqrt(precision) };
 }
 
-/** Figures of the adjusted differences that can be trusted or not, each by itself. */
-export type TrustedFigure = keyof AdjustedDifference;
-
 /**
- * How far a family's own figure is believed against that of all pressures together, 0 to 1: the variance between
- * families over itself plus the family's error squared. Losses, success and explosives differ between families by more
- * than chance; takeaways do not at all.
+ * One group's effect pulled to the mean of all as far as its own figure is not to be believed, with what is then left
+ * of its error; the mean's own error is not in it.
  *
  * @see Efron and Morris 1975, Journal of the American Statistical Association 70:311
  */
-export function familyTrust(family: OpenFamily, figure: TrustedFigure): number {
-  if (family === 'base') return 1;
-  const { between } = POOLED[figure];
-  return between / (between + OPEN_DIFFERENCES[family][figure].error ** 2);
-}
-
-/** A family's difference from four rushers, pulled to that of all pressures as far as its own is not to be believed. */
-export function trustedDifference(family: OpenFamily, figure: TrustedFigure): number {
-  if (family === 'base') return 0;
-  const { mean } = POOLED[figure];
-  return mean + familyTrust(family, figure) * (OPEN_DIFFERENCES[family][figure].value - mean);
-}
-
-/** The difference of all pressures together from four rushers. */
-export function pooledDifference(figure: TrustedFigure): number {
-  return POOLED[figure].mean;
+export function shrunkEffect({ value, error }: Measured, { mean, between }: PooledEffects): Measured {
+  const trust = between / (between + error * error);
+  return { value: mean + trust * (value - mean), error: Math.sqrt(between * (1 - trust)) };
 }
 
 function sumOf(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0);
 }
 
-function pooledIn(figure: TrustedFigure): PooledEffects {
-  return pooledEffects(Object.values(OPEN_DIFFERENCES).map((difference) => difference[figure]));
-}
-
-const POOLED: Readonly<Record<TrustedFigure, PooledEffects>> = {
-  points: pooledIn('points'),
-  success: pooledIn('success'),
-  loss: pooledIn('loss'),
-  explosive: pooledIn('explosive'),
-  takeaway: pooledIn('takeaway'),
-};
+/** How much more often pressures are explosive than four rushers, over all families. */
+export const EXPLOSIVES_POOLED = pooledEffects(Object.values(OPEN_DIFFERENCES).map(({ explosive }) => explosive));

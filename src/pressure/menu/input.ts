@@ -2,7 +2,6 @@ import type { CallLibrary } from '../../game/call-library.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
 import type { ExactSolver } from '../../stats/exact-solver.ts';
 import type { SoundnessFault } from '../protection/protection-result.ts';
-import type { ScoreDraws } from '../score/score-draws.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
 import type { PathHabit } from './habits.ts';
 
@@ -11,7 +10,6 @@ export interface MenuInput {
   readonly library: CallLibrary;
   readonly settings: WeekSettings;
   readonly scores: ScoreChapter;
-  readonly draws: ScoreDraws;
   readonly soundness: readonly SoundnessFault[];
   /** Takes the place of the pairing cap of week.yaml. */
   readonly pairingCap?: number | undefined;

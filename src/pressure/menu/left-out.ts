@@ -2,7 +2,6 @@ import type { Call } from '../../game/call-library.ts';
 import { signedPoints } from '../evidence/signed-points.ts';
 import { ceilingOf, setCeiling } from './ceiling.ts';
 import type { CompiledMenu } from './compile.ts';
-import type { MenuMembership } from './draws.ts';
 import type { MenuMix } from './mix.ts';
 import { type MenuCandidate, type MenuProblem, pairableCandidates } from './model.ts';
 import { multipliersOf } from './multipliers.ts';
@@ -16,13 +15,13 @@ export interface LeftOut {
 }
 
 /** Why each candidate that is not carried is not: its path cannot be paired, it adds nothing, or there is no room. */
-export function whyLeftOut({ problem, offer }: CompiledMenu, best: MenuMix, membership: MenuMembership): LeftOut[] {
+export function whyLeftOut({ problem, offer }: CompiledMenu, best: MenuMix): LeftOut[] {
   const pairable = new Set(pairableCandidates(problem));
   const worths = addedWorths(problem, best);
   return problem.candidates.flatMap((candidate, c) => {
     if (best.set.includes(c)) return [];
     const why = pairable.has(c) ? freeWhy(problem, c, worths[c] ?? 0) : lonePathWhy(problem, candidate, offer.calls);
-    return [{ call: candidate.call.name, why: `${why}${drawWords(membership, c)}` }];
+    return [{ call: candidate.call.name, why }];
   });
 }
 
@@ -59,8 +58,4 @@ function lonePathWhy(problem: MenuProblem, { call, path }: MenuCandidate, calls:
   const others = otherCoverages(call, calls);
   const admit = others.length === 0 ? '' : `; ${others.join(' or ')} behind the path as well would admit it`;
   return `the library has ${coverages === 1 ? 'one coverage' : `${coverages} coverages`} behind ${call.path}, ${shown}too few for ${cap}${admit}`;
-}
-
-function drawWords({ draws, shares }: MenuMembership, c: number): string {
-  return draws === 0 ? '' : `; on the menu in ${Math.round(100 * (shares[c] ?? 0))}% of ${draws} draws`;
 }

@@ -2,7 +2,6 @@ import { largestRemainder } from '../../stats/apportion.ts';
 import { chooseMenu, type MenuChoice } from './choice.ts';
 import { clashingLimits, impossibleMusts } from './clash.ts';
 import { type CompiledMenu, compileMenu } from './compile.ts';
-import { type MenuMembership, menuMembership } from './draws.ts';
 import { type MenuInput, withPairingCap } from './input.ts';
 import { whyLeftOut } from './left-out.ts';
 import { expectedCalls, expectedExplosives, type MenuMix } from './mix.ts';
@@ -37,10 +36,9 @@ export function planMenu(given: MenuInput): MenuResult {
 function menuResult(input: MenuInput, compiled: CompiledMenu, choice: MenuChoice): MenuResult {
   const { problem, offer } = compiled;
   const [best, next] = choice.book.best as [MenuMix, MenuMix | undefined];
-  const membership = menuMembership(problem, input.draws, choice);
   return {
     kind: 'menu',
-    calls: menuCalls(problem, best, membership),
+    calls: menuCalls(problem, best),
     situations: problem.situations.map((situation, s) => ({
       ...situation,
       baseShare: baseShare(problem, best, s),
@@ -57,16 +55,15 @@ function menuResult(input: MenuInput, compiled: CompiledMenu, choice: MenuChoice
       ...(next ? { planValue: next.objective } : {}),
     },
     prices: limitPrices(input, compiled, choice),
-    leftOut: [...offer.out, ...whyLeftOut(compiled, best, membership)],
+    leftOut: [...offer.out, ...whyLeftOut(compiled, best)],
     pairings: pairingsOf(problem, best),
     explosives: expectedExplosives(problem, best),
     proof: proofOf(choice, best),
-    draws: { count: membership.draws, proved: membership.proved },
     notes: menuNotes(compiled, choice),
   };
 }
 
-function menuCalls(problem: MenuProblem, best: MenuMix, membership: MenuMembership): MenuCall[] {
+function menuCalls(problem: MenuProblem, best: MenuMix): MenuCall[] {
   const reps = largestRemainder(repsOfCalls(problem, best.set), wholeReps(problem, best.set));
   const calls = best.set.map((c, i): MenuCall => {
     const { name, family, path, coverage } = (problem.candidates[c] as MenuCandidate).call;
@@ -78,7 +75,6 @@ function menuCalls(problem: MenuProblem, best: MenuMix, membership: MenuMembersh
       mix: mixOf(problem, best, i),
       expectedCalls: expectedCalls(problem, best, i),
       reps: reps[i] ?? 0,
-      inDraws: membership.draws === 0 ? 1 : (membership.shares[c] ?? 0),
       why: whyCarried(problem, best, i),
     };
   });

@@ -8,8 +8,6 @@ export interface MenuCall {
   readonly mix: readonly { readonly situation: string; readonly share: number }[];
   readonly expectedCalls: number;
   readonly reps: number;
-  /** Share of posterior draws in which the call makes the menu. */
-  readonly inDraws: number;
   readonly why: string;
 }
 
@@ -82,8 +80,6 @@ export type MenuResult =
       readonly pairings: readonly MenuPairing[];
       readonly explosives: number;
       readonly proof?: MenuProof;
-      /** Posterior draws behind `inDraws`, and in how many of them the menu was proved to be the best. */
-      readonly draws?: { readonly count: number; readonly proved: number };
       /** What the reader must know of how this menu came about, in words. */
       readonly notes?: readonly string[];
     }

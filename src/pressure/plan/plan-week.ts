@@ -46,14 +46,14 @@ export function planWeek(input: WeekInput): WeekPlan {
   stage('Matching protections and racing the ball');
   const protection = protectionChapter({ chart, archive, library, settings, forecast, seed });
   stage('Scoring the families');
-  const { chapter: scores, draws } = scoreChapter({ chart, ownFilm, library, settings, forecast, protection, seed });
+  const scores = scoreChapter({ chart, ownFilm, library, settings, forecast, protection });
   const fit = fitChapter({ chart, forecast, library, cuts: settings.situations });
   stage('Reading our own film');
   const ours = ownFilm ? ownFilmChapter({ ownFilm, library, settings, scores, seed }) : null;
   stage('Choosing the menu');
   const { soundness } = protection;
   const habits = ours?.remedy.habits;
-  const menu = library ? planMenu({ library, settings, scores, draws, soundness, habits, exact: input.exact }) : null;
+  const menu = library ? planMenu({ library, settings, scores, soundness, habits, exact: input.exact }) : null;
   const plan: WeekPlan = {
     schema: 'pressure-plan.week/1',
     version: input.version,

@@ -71,15 +71,14 @@ function familySentences(plan: WeekPlan): string[] {
   const [best] = ranked;
   const worst = ranked[ranked.length - 1];
   if (!best || !worst) return [];
-  const name = capital(FAMILY_WORDS[best.family]);
-  const clear = best.verdict === 'ahead of base';
-  const first = clear
-    ? `${name} leads: ${spreadWords(best)}, ahead of the four-man base in ${percent(best.chanceBetterThanBase)} of draws, but best of all families in only ${percent(best.chanceBest)}.`
-    : `No family is clearly ahead of the four-man base; ${FAMILY_WORDS[best.family]} leads with ${spreadWords(best)}, best in ${percent(best.chanceBest)} of draws.`;
-  const reason = best.reasons[0] ? [`Why: ${best.reasons[0]}`] : [];
+  const open = overall.filter(({ ruledOutBy }) => ruledOutBy === null);
+  const first =
+    best.verdict === 'ahead of base'
+      ? `Pressure pays: ${FAMILY_WORDS[best.family]} saves ${spreadWords(best)}. Which pressure pays best no evidence tells: ${open.length} of ${overall.length} families cannot be told apart.`
+      : `Points cannot say that pressure beats four rushers against them: ${FAMILY_WORDS[best.family]} saves ${spreadWords(best)}, and ${open.length} of ${overall.length} families cannot be told apart.`;
   const leave =
     worst.verdict === 'behind base' ? [`Leave ${FAMILY_WORDS[worst.family]} at home: ${spreadWords(worst)}.`] : [];
-  return [first, ...reason, ...leave];
+  return [first, ...leave];
 }
 
 function answerSentences(plan: WeekPlan): string[] {

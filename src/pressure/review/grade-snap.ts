@@ -1,11 +1,10 @@
 import { type Film, numberAt, textAt } from '../../game/film.ts';
 import { ANSWERS, type Answer, FAMILIES, type Family } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
-import { baseShares } from '../evidence/open-data.ts';
-import { outcomePremiums, outcomeValues } from '../evidence/outcome-value.ts';
+import { snapPoints } from '../evidence/snap-points.ts';
 import { answerCodes } from '../snap/answer.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
-import { OUTCOME_KINDS, type OutcomeKind, outcomeAt } from '../snap/outcome.ts';
+import { type OutcomeKind, outcomeAt } from '../snap/outcome.ts';
 import { SITUATIONS, situationCodes } from '../snap/situation.ts';
 
 /** One of our snaps in points. */
@@ -38,24 +37,8 @@ export function gradeSnaps(ours: Film, cuts: SituationCuts): readonly GradedSnap
         situation,
         answer,
         outcome,
-        ...pointsOf({ family, answer, down, outcome }),
+        ...snapPoints({ family, answer, down, outcome }),
       },
     ];
   });
-}
-
-interface Ended {
-  readonly family: Family;
-  readonly answer: Answer;
-  readonly down: number;
-  readonly outcome: OutcomeKind;
-}
-
-function pointsOf({ family, answer, down, outcome }: Ended): { saved: number; variance: number } {
-  const [shares, values] = [baseShares(answer), outcomeValues(answer, down)];
-  const moment = (power: number) => values.reduce((sum, value, kind) => sum + (shares[kind] ?? 0) * value ** power, 0);
-  const usual = moment(1);
-  const kind = OUTCOME_KINDS.indexOf(outcome);
-  const given = (values[kind] ?? 0) + (outcomePremiums(family, answer)[kind] ?? 0);
-  return { saved: usual - given, variance: moment(2) - usual ** 2 };
 }

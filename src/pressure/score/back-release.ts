@@ -1,94 +1,48 @@
 import { ANSWERS, BACK_ACTIONS, FAMILIES } from '../../game/vocabulary.ts';
-import { cellIndex } from '../evidence/evidence-cell.ts';
-import { LOOK_PARTS } from '../evidence/judgement-look-parts.ts';
-import { type LookAlphas, meanShares, type OffenseLooks } from '../evidence/judgement-looks.ts';
+import { eachAnswer, eachFamily } from '../evidence/by-answer.ts';
+import { edgeIn, LOSSES_PER_RUSHER_HOME, type SituationEdge } from '../evidence/evidence-race.ts';
+import type { ForecastChapter } from '../forecast/forecast-result.ts';
 import { OUT_JOBS } from '../protection/protection-tally.ts';
-import { situationCells } from './family/family-score-means.ts';
-import type { ScoreModel } from './family/family-score-model.ts';
-import { SNAPS_PER_SCORE } from './family/family-score-points.ts';
-import type { ScoredSituation, ScoredWeek } from './family/family-score-week.ts';
+import { lossWorth } from './cell-points.ts';
+import { type PointsMix, type PointsWeek, SNAPS_PER_SCORE } from './points-mix.ts';
+import type { PointsModel } from './points-model.ts';
 import type { BackRelease } from './score-result.ts';
 
 /**
- * What the back's release does to every family's points, over all situations first and then in each: the same scores
- * with the back always in and always out, less the scores as forecast. His job moves the trade's marks and the race.
+ * What the back's release does to every family's points through the race, over all situations first and then in each:
+ * the same race with the back always in and always out, less the race as forecast.
  *
- * @returns empty where his job was charted on no pass
+ * @returns empty where his job was charted on no pass of theirs
  */
-export function backReleases(week: ScoredWeek, model: ScoreModel): BackRelease[] {
-  const charted = model.looks.film[JOB_PART] ?? new Float64Array();
-  if (charted.every((count) => count === 0)) return [];
-  const whenIn = changes(week, withBack(model, 'in'));
-  const whenOut = changes(week, withBack(model, 'out'));
-  const situations = week.situations.map((situation, s) => ({
-    situation,
-    whenIn: whenIn[s] as Float64Array,
-    whenOut: whenOut[s] as Float64Array,
-  }));
-  const all = {
-    situation: week.all,
-    whenIn: overAll(whenIn, week, model),
-    whenOut: overAll(whenOut, week, model),
-  };
-  return [all, ...situations].map((entry) => ({
-    situation: entry.situation.id,
-    out: outShare(entry.situation.looks),
-    whenIn: byFamily(entry.whenIn),
-    whenOut: byFamily(entry.whenOut),
-  }));
-}
-
-const JOB_PART = LOOK_PARTS.findIndex(({ id }) => id === 'back_job');
-
-/** Points a snap by cell and situation: the changed model's less those as scored. */
-function changes(week: ScoredWeek, changed: ScoreModel): Float64Array[] {
-  return week.situations.map(({ saved }, s) =>
-    situationCells(changed, s).saved.map((points, cell) => points - (saved[cell] ?? 0)),
-  );
-}
-
-function withBack(model: ScoreModel, back: 'in' | 'out'): ScoreModel {
-  const race = { ...model.race, ...model.race.back[back], situations: new Map() };
-  return { ...model, race, looks: looksWithBack(model.looks, back) };
-}
-
-function looksWithBack({ all, situations, film }: OffenseLooks, back: 'in' | 'out'): OffenseLooks {
-  const moved = (looks: LookAlphas) =>
-    looks.map((alphas, part) => (part === JOB_PART ? onlyJobs(alphas, back) : alphas));
-  return { all: moved(all), situations: new Map([...situations].map(([id, looks]) => [id, moved(looks)])), film };
-}
-
-/** The jobs of one kind in their proportions, the others never; jobs never seen share evenly. */
-function onlyJobs(alphas: Float64Array, back: 'in' | 'out'): Float64Array {
-  const isMeant = (job: number) => isOut(job) === (back === 'out');
-  const total = alphas.reduce((sum, alpha) => sum + alpha, 0);
-  const meant = alphas.map((alpha, job) => (isMeant(job) ? alpha : 0));
-  const sum = meant.reduce((whole, alpha) => whole + alpha, 0);
-  const kinds = BACK_ACTIONS.filter((_, job) => isMeant(job)).length;
-  return meant.map((alpha, job) => (sum > 0 ? (alpha * total) / sum : isMeant(job) ? total / kinds : 0));
-}
-
-function isOut(job: number): boolean {
-  return OUT_JOBS.some((name) => name === BACK_ACTIONS[job]);
-}
-
-function outShare(looks: LookAlphas): number {
-  const shares = meanShares(looks[JOB_PART] ?? new Float64Array());
-  return shares.reduce((sum, share, job) => sum + (isOut(job) ? share : 0), 0);
-}
-
-/** Over all situations a cell's change is its change where the answer happens. */
-function overAll(changed: readonly Float64Array[], week: ScoredWeek, { weights }: ScoreModel): Float64Array {
-  const shareOf = ({ shares }: ScoredSituation, cell: number) => shares[cell % ANSWERS.length] ?? 0;
-  return Float64Array.from({ length: changed[0]?.length ?? 0 }, (_, cell) => {
-    const sum = week.situations.reduce(
-      (total, situation, s) => total + (weights[s] ?? 0) * shareOf(situation, cell) * (changed[s]?.[cell] ?? 0),
-      0,
-    );
-    return sum / (shareOf(week.all, cell) || 1);
+export function backReleases(week: PointsWeek, model: PointsModel, forecast: ForecastChapter): BackRelease[] {
+  return [week.all, ...week.situations].flatMap((mix) => {
+    const out = outShare(forecast, mix.id);
+    if (out === null) return [];
+    const { back } = model.race;
+    return [{ situation: mix.id, out, whenIn: changes(mix, model, back.in), whenOut: changes(mix, model, back.out) }];
   });
 }
 
-function byFamily(cells: Float64Array): number[][] {
-  return FAMILIES.map((_, f) => ANSWERS.map((_, a) => SNAPS_PER_SCORE * (cells[cellIndex(f, a)] ?? 0)));
+/** Share of passes on which the back is planned to get out; null without one snap of theirs. */
+function outShare({ forecasts }: ForecastChapter, situation: string): number | null {
+  const jobs = forecasts.filter(({ target }) => target === 'back_job');
+  if ((jobs.find((entry) => entry.situation === 'all')?.ownSnaps ?? 0) === 0) return null;
+  const here = jobs.find((entry) => entry.situation === situation) ?? jobs.find((entry) => entry.situation === 'all');
+  return here?.classes.reduce((sum, { name, share }) => sum + (isOut(name) ? share : 0), 0) ?? null;
+}
+
+function isOut(job: string): boolean {
+  return OUT_JOBS.some((name) => name === job) && (BACK_ACTIONS as readonly string[]).includes(job);
+}
+
+/** Points per ten snaps to add, by family and answer of the vocabularies. */
+function changes(mix: PointsMix, { race }: PointsModel, changed: SituationEdge): number[][] {
+  const worth = eachAnswer((answer) =>
+    mix.parts.reduce((sum, { weight, situation }) => sum + weight * lossWorth(answer, situation.down), 0),
+  );
+  const now = edgeIn(race, mix.id).families;
+  const moved = eachFamily((family) =>
+    eachAnswer((answer) => LOSSES_PER_RUSHER_HOME * (changed.families[family][answer] - now[family][answer])),
+  );
+  return FAMILIES.map((family) => ANSWERS.map((answer) => SNAPS_PER_SCORE * moved[family][answer] * worth[answer]));
 }

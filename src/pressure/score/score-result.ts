@@ -1,6 +1,10 @@
 import type { Answer, Family } from '../../game/vocabulary.ts';
+import type { OutcomeKind } from '../snap/outcome.ts';
+import type { PointSource } from './cell-points.ts';
+import type { Disagreement } from './disagreement.ts';
+import type { ScoreNote } from './score-notes.ts';
 
-/** A mean with a central interval whose level the owner states (80% for scores). */
+/** A mean with a central interval; the owner states its level (80% for scores). */
 export interface Spread {
   readonly mean: number;
   readonly low: number;
@@ -14,44 +18,32 @@ export interface AnswerPart {
   readonly points: number;
 }
 
-/** How much each kind of evidence weighs in a score; the three sum to one. */
-export interface EvidenceWeights {
-  readonly judgement: number;
-  readonly openData: number;
-  readonly ownFilm: number;
-}
-
-/** The quantity that decides for or against a family, and where it turns. */
-export interface BreakEven {
-  readonly quantity: string;
-  readonly shown: number;
-  readonly low: number;
-  readonly high: number;
-  /** Share at which the family is worth as much as what it is measured against; null when it never turns in 0 to 1. */
-  readonly turnsAt: number | null;
-  /** What the family is measured against there; the base where not said. */
-  readonly against?: Family;
-  readonly words: string;
-}
-
-/** A pressure family in a situation against the four-man base. */
-export interface FamilyScore {
+/** Where a family stands among those to choose from over some snaps. */
+export interface FamilyChoice {
   readonly family: Family;
+  /** Points a game given away by sending this family alone where the best by points would be sent alone. */
+  readonly regret: number;
+  /** Chance that the best by points is better; 0 for the best itself. */
+  readonly behindChance: number;
+  /** What sets a family back that points rule out; null when points cannot tell it from the best. */
+  readonly ruledOutBy: PointSource | null;
+}
+
+/** A pressure family in a situation, in a zone (`open_field`, `red_zone`, `goal_line`) or over all, against the base. */
+export interface FamilyScore extends FamilyChoice {
   readonly situation: string;
   /** Points saved per ten snaps, 80% interval. */
   readonly points: Spread;
   /** Explosive plays per hundred snaps, 80% interval. */
   readonly explosives: Spread;
-  readonly chanceBest: number;
   readonly chanceBetterThanBase: number;
   readonly answers: readonly AnswerPart[];
-  readonly weights: EvidenceWeights;
+  /** Points per ten snaps from each source; they sum to the mean. */
+  readonly sources: Readonly<Record<PointSource, number>>;
+  /** Chance that a rusher is home on their dropbacks, and against an average opponent; null where nothing was raced. */
+  readonly race: { readonly home: number; readonly typical: number } | null;
   readonly ownSnaps: number;
   readonly verdict: 'ahead of base' | 'behind base' | 'no clear difference';
-  /** Whether the family fits their protection, back and answers, by the trade's sheet alone. */
-  readonly fit: 'sound here' | 'mixed' | 'poor fit';
-  readonly reasons: readonly string[];
-  readonly breakEven: BreakEven | null;
 }
 
 /** A call in a situation: its family's score moved by its own race and side. */
@@ -61,16 +53,8 @@ export interface CallScore {
   readonly situation: string;
   readonly points: Spread;
   readonly explosives: Spread;
-  readonly chanceBest: number;
   /** Points saved per ten snaps against each answer alone. */
   readonly byAnswer: readonly { readonly answer: Answer; readonly points: number }[];
-}
-
-/** How much the scores would sharpen if one more column were charted for the next game. */
-export interface ChartingValue {
-  readonly column: string;
-  readonly chartedShare: number;
-  readonly words: string;
 }
 
 /**
@@ -87,16 +71,27 @@ export interface BackRelease {
   readonly whenOut: readonly (readonly number[])[];
 }
 
-/** Chapter of the report that ranks the families. */
+/** What our own film says of a family. */
+export interface OwnFamilyFilm {
+  readonly family: Family;
+  readonly snaps: number;
+  readonly outcomes: Readonly<Record<OutcomeKind, number>>;
+}
+
+/** Chapter of the report on what pressure is worth in points. */
 export interface ScoreChapter {
   readonly situations: readonly { readonly id: string; readonly label: string; readonly expectedSnaps: number }[];
+  /** The families over all snaps first, then by situation. */
   readonly families: readonly FamilyScore[];
+  /** The families by field zone, over all situations. */
+  readonly zones: readonly FamilyScore[];
   readonly calls: readonly CallScore[];
-  readonly charting: readonly ChartingValue[];
   /** Empty where the back's job was not charted. */
   readonly backRelease: readonly BackRelease[];
-  /** Where the open data and the trade disagree, in words. */
-  readonly disagreements: readonly string[];
-  /** What the scores could not be made from, in words: answers not charted, no four-man film of ours, runs. */
-  readonly notes?: readonly string[];
+  /** Families of which we have film. */
+  readonly ownFilm: readonly OwnFamilyFilm[];
+  /** Where the open data and common practice disagree on something they do. */
+  readonly disagreements: readonly Disagreement[];
+  /** What the points could not be made from. */
+  readonly notes: readonly ScoreNote[];
 }

@@ -4,7 +4,7 @@ import { html } from '../page/html.ts';
 import type { Block, Chapter } from '../view/block.ts';
 import { callCards } from '../view/call-cards.ts';
 import { leftOutTable, menuPairingTable, mixTable, priceTable, worstTable } from '../view/menu-table.ts';
-import { listed, signed } from '../words/number-words.ts';
+import { signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 
 type Menu = Extract<MenuResult, { kind: 'menu' }>;
@@ -59,35 +59,12 @@ function measureSentence(plan: WeekPlan, menu: Menu): string {
   const { trust } = plan.settings.menu;
   const measure = `Menus are compared by ${percent(trust)} of what they are worth by the forecast and ${percent(1 - trust)} of what they are worth against their best answer${menu.planValue === undefined ? '' : `: ${signed(menu.planValue)} here`}.`;
   const next = `${menu.proof?.nextProved === false ? 'The best other menu found' : 'The second-best menu'}: ${menu.nextBest.difference}.`;
-  return [measure, next, proofSentence(menu), drawSentence(menu)].filter((sentence) => sentence !== '').join(' ');
+  return [measure, next, proofSentence(menu)].filter((sentence) => sentence !== '').join(' ');
 }
 
 function proofSentence({ proof }: Menu): string {
   if (proof === undefined) return '';
   return proof.finished ? 'No other menu within the limits is worth more; that is proved.' : '';
-}
-
-/** A place in nine of ten draws is sure; one in fewer than two of three is a toss-up. Judgement. */
-const [SURE, TOSS_UP] = [0.9, 2 / 3];
-
-function drawSentence({ calls, draws }: Menu): string {
-  if (draws === undefined || draws.count === 0) return '';
-  const named = (fits: (share: number) => boolean) =>
-    calls.filter(({ inDraws }) => fits(inDraws)).map(({ call }) => call);
-  const [sure, open] = [named((share) => share >= SURE), named((share) => share < TOSS_UP)];
-  return [
-    `Chosen anew for ${draws.count} draws of what the scores may really be:`,
-    sure.length === 0
-      ? 'no call is sure of its place'
-      : `${listed(sure)} ${sure.length === 1 ? 'keeps its' : 'keep their'} place in nine of ten`,
-    open.length === 0
-      ? ''
-      : `; ${listed(open)} ${open.length === 1 ? 'is' : 'are'} carried in fewer than two of three, so another call would do as well`,
-  ]
-    .join(' ')
-    .replace(' ;', ';')
-    .trimEnd()
-    .concat('.');
 }
 
 function noteParagraphs({ notes = [] }: Menu) {

@@ -57,5 +57,5 @@ export function calledMostOn(plan: WeekPlan, call: MenuCall): string {
 
 function sureOf(plan: WeekPlan, call: MenuCall): string {
   const score = overallScore(plan, call.family);
-  return `on the menu in ${percent(call.inDraws)} of the draws; ${howSure(score)}`;
+  return howSure(score);
 }

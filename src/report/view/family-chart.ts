@@ -4,19 +4,18 @@ import type { IntervalAxis, IntervalRow } from '../chart/interval-row.ts';
 import { intervalSpec } from '../chart/interval-spec.ts';
 import { familyLabel } from '../words/label.ts';
 import { signed } from '../words/number-words.ts';
-import { percent } from '../words/percent.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
 import type { ChartView } from './block.ts';
-import { byMean, familyTable } from './family-table.ts';
+import { byMean, familyTable, standingWords } from './family-table.ts';
 
-/** The families over all situations with 80% intervals and the chance to be the best of all. */
+/** The families over all situations with 80% intervals, and whether points can tell each from the best. */
 export function familyChart(plan: WeekPlan): ChartView {
   const scores = plan.scores.families.filter((score) => score.situation === ALL_SITUATIONS);
   return {
     id: 'families-overall',
     title: familyTitle(byMean(scores)),
     caption:
-      'Dot: points saved per ten snaps against the base, with its 80% interval. Right of zero helps us. At the right: the chance of being the best of all.',
+      'Dot: points saved per ten snaps against the base, with its 80% interval. Right of zero helps us. At the right: whether points can tell it from the best.',
     spec: scores.length === 0 ? null : intervalSpec(byMean(scores).map(familyRow), axisOf(scores)),
     empty: 'No family was scored, so nothing is drawn.',
     tinted: 'plain',
@@ -26,9 +25,8 @@ export function familyChart(plan: WeekPlan): ChartView {
 
 function familyRow(score: FamilyScore): IntervalRow {
   const { mean, low, high } = score.points;
-  const best = `${percent(score.chanceBest)} best of all`;
   const label = familyLabel(score.family);
-  return { id: score.family, label, note: best, state: 'solid', value: mean, low, high, second: null };
+  return { id: score.family, label, note: standingWords(score), state: 'solid', value: mean, low, high, second: null };
 }
 
 /** The axis holds every interval and zero, to the next half point. */
@@ -45,8 +43,10 @@ function axisOf(scores: readonly FamilyScore[]): IntervalAxis {
 }
 
 function familyTitle(ranked: readonly FamilyScore[]): string {
-  const best = ranked.find((score) => score.family !== 'base');
-  if (best === undefined) return 'The families ranked';
-  const size = `${familyLabel(best.family)} leads with ${signed(best.points.mean)} points per ten snaps`;
-  return `${size}: ${best.verdict}, ${percent(best.chanceBest)} likely to be the best of all`;
+  const pressures = ranked.filter((score) => score.family !== 'base');
+  const [best] = pressures;
+  if (best === undefined) return 'What pressure pays';
+  const open = pressures.filter(({ ruledOutBy }) => ruledOutBy === null).length;
+  const size = `Pressure saves about ${signed(best.points.mean)} points per 10 snaps`;
+  return `${size}: ${best.verdict}; points cannot tell ${open} of ${pressures.length} families apart`;
 }

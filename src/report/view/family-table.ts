@@ -1,7 +1,8 @@
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
-import type { BreakEven, FamilyScore } from '../../pressure/score/score-result.ts';
+import type { PointSource } from '../../pressure/score/cell-points.ts';
+import type { FamilyScore } from '../../pressure/score/score-result.ts';
 import { familyLabel } from '../words/label.ts';
-import { fixed } from '../words/number-words.ts';
+import { counted, fixed, signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { situationLabel } from '../words/situation-label.ts';
 import { spreadWords } from '../words/spread-words.ts';
@@ -16,13 +17,10 @@ export function familyTable(scores: readonly FamilyScore[]): TableView {
     columns: [
       words('Family'),
       numbers('Points saved, 80% interval'),
-      numbers('Best of all'),
+      words('Against the best'),
       numbers('Better than base'),
       numbers('Explosives per 100 snaps'),
-      words('Fit'),
-      words('Made from'),
-      words('Why'),
-      words('Where it turns'),
+      words('Made of'),
     ],
     rows: byMean(scores).map(overallRow),
     empty: 'no family was scored',
@@ -38,7 +36,8 @@ export function familySituationTable(plan: WeekPlan, scores: readonly FamilyScor
       words('Situation'),
       words('Family'),
       numbers('Points saved, 80% interval'),
-      numbers('Best of all'),
+      words('Against the best'),
+      numbers('Given up a game'),
       numbers('Better than base'),
       words('Verdict'),
     ],
@@ -58,16 +57,13 @@ function overallRow(score: FamilyScore): Row {
     key: score.family,
     cells: [
       pointsCell(score),
-      chanceCell(score.chanceBest),
+      textCell(standingWords(score)),
       score.family === 'base' ? textCell('is the base') : chanceCell(score.chanceBetterThanBase),
       numberCell(
         `${fixed(score.explosives.mean, 0)} (${fixed(score.explosives.low, 0)}-${fixed(score.explosives.high, 0)})`,
         score.explosives.mean,
       ),
-      textCell(score.fit),
-      textCell(madeFrom(score)),
-      textCell(score.reasons[0] ?? ''),
-      textCell(turnWords(score.breakEven)),
+      textCell(madeOf(score)),
     ],
   };
 }
@@ -80,7 +76,8 @@ function situationRow(plan: WeekPlan, score: FamilyScore): Row {
     cells: [
       textCell(familyLabel(score.family)),
       pointsCell(score),
-      chanceCell(score.chanceBest),
+      textCell(standingWords(score)),
+      numberCell(fixed(score.regret, 2), score.regret),
       chanceCell(score.chanceBetterThanBase),
       textCell(score.family === 'base' ? 'the base' : score.verdict),
     ],
@@ -96,11 +93,18 @@ function chanceCell(chance: number) {
   return numberCell(percent(chance), chance);
 }
 
-function madeFrom({ weights, ownSnaps }: FamilyScore): string {
-  const parts = `${percent(weights.judgement)} judgement, ${percent(weights.openData)} open data, ${percent(weights.ownFilm)} ours`;
-  return `${parts} (${ownSnaps} of our snaps)`;
+/** Whether points can tell a family from the best, and by what they rule it out. */
+export function standingWords({ ruledOutBy }: FamilyScore): string {
+  return ruledOutBy === null ? 'cannot tell' : `ruled out by ${SOURCE_WORDS[ruledOutBy]}`;
 }
 
-function turnWords(turn: BreakEven | null): string {
-  return turn === null ? 'no single quantity decides it' : turn.words;
+const SOURCE_WORDS: Readonly<Record<PointSource, string>> = {
+  league: 'league figures',
+  race: 'the race',
+  ownFilm: 'our own film',
+};
+
+function madeOf({ sources, ownSnaps }: FamilyScore): string {
+  const { league, race, ownFilm } = sources;
+  return `${signed(league)} league figures, ${signed(race)} the race, ${signed(ownFilm)} our film (${counted(ownSnaps, 'snap', 'snaps')})`;
 }

@@ -1,6 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { ANSWERS, FAMILIES, type Family } from '../../../src/game/vocabulary.ts';
-import { cellIndex } from '../../../src/pressure/evidence/evidence-cell.ts';
 import {
   edgeIn,
   LOSSES_PER_RUSHER_HOME,
@@ -10,8 +8,6 @@ import {
 import { baseShares } from '../../../src/pressure/evidence/open-data.ts';
 import { outcomeValues } from '../../../src/pressure/evidence/outcome-value.ts';
 import { inventedCalls, raced, raceLine } from '../protection/invented-race.ts';
-
-const dropback = (family: Family) => cellIndex(FAMILIES.indexOf(family), ANSWERS.indexOf('dropback'));
 
 describe('the race of a family', () => {
   const library = inventedCalls({ Stay: 'base', Ember: 'hot', Kiln: 'hot', Forge: 'zero' });
@@ -23,21 +19,21 @@ describe('the race of a family', () => {
   const edge = raceEdge(library, raced(race));
 
   it("is its calls' mean beyond the average opponent, less the base's", () => {
-    expect(edge.families[dropback('hot')]).toBeCloseTo(0.15 - 0.05, 12);
-    expect(edge.home[dropback('hot')]).toBeCloseTo(0.55, 12);
+    expect(edge.families.hot.dropback).toBeCloseTo(0.15 - 0.05, 12);
+    expect(edge.home.hot.dropback).toBeCloseTo(0.55, 12);
   });
 
   it('is nothing where nothing was raced, and the base is measured against itself', () => {
-    expect(edge.home[dropback('zero')]).toBeNaN();
-    expect(edge.families[dropback('base')]).toBe(0);
-    expect(raceEdge(null, raced(race)).families.every((value) => value === 0)).toBe(true);
+    expect(edge.home.zero.dropback).toBeNull();
+    expect(edge.families.base.dropback).toBe(0);
+    expect(Object.values(raceEdge(null, raced(race)).families.hot).every((value) => value === 0)).toBe(true);
     expect([edge.baseRaced, raceEdge(null, raced(race)).baseRaced]).toEqual([true, false]);
   });
 
   it("sets each call against its family's mean", () => {
-    expect(edge.calls.get('Ember')?.[ANSWERS.indexOf('dropback')]).toBeCloseTo(0.05, 12);
-    expect(edge.calls.get('Kiln')?.[ANSWERS.indexOf('dropback')]).toBeCloseTo(-0.05, 12);
-    expect(edge.calls.get('Forge')?.every((value) => value === 0)).toBe(true);
+    expect(edge.calls.get('Ember')?.dropback).toBeCloseTo(0.05, 12);
+    expect(edge.calls.get('Kiln')?.dropback).toBeCloseTo(-0.05, 12);
+    expect(Object.values(edge.calls.get('Forge') ?? { dropback: 1 }).every((value) => value === 0)).toBe(true);
   });
 });
 
@@ -57,8 +53,8 @@ describe('the race by situation', () => {
   );
 
   it('is measured against the average opponent over all passes, less the base there', () => {
-    expect(edgeIn(edge, 'third_long').families[dropback('hot')]).toBeCloseTo(0.3 - 0.1, 12);
-    expect(edgeIn(edge, 'third_long').calls.get('Ember')?.[ANSWERS.indexOf('dropback')]).toBeCloseTo(0.1, 12);
+    expect(edgeIn(edge, 'third_long').families.hot.dropback).toBeCloseTo(0.3 - 0.1, 12);
+    expect(edgeIn(edge, 'third_long').calls.get('Ember')?.dropback).toBeCloseTo(0.1, 12);
   });
 
   it('is that over all passes where the situation was not told apart', () => {

@@ -1,12 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { OPEN_DIFFERENCES } from '../../../src/pressure/evidence/open-data-table.ts';
-import {
-  familyTrust,
-  pooledDifference,
-  pooledEffects,
-  trustedDifference,
-} from '../../../src/pressure/evidence/open-data-trust.ts';
+import { pooledEffects, shrunkEffect } from '../../../src/pressure/evidence/open-data-trust.ts';
 
 // Thirteen trials of a tuberculosis vaccine, log risk ratios and their variances (Colditz et al. 1994).
 const VACCINE = [
@@ -57,27 +52,25 @@ describe('effects of several groups', () => {
   });
 });
 
-describe('how far a family is believed', () => {
-  it('is not at all on takeaways, which do not differ between families by more than chance', () => {
-    for (const family of ['three_under', 'four_under', 'hot', 'zero', 'seven_plus'] as const) {
-      expect(familyTrust(family, 'takeaway')).toBe(0);
-      expect(trustedDifference(family, 'takeaway')).toBeCloseTo(pooledDifference('takeaway'), 12);
-    }
+describe('one group among several', () => {
+  const pooled = { mean: 1, between: 0.04, error: 0.1 };
+
+  it('is pulled to the mean by the variance between groups over itself and its own (Efron and Morris 1975)', () => {
+    const { value, error } = shrunkEffect({ value: 2, error: 0.2 }, pooled);
+    expect(value).toBeCloseTo(1.5, 12);
+    expect(error).toBeCloseTo(Math.sqrt(0.02), 12);
   });
 
-  it('is more for a family seen often than for one seen rarely', () => {
-    expect(familyTrust('three_under', 'loss')).toBeGreaterThan(familyTrust('hot', 'loss'));
-    expect(familyTrust('man_free_five', 'points')).toBeGreaterThan(familyTrust('four_under', 'points'));
-    expect(familyTrust('base', 'points')).toBe(1);
+  it('is the mean where groups do not differ by more than chance', () => {
+    expect(shrunkEffect({ value: 9, error: 1 }, { ...pooled, between: 0 })).toEqual({ value: 1, error: 0 });
   });
+});
 
-  it('keeps a believed difference between the family and the pooled pressure', () => {
-    for (const [family, own] of Object.entries(OPEN_DIFFERENCES)) {
-      const pooled = pooledDifference('explosive');
-      const kept = trustedDifference(family as keyof typeof OPEN_DIFFERENCES, 'explosive');
-      expect(kept).toBeGreaterThanOrEqual(Math.min(pooled, own.explosive.value) - 1e-12);
-      expect(kept).toBeLessThanOrEqual(Math.max(pooled, own.explosive.value) + 1e-12);
-    }
-    expect(trustedDifference('base', 'loss')).toBe(0);
+describe('the families of open play data', () => {
+  it('differ in points by a true standard deviation of about 0.02 a snap', () => {
+    const points = pooledEffects(Object.values(OPEN_DIFFERENCES).map((difference) => difference.points));
+    expect(Math.sqrt(points.between)).toBeGreaterThan(0.01);
+    expect(Math.sqrt(points.between)).toBeLessThan(0.04);
+    expect(points.mean).toBeCloseTo(-0.047, 2);
   });
 });

@@ -4,7 +4,6 @@ import { type WeekSettings, weekSettingsSchema } from '../../../src/game/week-se
 import type { MenuInput } from '../../../src/pressure/menu/input.ts';
 import { planMenu } from '../../../src/pressure/menu/menu.ts';
 import type { MenuResult } from '../../../src/pressure/menu/result.ts';
-import { emptyScoreDraws, type ScoreDraws } from '../../../src/pressure/score/score-draws.ts';
 import type { ScoreChapter } from '../../../src/pressure/score/score-result.ts';
 import { createRandom } from '../../../src/stats/random.ts';
 
@@ -62,24 +61,8 @@ export function inputOf({ calls, snaps, worth, explosives = () => 10, menu = {} 
     library: libraryOf(calls),
     settings: weekSettingsSchema.parse({ opponent: 'Harrow Creek', menu: { pressure_rate: { most: 1 }, ...menu } }),
     scores: { situations, families, calls: scores, charting: [], disagreements: [] } as unknown as ScoreChapter,
-    draws: emptyScoreDraws(
-      calls.map(({ name }) => name),
-      situations.map(({ id }) => id),
-      0,
-    ),
     soundness: [],
   };
-}
-
-/** Draws around the scores of an input, normal with the given spread in points per ten snaps. */
-export function drawsAround(input: MenuInput, spread: number, count: number): ScoreDraws {
-  const draws = emptyScoreDraws(input.draws.calls, input.draws.situations, count);
-  const random = createRandom('draws');
-  const means = input.scores.calls.map(({ points }) => points.mean);
-  draws.points.forEach((_, i) => {
-    draws.points[i] = means[i % means.length]! + spread * random.normal();
-  });
-  return draws;
 }
 
 /** The menu, or an error that names the clash. */

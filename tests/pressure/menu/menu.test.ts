@@ -6,7 +6,7 @@ import type { MenuInput } from '../../../src/pressure/menu/input.ts';
 import { planMenu } from '../../../src/pressure/menu/menu.ts';
 import { THEORIES } from '../../../src/pressure/menu/theory.ts';
 import { bestByEnumeration } from './elsewhere.ts';
-import { drawsAround, inputOf, inventedWeek, menuOf, type TestCall, type TestWeek } from './invented-menu-week.ts';
+import { inputOf, inventedWeek, menuOf, type TestCall, type TestWeek } from './invented-menu-week.ts';
 
 /** A game against their best answer alone: each row is a call, each column one of their answers. */
 function gameWeek(payoff: readonly (readonly number[])[]): TestWeek {
@@ -347,18 +347,6 @@ describe('calls left out', () => {
 });
 
 describe('how sure', () => {
-  it('a call that is far better makes the menu in every draw, and there are no draws without scores', () => {
-    const week = inventedWeek(9, 10, { size: 6, reps: 1000 });
-    const worth: TestWeek['worth'] = (call, situation, answer) =>
-      week.worth(call, situation, answer) + (call === 'call 1' ? 50 : 0);
-    const input = inputOf({ ...week, worth });
-    const menu = menuOf({ ...input, draws: drawsAround(input, 0.5, 12) });
-    expect(menu.draws?.count).toBe(12);
-    expect(menu.calls.find(({ call }) => call === 'call 1')?.inDraws).toBe(1);
-    expect(menu.calls.some(({ inDraws }) => inDraws < 1)).toBe(true);
-    expect(menuOf(input).draws).toEqual({ count: 0, proved: 0 });
-  });
-
   it('prices are never below nothing, and a cap that does not bind costs nothing', () => {
     const menu = menuOf(inputOf(inventedWeek(10, 12, { size: 12, reps: 1000, pairing_cap: 0.99 })));
     for (const { points } of menu.prices) expect(points).toBeGreaterThanOrEqual(0);
