@@ -1,4 +1,4 @@
-import { type TendencyRow, tendencyOf } from '../pressure/snap/tendency.ts';
+import { type TendencyAnswer, type TendencyRow, tendencyOf } from '../pressure/snap/tendency.ts';
 import { readWeek } from '../season/read-week.ts';
 import { readSeasonFolder } from '../season/season-folder.ts';
 import { UserProblem } from '../season/user-problem.ts';
@@ -31,13 +31,14 @@ export async function tendency(weekFolder: string, options: TendencyOptions, ter
   return EXIT.fine;
 }
 
-function tendencyText(
-  question: TendencyOptions,
-  answer: { readonly rows: readonly TendencyRow[]; readonly total: TendencyRow },
-): string {
+function tendencyText(question: TendencyOptions, answer: Extract<TendencyAnswer, { kind: 'rows' }>): string {
   const when = question.when?.length ? ` when ${question.when.join(' and ')}` : '';
   const cells = [...answer.rows, answer.total].map(rowCells);
-  return `How often ${question.of}${when}, by ${question.by}\n${tableText([question.by, 'count', 'share', '95% interval', 'not charted', ''], cells)}`;
+  const table = tableText([question.by, 'count', 'share', '95% interval', 'not charted', ''], cells);
+  const notes = answer.leftOut.map(
+    ({ asked, word, snaps, ask }) => `"${asked}" leaves out ${snaps} snaps of ${word}; ${ask} counts both.\n`,
+  );
+  return `How often ${question.of}${when}, by ${question.by}\n${table}${notes.join('')}`;
 }
 
 function rowCells({ value, share, notCharted }: TendencyRow): string[] {

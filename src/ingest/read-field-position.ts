@@ -1,10 +1,8 @@
+import { yardsOfPosition } from '../game/written-numbers.ts';
 import { type CellReading, faultReading, valueReading } from './cell-reading.ts';
 import { suggest, withDigits } from './look-alike.ts';
 import { nearestWord } from './nearest-word.ts';
 import { withPlainMinus } from './plain-minus.ts';
-
-/** A side (a word or a sign) and a yard line. */
-const YARD_LINE = /^(own|opp|o|-|\+)[\s_-]*(\d{1,2})$/;
 
 /** The rule a ball position breaks when it cannot be read. */
 const RULE = 'is not a yard line such as own 35, opp 20 or 50';
@@ -15,23 +13,9 @@ const RULE = 'is not a yard line such as own 35, opp 20 or 50';
  */
 export function readFieldPosition(text: string): CellReading {
   const plain = withPlainMinus(text).toLowerCase();
-  if (plain === '50') return valueReading(50);
-  if (/^\d+$/.test(plain)) return bareNumber(Number(plain));
-  const yards = yardsToGoal(plain);
+  const yards = yardsOfPosition(plain);
+  if (yards === undefined && /^\d+$/.test(plain)) return bareNumber(Number(plain));
   return yards === undefined ? faultReading(RULE, suggestPosition(text)) : valueReading(yards);
-}
-
-/** Yards to the opponent's goal line as the coach writes the ball position: 65 is `own 35`. */
-export function writeFieldPosition(yards: number): string {
-  if (yards === 50) return '50';
-  return yards > 50 ? `own ${100 - yards}` : `opp ${yards}`;
-}
-
-function yardsToGoal(plain: string): number | undefined {
-  const [, side, digits] = plain.match(YARD_LINE) ?? [];
-  const line = Number(digits);
-  if (side === undefined || line < 1 || line > 50) return undefined;
-  return side === 'opp' || side === '+' ? line : 100 - line;
 }
 
 function bareNumber(line: number): CellReading {
@@ -48,5 +32,5 @@ function suggestPosition(text: string): string | undefined {
   const [, side = '', line = ''] = text.toLowerCase().match(/^([a-z]+)[\s._-]*([\dolisbz|]{1,2})$/) ?? [];
   const word = ['own', 'opp'].includes(side) ? side : nearestWord(side, ['own', 'opp']);
   const meant = `${word} ${withDigits(line)}`;
-  return yardsToGoal(meant) === undefined ? undefined : suggest(text, meant);
+  return yardsOfPosition(meant) === undefined ? undefined : suggest(text, meant);
 }

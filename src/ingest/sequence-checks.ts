@@ -1,6 +1,6 @@
 import type { ColumnName } from '../game/columns.ts';
 import type { CodeColumn, Film, NumberColumn } from '../game/film.ts';
-import { writeFieldPosition } from './read-field-position.ts';
+import { writeFieldPosition } from '../game/written-numbers.ts';
 import type { RowProblem } from './row-problem.ts';
 
 /** Results after which down and distance say nothing of the next snap. */

@@ -1,7 +1,7 @@
+import { writeClock, writeFieldPosition } from '../game/written-numbers.ts';
 import { withPlainMinus } from './plain-minus.ts';
 import { plainWord } from './read-cell.ts';
-import { writeClock } from './read-clock.ts';
-import { readFieldPosition, writeFieldPosition } from './read-field-position.ts';
+import { readFieldPosition } from './read-field-position.ts';
 import { readFigure } from './read-figure.ts';
 import { type PairDates, readPair } from './read-pair.ts';
 import { withSide } from './yard-line-side.ts';

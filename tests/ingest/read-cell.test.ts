@@ -1,10 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type ColumnName, FILM_COLUMNS } from '../../src/game/columns.ts';
+import { writeClock, writeFieldPosition } from '../../src/game/written-numbers.ts';
 import { definitionOf } from '../../src/ingest/profile.ts';
 import { readCell } from '../../src/ingest/read-cell.ts';
-import { writeClock } from '../../src/ingest/read-clock.ts';
-import { writeFieldPosition } from '../../src/ingest/read-field-position.ts';
 import { personnelCounts } from '../../src/ingest/read-shape.ts';
 
 const read = (name: ColumnName, text: string) => readCell(definitionOf(name), text);

@@ -1,7 +1,6 @@
 import { type ColumnName, FILM_COLUMNS } from '../../game/columns.ts';
 import { type Film, numberAt, textAt } from '../../game/film.ts';
-import { writeClock } from '../read-clock.ts';
-import { writeFieldPosition } from '../read-field-position.ts';
+import { writeClock, writeFieldPosition } from '../../game/written-numbers.ts';
 
 /** Snaps shown to the coach, one a column, with our columns down the side. */
 export interface SnapPreview {

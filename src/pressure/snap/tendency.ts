@@ -1,7 +1,8 @@
 import type { Film } from '../../game/film.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { type Share, share } from '../../stats/share.ts';
-import { parseCondition, type SnapTest, SPLIT_NAMES, snapWords } from './condition.ts';
+import { type ParsedCondition, parseCondition, type SnapTest } from './condition.ts';
+import { chartedColumns, isDerived, type SnapWord, snapWords, splitNames } from './snap-words.ts';
 
 /** One question to the film: how often `of`, on snaps where all of `when` hold, split by `by`. */
 export interface TendencyQuestion {
@@ -19,9 +20,22 @@ export interface TendencyRow {
   readonly snaps: readonly number[];
 }
 
+/** Snaps of the question that a narrow word of it leaves out, and the word that counts them too. */
+export interface LeftOutCount {
+  readonly asked: string;
+  readonly word: string;
+  readonly snaps: number;
+  readonly ask: string;
+}
+
 /** The answer to a question, or what is wrong with the question. */
 export type TendencyAnswer =
-  | { readonly kind: 'rows'; readonly rows: readonly TendencyRow[]; readonly total: TendencyRow }
+  | {
+      readonly kind: 'rows';
+      readonly rows: readonly TendencyRow[];
+      readonly total: TendencyRow;
+      readonly leftOut: readonly LeftOutCount[];
+    }
   | { readonly kind: 'problems'; readonly problems: readonly { readonly text: string; readonly rule: string }[] };
 
 /** Answers one question with counts and Wilson intervals; rows by falling number of snaps. */
@@ -33,8 +47,11 @@ export function tendencyOf(chart: Film, question: TendencyQuestion, cuts: Situat
   const problems = parsed.flatMap(({ text, condition }) =>
     condition.kind === 'problem' ? [{ text, rule: condition.rule }] : [],
   );
-  const words = snapWords(question.by, chart, cuts);
-  if (!words) problems.push({ text: question.by, rule: `cannot be split by; choose one of ${SPLIT_NAMES.join(', ')}` });
+  const words = splitWords(chart, question.by, cuts);
+  if (!words) {
+    const rule = `cannot be split by; choose one of ${splitNames(chart).join(', ')}`;
+    problems.push({ text: question.by, rule });
+  }
   if (problems.length > 0 || !words) return { kind: 'problems', problems };
   const [of, ...when] = parsed.flatMap(({ condition }) => (condition.kind === 'test' ? [condition.test] : []));
   const groups = new Map<string, number[]>();
@@ -49,7 +66,23 @@ export function tendencyOf(chart: Film, question: TendencyQuestion, cuts: Situat
   }
   const rows = [...groups].map(([value, snaps]) => rowOf(value, snaps, of as SnapTest));
   rows.sort((a, b) => b.share.trials - a.share.trials || (a.value < b.value ? -1 : 1));
-  return { kind: 'rows', rows, total: rowOf('all', chosen, of as SnapTest) };
+  const leftOut = parsed.flatMap(({ text, condition }) => leftOutOf(text, condition, chosen));
+  return { kind: 'rows', rows, total: rowOf('all', chosen, of as SnapTest), leftOut };
+}
+
+/** A column nobody charted splits nothing. */
+function splitWords(chart: Film, by: string, cuts: SituationCuts): SnapWord | undefined {
+  const name = by.toLowerCase();
+  return isDerived(name) || chartedColumns(chart).some((column) => column === name)
+    ? snapWords(name, chart, cuts)
+    : undefined;
+}
+
+function leftOutOf(asked: string, condition: ParsedCondition, chosen: readonly number[]): LeftOutCount[] {
+  if (condition.kind === 'problem' || condition.leavesOut === undefined) return [];
+  const { word, test, ask } = condition.leavesOut;
+  const snaps = chosen.filter((index) => test(index) === true).length;
+  return snaps === 0 ? [] : [{ asked, word, snaps, ask }];
 }
 
 function rowOf(value: string, snaps: readonly number[], of: SnapTest): TendencyRow {

@@ -78,4 +78,81 @@ describe('tendencyOf', () => {
     expect(answer.problems.map(({ text }) => text)).toEqual(['scren', 'slide=lefft', 'hight>=3', 'to_go>=x', 'colour']);
     expect(answer.problems[1]?.rule).toContain('left, right');
   });
+
+  describe('asked as a coach asks', () => {
+    const film = filmFromRecords([
+      { play_kind: 'run', formation: 'Trey Open', ball_on: 20, clock: 110 },
+      {
+        play_kind: 'quarterback_run',
+        formation: 'Trey Open',
+        ball_on: 65,
+        clock: 130,
+        slide: 'left',
+        time_to_throw: 2,
+      },
+      { play_kind: 'pass', formation: 'Deuce', ball_on: 5, clock: 700, slide: 'left', time_to_throw: 2 },
+      { play_kind: 'screen', formation: 'Deuce', ball_on: 90, clock: 10, slide: 'right', time_to_throw: 3 },
+      { play_kind: 'run', result: 'scramble', ball_on: 50, clock: 300 },
+    ]);
+    const asked = (of: string, ...when: string[]) => tendencyOf(film, { of, when, by: 'play_kind' }, cuts);
+    const totalOf = (of: string, ...when: string[]) => {
+      const answer = asked(of, ...when);
+      if (answer.kind !== 'rows') throw new Error(answer.problems.map(({ rule }) => rule).join());
+      return [answer.total.share.count, answer.total.share.trials, answer.total.notCharted];
+    };
+    const ruleOf = (of: string, ...when: string[]) => {
+      const answer = asked(of, ...when);
+      if (answer.kind !== 'problems') throw new Error('expected problems');
+      return answer.problems[0]?.rule;
+    };
+
+    it.each([
+      ['pass', 3, 5],
+      ['any_run', 2, 5],
+      ['run_or_pass=pass', 3, 5],
+      ['play_kind=pass', 3, 5],
+    ] as const)('counts %s, however finely it was charted', (of, count, trials) => {
+      expect(totalOf(of)).toEqual([count, trials, 0]);
+    });
+
+    it.each(['run', 'answer=run', 'play_kind=run'])('says what %s leaves out', (of) => {
+      const answer = asked(of);
+      expect(answer.kind === 'rows' && answer.leftOut).toEqual([
+        { asked: of, word: 'quarterback_run', snaps: 1, ask: 'any_run' },
+      ]);
+      expect(asked('any_run')).toMatchObject({ leftOut: [] });
+    });
+
+    it('takes free words in any case and spacing', () => {
+      expect(totalOf('any_run', 'formation=TREY OPEN')).toEqual([2, 2, 0]);
+      expect(totalOf('formation=treyopen')).toEqual([2, 4, 1]);
+    });
+
+    it('takes ball position and clock as they are charted, and writes them so', () => {
+      expect(totalOf('pass', 'ball_on<=opp 20')).toEqual([1, 2, 0]);
+      expect(totalOf('pass', 'ball_on>=own 35')).toEqual([1, 2, 0]);
+      expect(totalOf('ball_on=50')).toEqual([1, 5, 0]);
+      expect(totalOf('pass', 'clock<=2:00')).toEqual([1, 2, 0]);
+      const byPlace = tendencyOf(film, { of: 'pass', when: [], by: 'ball_on' }, cuts);
+      const values = byPlace.kind === 'rows' ? byPlace.rows.map(({ value }) => value) : [];
+      expect([...values].sort()).toEqual(['50', 'opp 20', 'opp 5', 'own 10', 'own 35']);
+    });
+
+    it('leaves out what was charted of passes on runs', () => {
+      expect(totalOf('slide=left')).toEqual([1, 2, 3]);
+      expect(totalOf('time_to_throw<=2')).toEqual([1, 2, 3]);
+    });
+
+    it('lists what there is when what is asked does not exist', () => {
+      expect(ruleOf('pass', 'formation=Trips')).toBe('asks for "Trips"; charted are Deuce, Trey Open');
+      expect(ruleOf('hash=left')).toBe(
+        'asks for hash, which is not charted; charted are clock, ball_on, formation, play_kind, slide, time_to_throw, result',
+      );
+      expect(ruleOf('ball_on=midfield')).toContain('a ball position such as own 35 or opp 20');
+      const split = tendencyOf(film, { of: 'pass', when: [], by: 'tempo' }, cuts);
+      expect(split.kind === 'problems' && split.problems[0]?.rule).toMatch(
+        /^cannot be split by; choose one of answer, run_or_pass/,
+      );
+    });
+  });
 });
