@@ -30,14 +30,19 @@ describe('a film that says run or pass and no more', () => {
     expect(plan.shortVersion).toContain('No habit of theirs was looked for: too little was charted.');
     expect(plan.shortVersion.join(' ')).not.toMatch(/Of their next \d+ snaps expect/);
     const page = readFileSync(join(week, 'out/report.html'), 'utf8');
-    expect(page).toContain('Their answers cannot be told from this film: how they pass is not known');
-    expect(page).toContain('Answers by situation, none of them told by this film');
+    const rows = [...page.matchAll(/<tr[^>]*>[\s\S]*?<\/tr>/g)].map(([row]) => row.replace(/<[^>]+>/g, ' '));
+    const shown = rows.filter((row) => /All situations/.test(row)).map((row) => row.replace(/\s+/g, ' '));
+    expect(shown.some((row) => /Any run .*60 of 140 \(43%/.test(row))).toBe(true);
+    // What the film cannot tell has no row of its own.
+    const situations = rows.filter((row) => /^\s*(All situations|\d\w\w and )/.test(row));
+    expect(situations.filter((row) => /\s(QB run|Screen|Quick|Dropback|Deep shot|Movement)\s/.test(row))).toEqual([]);
   });
 
   it('is asked how often they run, and not how often they screen', () => {
     put(FILM);
     expect(run(['tendency', week, '--of', 'run']).out).toMatch(/all +60 of 140 +43%/);
     expect(run(['tendency', week, '--of', 'screen']).out).toMatch(/all +no snaps +140/);
+    expect(run(['tendency', week, '--of', 'quarterback_run']).out).toMatch(/all +no snaps +140/);
   });
 });
 

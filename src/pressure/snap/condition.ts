@@ -102,9 +102,16 @@ function quarterbackRuns({ chart, cuts }: CutFilm): LeftOut {
  */
 function answerTest(test: SnapTest, answer: string, { chart, cuts }: CutFilm): SnapTest {
   const runOrPass = runOrPassCodes(chart);
+  if (plainWord(answer) === 'quarterback_run' && !tellsQuarterbackRuns(chart)) return () => undefined;
   if (/run$/i.test(answer)) return (index) => (runOrPass[index] === PASS ? false : test(index));
   const told = toldAnswers(answerCodes(chart, cuts), runOrPass, offenseGames(chart));
   return (index) => (told[index] === NOT_KNOWN ? undefined : test(index));
+}
+
+/** A chart that never says quarterback_run does not tell whose run it was. */
+function tellsQuarterbackRuns(chart: Film): boolean {
+  const kinds = chart.columns.play_kind;
+  return kinds?.kind === 'code' && kinds.values.includes('quarterback_run');
 }
 
 function columnTest({ name, cell }: ColumnDefinition, value: string, { chart, cuts }: CutFilm): ParsedCondition {

@@ -2,7 +2,7 @@ import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { Share } from '../../stats/share.ts';
 import { html } from '../page/html.ts';
 import type { Chapter } from '../view/block.ts';
-import { forecastsOf } from '../view/forecast-table.ts';
+import { knownForecasts } from '../view/known-forecasts.ts';
 import { answerLabel } from '../words/label.ts';
 import { percent, percentRange } from '../words/percent.ts';
 import { shareWords, THIN_SNAPS } from '../words/share-words.ts';
@@ -29,7 +29,7 @@ const RULES = [
 ];
 
 function workedExample(plan: WeekPlan) {
-  const entry = forecastsOf(plan, 'answer')
+  const entry = knownForecasts(plan, 'answer')
     .find((cell) => cell.situation === ALL_SITUATIONS)
     ?.classes.find((found) => found.film.estimate !== null && found.film.count > 0);
   if (entry === undefined || entry.film.estimate === null)

@@ -4,14 +4,14 @@ import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { Share } from '../../stats/share.ts';
 import { rushWords } from '../view/call-words.ts';
 import { isCarried } from '../view/carried-calls.ts';
-import { forecastsOf } from '../view/forecast-table.ts';
+import { knownForecasts } from '../view/known-forecasts.ts';
 import { tellFollows } from '../view/tells-chart.ts';
 import { answerInSentence, capital, familyLabel, plainWords } from '../words/label.ts';
 import { planSituations } from '../words/situation-label.ts';
 
 /** What players should expect, situation by situation, in words without numbers; rare situations are left out. */
 export function expectLines(plan: WeekPlan): readonly { readonly where: string; readonly what: string }[] {
-  const cells = forecastsOf(plan, 'answer');
+  const cells = knownForecasts(plan, 'answer');
   return planSituations(plan)
     .filter((situation) => situation.expectedSnaps >= OFTEN_ENOUGH)
     .flatMap((situation) => {

@@ -1,6 +1,6 @@
 import type { MenuResult } from '../../pressure/menu/result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
-import { forecastsOf } from '../view/forecast-table.ts';
+import { knownForecasts } from '../view/known-forecasts.ts';
 import { mixShare, unnamedBase } from '../view/menu-table.ts';
 import { answerInSentence, answerLabel } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
@@ -31,7 +31,7 @@ export function situationLines(plan: WeekPlan, menu: Menu): readonly SituationLi
 
 /** What they do most there, with the snaps of it on film. */
 function answersFact(plan: WeekPlan, situation: string): string {
-  const cell = forecastsOf(plan, 'answer').find((entry) => entry.situation === situation);
+  const cell = knownForecasts(plan, 'answer').find((entry) => entry.situation === situation);
   if (cell === undefined) return '';
   const [first, second] = [...cell.classes].sort((a, b) => b.share - a.share);
   if (first === undefined || second === undefined) return '';

@@ -6,7 +6,8 @@ import { answerLabel } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
 import { ALL_SITUATIONS, situationLabel } from '../words/situation-label.ts';
 import type { ChartView } from './block.ts';
-import { forecastsOf, forecastTable } from './forecast-table.ts';
+import { forecastTable } from './forecast-table.ts';
+import { knownForecasts } from './known-forecasts.ts';
 
 /** Situation by answer: the forecast share in every cell. */
 export function answerMatrix(plan: WeekPlan): ChartView {
@@ -27,7 +28,7 @@ const TABLE_NAME = { id: 'answers-by-situation-table', caption: 'What they do wi
 
 /** The answer forecasts situation by situation. */
 export function matrixCells(plan: WeekPlan): readonly Forecast[] {
-  return forecastsOf(plan, 'answer').filter((cell) => cell.situation !== ALL_SITUATIONS);
+  return knownForecasts(plan, 'answer').filter((cell) => cell.situation !== ALL_SITUATIONS);
 }
 
 function answerGrid(plan: WeekPlan, cells: readonly Forecast[]): Grid {
@@ -54,6 +55,7 @@ function snapNote(cell: Forecast): string {
 function matrixTitle(plan: WeekPlan): string {
   const cells = matrixCells(plan);
   if (cells.every(({ ownSnaps }) => ownSnaps === 0)) return 'Answers by situation, none of them told by this film';
+  if (!cells.some(({ classes }) => classes.some(({ name }) => name === 'screen'))) return 'Run or pass by situation';
   const screens = cells
     .map((cell) => ({ cell, share: cell.classes.find((entry) => entry.name === 'screen')?.share ?? 0 }))
     .sort((a, b) => b.share - a.share)[0];

@@ -7,11 +7,12 @@ import { percent } from '../words/percent.ts';
 import { countWords } from '../words/share-words.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
 import type { ChartView } from './block.ts';
-import { forecastsOf, forecastTable } from './forecast-table.ts';
+import { forecastTable } from './forecast-table.ts';
+import { knownForecasts } from './known-forecasts.ts';
 
 /** What they do with the ball over all situations: forecast with its interval, the plain film share beside it. */
 export function forecastChart(plan: WeekPlan): ChartView {
-  const overall = forecastsOf(plan, 'answer').find((entry) => entry.situation === ALL_SITUATIONS);
+  const overall = knownForecasts(plan, 'answer').find((entry) => entry.situation === ALL_SITUATIONS);
   const rows = (overall?.classes ?? []).map((entry) => forecastRow(entry, overall?.thin ?? false));
   return {
     id: 'forecast-overall',
@@ -43,7 +44,7 @@ function forecastRow(entry: ForecastClass, thin: boolean): IntervalRow {
 }
 
 function forecastTitle(plan: WeekPlan): string {
-  const overall = forecastsOf(plan, 'answer').find((entry) => entry.situation === ALL_SITUATIONS);
+  const overall = knownForecasts(plan, 'answer').find((entry) => entry.situation === ALL_SITUATIONS);
   const [first, second] = [...(overall?.classes ?? [])].sort((a, b) => b.share - a.share);
   if (overall === undefined || first === undefined || second === undefined) return 'What they do with the ball';
   if (overall.ownSnaps === 0) return notTold(overall);

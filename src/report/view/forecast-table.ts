@@ -1,4 +1,4 @@
-import type { ExpectedCount, Forecast, ForecastClass, Target } from '../../pressure/forecast/forecast-result.ts';
+import type { ExpectedCount, Forecast, ForecastClass } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { className } from '../words/label.ts';
 import { percent, percentRange } from '../words/percent.ts';
@@ -27,11 +27,6 @@ export function forecastTable(plan: WeekPlan, cells: readonly Forecast[], { id, 
     rows: cells.flatMap((cell) => cell.classes.map((entry) => forecastRow(plan, cell, entry))),
     empty: 'nothing was forecast',
   };
-}
-
-/** The forecasts of a target: all situations first, then one by one in the plan's order. */
-export function forecastsOf(plan: WeekPlan, target: Target): readonly Forecast[] {
-  return plan.forecast.forecasts.filter((entry) => entry.target === target);
 }
 
 /** A forecast share with its interval. */

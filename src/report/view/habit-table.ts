@@ -3,7 +3,8 @@ import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { TARGET_LABELS } from '../words/label.ts';
 import { countWords } from '../words/share-words.ts';
 import { ALL_SITUATIONS, situationLabel } from '../words/situation-label.ts';
-import { forecastsOf, forecastWords } from './forecast-table.ts';
+import { forecastWords } from './forecast-table.ts';
+import { knownForecasts } from './known-forecasts.ts';
 import { type Cell, numberCell, numbers, type Row, type TableView, textCell, thinMark, words } from './table-view.ts';
 import { isThinSituation } from './thin-situation.ts';
 
@@ -37,7 +38,7 @@ function habitRow(plan: WeekPlan, situation: string): Row {
 }
 
 function habitCell(plan: WeekPlan, situation: string, { target, asked }: (typeof HABITS)[number]): Cell {
-  const found = forecastsOf(plan, target)
+  const found = knownForecasts(plan, target)
     .find((cell) => cell.situation === situation)
     ?.classes.find((entry) => entry.name === asked);
   if (found === undefined) return textCell('not forecast');

@@ -36,7 +36,7 @@ export function familyLabel(family: string): string {
 
 /** The word for an answer, or the id made readable. */
 export function answerLabel(answer: string): string {
-  return isAnswer(answer) ? ANSWER_LABELS[answer] : plainWords(answer);
+  return isAnswer(answer) ? ANSWER_LABELS[answer] : capital(plainWords(answer));
 }
 
 /**
