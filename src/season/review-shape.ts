@@ -91,17 +91,14 @@ const archive = z.object({
     z.object({
       target,
       games: count,
-      worth: z.number(),
-      most: z.number(),
-      harmUnder: z.number().nullable(),
-      verdict: z.enum(['used', 'counts for less', 'nothing charted']),
+      ownShare: z.number().min(0).max(1).nullable(),
     }),
   ),
   level: z.string(),
 });
 
 const reviewShape: z.ZodType<Review> = z.object({
-  schema: z.literal('pressure-plan.review/1'),
+  schema: z.literal('pressure-plan.review/2'),
   version: z.string(),
   week: z.string(),
   opponent: z.string(),

@@ -5,7 +5,7 @@ import type { SeasonWeek } from './store.ts';
 
 /** Sunday's plan as the report command wrote it, or why it cannot be used. */
 export function savedPlan(at: SeasonWeek): Promise<SavedJson<WeekPlan>> {
-  return readSaved<WeekPlan>({ path: `${at.week}/out/report.json`, schema: 'pressure-plan.week/1' }, at);
+  return readSaved<WeekPlan>({ path: `${at.week}/out/report.json`, schema: 'pressure-plan.week/2' }, at);
 }
 
 /** The plan worked out again where a saved one was changed, and the print of the files it was made from. */

@@ -112,7 +112,7 @@ export function countedForecast(chart: Film, settings: WeekSettings = inventedSe
     forecasts,
     tells: { looked: 0, discoveryRate: 0.1, tells: [] },
     backtest: null,
-    archive: { used: false, games: 0, snaps: 0, note: '' },
+    archive: { used: false, games: 0, snaps: 0, note: '', ownShare: 1 },
   };
 }
 
@@ -154,6 +154,7 @@ function countedCell(chart: Film, { target, id, place, settings, situations }: C
       share: sum === 0 ? 0 : (alphas[k] as number) / sum,
       low: 0,
       high: 1,
+      friday: null,
       alpha: alphas[k] as number,
       film: share(here[k] as number, snaps),
     })),
@@ -161,6 +162,7 @@ function countedCell(chart: Film, { target, id, place, settings, situations }: C
     ownGames: 1,
     mostlyFrom: 'counts',
     ownWeight: 1,
+    ownShare: 1,
     nextSnaps: id === 'all' ? settings.snaps : (settings.snaps * expected) / Math.max(1, chart.size),
     expected: [],
     thin: false,

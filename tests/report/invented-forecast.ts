@@ -30,7 +30,7 @@ export function inventedForecast(): ForecastChapter {
     forecasts,
     tells: { looked: 412, discoveryRate: 0.1, tells: TELLS },
     backtest: BACKTEST,
-    archive: { used: true, games: 18, snaps: 1104, note: 'Eighteen games of other invented opponents.' },
+    archive: { used: true, games: 18, snaps: 1104, note: 'Eighteen games of other invented opponents.', ownShare: 0.9 },
   };
 }
 
@@ -78,6 +78,7 @@ function inventedCell(target: Target, cell: { id: string; expectedSnaps: number;
       share: mean,
       low: Math.max(0, mean - width),
       high: Math.min(1, mean + width),
+      friday: null,
       alpha: mean * concentration,
       film: share(Math.max(0, count), snaps),
     };
@@ -90,6 +91,7 @@ function inventedCell(target: Target, cell: { id: string; expectedSnaps: number;
     ownGames: snaps === 0 ? 0 : 4,
     mostlyFrom: snaps < 20 ? 'all their snaps' : `their ${cell.id.replace('_', ' and ')}`,
     ownWeight: snaps / (snaps + 18),
+    ownShare: snaps / (snaps + 18),
     nextSnaps: cell.expectedSnaps,
     expected:
       cell.expectedSnaps < 5

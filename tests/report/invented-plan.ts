@@ -18,7 +18,7 @@ export function inventedPlan(changes: Partial<WeekPlan> = {}): WeekPlan {
     practice: { days: DAYS },
   });
   return {
-    schema: 'pressure-plan.week/1',
+    schema: 'pressure-plan.week/2',
     version: '0.1.0',
     opponent: settings.opponent,
     us: settings.us,

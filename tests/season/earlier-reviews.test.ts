@@ -20,7 +20,7 @@ let made = 0;
 /** A review in little: every one tells of another day. */
 const review = (version: string) =>
   sealedText(
-    sealed({ schema: 'pressure-plan.review/1', version, week: 'moved', day: ++made }, '', NODE_PLATFORM.digest),
+    sealed({ schema: 'pressure-plan.review/2', version, week: 'moved', day: ++made }, '', NODE_PLATFORM.digest),
   );
 
 it('takes the reviews of earlier weeks in order and names the charted games without one', async () => {

@@ -1,11 +1,8 @@
 import { type Film, numberAt } from '../../game/film.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
 import { mean } from '../../stats/quantile.ts';
-import { LEAST_ARCHIVE_GAMES } from '../forecast/archive-note.ts';
-import { archiveWorth } from '../forecast/archive-worth.ts';
-import type { Target } from '../forecast/forecast-result.ts';
+import type { ForecastChapter, Target } from '../forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS, type TargetDefinition } from '../forecast/target.ts';
-import { TARGET_STRENGTHS } from '../forecast/target-strengths.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { offenseGames } from '../snap/offense-game.ts';
 import { countStyle, type StyleCounts, styleCodes, styleDistance, withoutStyle } from './style-distance.ts';
@@ -21,17 +18,13 @@ export interface ArchiveOffense {
   readonly yards: number | null;
 }
 
-/** What the archive is used for: every target it was charted for, weighed by its size. */
+/** What the archive is used for: every target it was charted for, as the films themselves teach. */
 export interface ArchiveUse {
   readonly target: Target;
   /** Offense-games of the archive on which the target was charted at all. */
   readonly games: number;
-  /** Snaps its rate over all snaps counts for, and the most that a very large archive would. */
-  readonly worth: number;
-  readonly most: number;
-  /** Offense-games under which a small archive trusted in full did harm on open play data; null where it did not. */
-  readonly harmUnder: number | null;
-  readonly verdict: 'used' | 'counts for less' | 'nothing charted';
+  /** How much of the forecast over all snaps is the opponent's own film, 0 to 1; null where nobody charted it. */
+  readonly ownShare: number | null;
 }
 
 /** The base rates: whose they are, how alike, and where they help. */
@@ -47,8 +40,16 @@ export interface ArchiveWeight {
   readonly level: string;
 }
 
+/** Whose film there is, and what the forecast made of it. */
+export interface ArchiveInput {
+  readonly chart: Film;
+  readonly archive: Film | null;
+  readonly settings: WeekSettings;
+  readonly forecast: Pick<ForecastChapter, 'forecasts'>;
+}
+
 /** What an archive offers against this opponent. The sheets carry no level of play: all are taken as the week's own. */
-export function archiveWeight(chart: Film, archive: Film | null, settings: WeekSettings): ArchiveWeight {
+export function archiveWeight({ chart, archive, settings, forecast }: ArchiveInput): ArchiveWeight {
   const games = archive ? offenseGames(archive) : [];
   const own = ownStyle(chart, settings);
   return {
@@ -57,7 +58,7 @@ export function archiveWeight(chart: Film, archive: Film | null, settings: WeekS
     snaps: archive?.size ?? 0,
     ownGames: betweenOwnGames(own),
     ownYards: yardsOf(chart, own.rows),
-    uses: TARGET_DEFINITIONS.map((definition) => useOf(archive, { definition, games, settings })),
+    uses: TARGET_DEFINITIONS.map((definition) => useOf(archive, { definition, games, settings, forecast })),
     level: `sheets carry no level of play; every offense is taken as ${settings.level.replace('_', ' ')}; yards a snap is the only sign of it`,
   };
 }
@@ -116,25 +117,16 @@ function yardsOf(film: Film, rows: readonly number[]): number | null {
   return gains.length === 0 ? null : mean(gains);
 }
 
-interface UseRequest {
+interface UseRequest extends Pick<ArchiveInput, 'settings' | 'forecast'> {
   readonly definition: TargetDefinition;
   readonly games: ReturnType<typeof offenseGames>;
-  readonly settings: WeekSettings;
 }
 
-function useOf(archive: Film | null, { definition, games, settings }: UseRequest): ArchiveUse {
+function useOf(archive: Film | null, { definition, games, settings, forecast }: UseRequest): ArchiveUse {
   const { target } = definition;
   const codes = archive ? definition.codes(archive, settings.situations) : new Uint8Array();
-  const charted = games.filter(({ rows }) => rows.some((row) => codes[row] !== NOT_KNOWN));
-  const offenses = new Set(charted.map(({ offense }) => offense)).size;
-  const snaps = codes.reduce((sum, code) => sum + (code === NOT_KNOWN ? 0 : 1), 0);
-  const most = TARGET_STRENGTHS[target].plan.archive[0] ?? 0;
-  const worth = offenses === 0 ? 0 : archiveWorth(most, { snaps, offenses });
-  const harmUnder = LEAST_ARCHIVE_GAMES[target] ?? null;
-  return { target, games: charted.length, worth, most, harmUnder, verdict: verdictOf(charted.length, harmUnder) };
-}
-
-function verdictOf(games: number, harmUnder: number | null): ArchiveUse['verdict'] {
-  if (games === 0) return 'nothing charted';
-  return harmUnder !== null && games < harmUnder ? 'counts for less' : 'used';
+  const charted = games.filter(({ rows }) => rows.some((row) => codes[row] !== NOT_KNOWN)).length;
+  const all = forecast.forecasts.find((one) => one.target === target && one.situation === 'all');
+  const silent = all === undefined || (all.ownSnaps === 0 && charted === 0);
+  return { target, games: charted, ownShare: silent ? null : all.ownShare };
 }

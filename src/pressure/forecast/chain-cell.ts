@@ -43,19 +43,8 @@ function priorWorth(fit: ChainFit, { node, parent, strength, most }: CellEvidenc
   return node === 0 ? worth : 1 / (1 / worth + 1 / (fit.concentration[parent] as number));
 }
 
-/** Keeps the ratio of two nearly impossible shares near 1. */
-const RARE = 0.0005;
-
-/** Writes over the prior how far the cell above already deviates from the archive's. */
-export function ratiosOf(fit: ChainFit, base: ChainFit, { parent, prior }: CellEvidence): void {
-  const start = parent * fit.classes;
-  for (let k = 0; k < prior.length; k++) {
-    prior[k] = ((fit.shares[start + k] as number) + RARE) / ((base.shares[start + k] as number) + RARE);
-  }
-}
-
-/** Writes over the ratios in the prior the archive's shares of the cell times those ratios, renormalised. */
-export function shiftBase(base: ChainFit, { node, prior }: CellEvidence): void {
+/** Writes over the ratios in the prior the archive's shares of the cell times those ratios, renormalized. */
+export function shiftBase(base: ChainFit, { node, prior }: Pick<CellEvidence, 'node' | 'prior'>): void {
   const start = node * base.classes;
   let total = 0;
   for (let k = 0; k < prior.length; k++) {
@@ -64,10 +53,4 @@ export function shiftBase(base: ChainFit, { node, prior }: CellEvidence): void {
     total += moved;
   }
   for (let k = 0; k < prior.length; k++) prior[k] = (prior[k] as number) / total;
-}
-
-/** Writes the own film's shares of the cell, times its snaps, as its counts. */
-export function scaleShares(plain: ChainFit, snaps: number, { node, counts }: CellEvidence): void {
-  copyShares(plain.shares, node * plain.classes, counts);
-  for (let k = 0; k < counts.length; k++) counts[k] = (counts[k] as number) * snaps;
 }

@@ -13,6 +13,9 @@ export interface ChainTree {
   readonly nodeOf: Int32Array;
   /** Child of a node for the code of the next level, under the key `node * 256 + code`. */
   readonly child: ReadonlyMap<number, number>;
+  /** The nodes by parent: those right below node n stand in `children` from `childrenFrom[n]` to `childrenFrom[n + 1]`, by code. */
+  readonly children: Int32Array;
+  readonly childrenFrom: Int32Array;
 }
 
 /**
@@ -43,7 +46,21 @@ export function chainTree(levels: readonly Uint8Array[], size: number): ChainTre
       nodeOf[i] = children[place] as number;
     }
   });
-  return { parent: Int32Array.from(parent), depth: Uint8Array.from(depth), nodeOf, child };
+  return { parent: Int32Array.from(parent), depth: Uint8Array.from(depth), nodeOf, child, ...byParent(parent, child) };
+}
+
+/** In the order of the codes, whatever the order of the snaps. */
+function byParent(parent: readonly number[], child: ReadonlyMap<number, number>) {
+  const keys = Float64Array.from(child.keys()).sort();
+  const childrenFrom = new Int32Array(parent.length + 1);
+  for (let node = 1; node < parent.length; node++) {
+    const after = (parent[node] as number) + 1;
+    childrenFrom[after] = (childrenFrom[after] as number) + 1;
+  }
+  for (let i = 1; i < childrenFrom.length; i++) {
+    childrenFrom[i] = (childrenFrom[i] as number) + (childrenFrom[i - 1] as number);
+  }
+  return { children: Int32Array.from(keys, (key) => child.get(key) as number), childrenFrom };
 }
 
 /**
@@ -69,4 +86,9 @@ export function nodesOfFirst({ parent, nodeOf }: ChainTree, size: number): Int32
     for (let node = nodeOf[i] as number; wanted[node] === 0; node = parent[node] as number) wanted[node] = 1;
   }
   return Int32Array.from(wanted.keys()).filter((node) => wanted[node] === 1);
+}
+
+/** Every node, in order. */
+export function allNodes({ parent }: ChainTree): Int32Array {
+  return Int32Array.from(parent, (_, node) => node);
 }

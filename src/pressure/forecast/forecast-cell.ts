@@ -28,7 +28,9 @@ export function forecastCell(fitted: FittedTarget, cell: ForecastCell): Forecast
   const node = cell.node ?? 0;
   const { fit, own, definition } = fitted;
   const ownSnaps = cell.node === null ? 0 : nodeTotal(own, node);
-  const classes = definition.classes.map((name, k) => forecastClass(fitted, cell, { name, k, ownSnaps }));
+  const plain = definition.classes.map((name, k) => forecastClass(fitted, cell, { name, k, ownSnaps }));
+  const expected = expectedCounts(fitted, cell, plain);
+  const classes = plain.map((entry, k) => ({ ...entry, friday: fridayShare(expected[k], cell) }));
   return {
     target: definition.target,
     situation: cell.situation,
@@ -37,10 +39,31 @@ export function forecastCell(fitted: FittedTarget, cell: ForecastCell): Forecast
     ownGames: cell.node === null ? 0 : (own.games[node] as number),
     mostlyFrom: mostlyFrom(fitted, cell),
     ownWeight: cell.node === null ? 0 : (fit.ownWeight[node] as number),
+    ownShare: ownShareAt(fitted, node),
     nextSnaps: cell.nextSnaps,
-    expected: expectedCounts(fitted, cell, classes),
+    expected,
     thin: ownSnaps < THIN_SNAPS,
   };
+}
+
+/** Weight of the offense's own film in a cell's share: its own snaps there, and what the cells above take from it. */
+function ownShareAt(
+  { fit, own, archive, tree }: Pick<FittedTarget, 'fit' | 'own' | 'archive' | 'tree'>,
+  node: number,
+): number {
+  if (nodeTotal(own, 0) === 0) return 0;
+  if (archive === null) return 1;
+  const here = fit.ownWeight[node] as number;
+  if (node === 0) return here;
+  return here + (1 - here) * ownShareAt({ fit, own, archive, tree }, tree.parent[node] as number);
+}
+
+type PlainClass = Omit<ForecastClass, 'friday'>;
+
+/** The range of a count as a range of shares of the same snaps. */
+function fridayShare(count: ExpectedCount | undefined, { nextSnaps }: ForecastCell): ForecastClass['friday'] {
+  const trials = Math.round(nextSnaps);
+  return count === undefined ? null : { low: count.low / trials, high: count.high / trials };
 }
 
 interface ClassPlace {
@@ -56,7 +79,7 @@ function forecastClass({ fit, own }: FittedTarget, cell: ForecastCell, { name, k
   const alpha = mean * concentration;
   const film = share(ownSnaps === 0 ? 0 : (own.counts[node * fit.classes + k] as number), ownSnaps);
   const [low, high] = [0.025, 0.975].map((p) => betaQuantile(p, alpha, concentration - alpha)) as [number, number];
-  return { name, share: mean, low, high, alpha, film } satisfies ForecastClass;
+  return { name, share: mean, low, high, alpha, film } satisfies PlainClass;
 }
 
 function mostlyFrom({ fit, own, archiveGames }: FittedTarget, cell: ForecastCell): string {
@@ -69,7 +92,7 @@ function mostlyFrom({ fit, own, archiveGames }: FittedTarget, cell: ForecastCell
   return above >= archive ? 'all their snaps' : 'the archive';
 }
 
-function expectedCounts(fitted: FittedTarget, cell: ForecastCell, classes: readonly ForecastClass[]): ExpectedCount[] {
+function expectedCounts(fitted: FittedTarget, cell: ForecastCell, classes: readonly PlainClass[]): ExpectedCount[] {
   const trials = Math.round(cell.nextSnaps);
   const charted = fitted.archiveGames > 0 || nodeTotal(fitted.own, 0) > 0;
   if (cell.nextSnaps < LEAST_NEXT_SNAPS || !charted) return [];

@@ -4,10 +4,13 @@ import { NOT_KNOWN } from '../snap/not-known.ts';
 import { type OffenseGame, offenseGames } from '../snap/offense-game.ts';
 import { joinCells, joinCodes, lineLevels, planLevels, type SnapCells, snapCells } from '../snap/snap-cells.ts';
 import { toldAnswers } from '../snap/told-answers.ts';
-import { type ChainData, fitChain } from './chain.ts';
+import { fitChain } from './chain.ts';
+import type { ChainArchive, ChainData } from './chain-data.ts';
 import type { ChainFit } from './chain-fit.ts';
 import { type ChainTally, type TargetCodes, tallyGame, tallyGames } from './chain-tally.ts';
 import { type ChainTree, chainTree } from './chain-tree.ts';
+import { countLeague } from './league-count.ts';
+import { type LeagueWorth, leagueWorth } from './league-worth.ts';
 import { hidesPasses, splitByRunOrPass } from './split-by-run-or-pass.ts';
 import { RUN_OR_PASS, type TargetDefinition } from './target.ts';
 import { TARGET_STRENGTHS } from './target-strengths.ts';
@@ -22,6 +25,8 @@ export interface ForecastFilm {
   readonly ownGames: readonly OffenseGame[];
   /** Games of other offenses; their rows count on from `ownSize`. */
   readonly archiveGames: readonly OffenseGame[];
+  /** The snaps of each offense of the archive, one list after another; tallies stand in no game of their own. */
+  readonly archiveRows: ReadonlyMap<string, readonly ArrayLike<number>[]>;
   readonly trees: Readonly<Record<ChainKind, ChainTree>>;
   /** How many snaps each row stands for; null where every row is one snap. */
   readonly snapWeights: Float64Array | null;
@@ -54,6 +59,7 @@ export function forecastFilm(chart: Film, archive: Film | null, cuts: SituationC
     ownSize: chart.size,
     ownGames,
     archiveGames,
+    archiveRows: rowsByOffense(archiveGames),
     trees: forecastTrees(cells),
     snapWeights: null,
     chartedCodesOf,
@@ -64,6 +70,17 @@ export function forecastFilm(chart: Film, archive: Film | null, cuts: SituationC
       return { ...charted, codes: toldAnswers(charted.codes, codes, ownGames) };
     }),
   };
+}
+
+/** The snaps of each offense, game by game. */
+export function rowsByOffense(games: readonly OffenseGame[]): ReadonlyMap<string, readonly ArrayLike<number>[]> {
+  const found = new Map<string, ArrayLike<number>[]>();
+  for (const { offense, rows } of games) {
+    const known = found.get(offense);
+    if (known) known.push(rows);
+    else found.set(offense, [rows]);
+  }
+  return found;
 }
 
 /** Works out the codes of a target when they are first asked for: every chain and every tell of it asks again. */
@@ -88,22 +105,41 @@ export interface FittedTarget {
   readonly own: ChainTally;
   readonly fit: ChainFit;
   /** The archive's tally as it was fitted; null without an archive on which the target was charted. */
-  readonly archive: ChainData['archive'];
+  readonly archive: ChainArchive | null;
   readonly target: TargetCodes;
   /** Games of other offenses on which the target was charted. */
   readonly archiveGames: number;
 }
 
-/** Fits one chain of a target to the film. */
+/** Fits one chain of a target to the film; each once, for every chapter asks again. */
 export function fitTarget(film: ForecastFilm, definition: TargetDefinition, kind: ChainKind): FittedTarget {
+  return FITS(film, `${kind} ${definition.target}`, () => fitKind(film, definition, kind));
+}
+
+function fitKind(film: ForecastFilm, definition: TargetDefinition, kind: ChainKind): FittedTarget {
   const cells = { tree: film.trees[kind], strengths: TARGET_STRENGTHS[definition.target][kind] };
   const fitted = fitTargetOn(film, definition, cells);
-  if (definition.target !== 'answer') return fitted;
-  if (!hidesPasses(film.chartedCodesOf(definition), film.chartedCodesOf(RUN_OR_PASS))) return fitted;
+  if (definition.runs === undefined) return fitted;
   // Runs are told where passes are not: they say which run, and the few passes told say which pass.
-  const charted = fitTargetOn({ ...film, codesOf: film.chartedCodesOf }, definition, cells).fit;
-  const { shares } = splitByRunOrPass(charted, fitTarget(film, RUN_OR_PASS, kind).fit);
+  const hidden = hidesPasses(film.chartedCodesOf(definition), film.chartedCodesOf(RUN_OR_PASS), definition);
+  const charted = hidden ? fitTargetOn({ ...film, codesOf: film.chartedCodesOf }, definition, cells).fit : fitted.fit;
+  const { shares } = splitByRunOrPass(charted, fitTarget(film, RUN_OR_PASS, kind).fit, definition);
   return { ...fitted, fit: { ...fitted.fit, shares } };
+}
+
+const FITS = keptByFilm<FittedTarget>();
+const LEAGUES = keptByFilm<LeagueWorth>();
+
+/** What belongs to a film and a key, made when it is first asked for. */
+function keptByFilm<Value>(): (film: ForecastFilm, key: string, make: () => Value) => Value {
+  const all = new WeakMap<ForecastFilm, Map<string, Value>>();
+  return (film, key, make) => {
+    const known = all.get(film) ?? new Map<string, Value>();
+    all.set(film, known);
+    const value = known.get(key) ?? make();
+    known.set(key, value);
+    return value;
+  };
 }
 
 /** Fits a target to the film over cells of one's own choosing. */
@@ -118,8 +154,7 @@ export function fitTargetOn(
     target,
     film.ownGames.map(({ rows }) => rows),
   );
-  const { tally, games: archiveGames, offenses } = archiveTally(film, tree, target);
-  const archive = offenses === 0 ? null : { tally, offenses };
+  const { archive, games: archiveGames } = archiveOf(film, definition, tree);
   return {
     definition,
     tree,
@@ -131,13 +166,19 @@ export function fitTargetOn(
   };
 }
 
-function archiveTally(film: ForecastFilm, tree: ChainTree, target: TargetCodes) {
-  const charted = film.archiveGames.filter(({ rows }) => rows.some((row) => target.codes[row] !== NOT_KNOWN));
-  return {
-    tally: tallyGame(tree, target, archiveRows(film)),
-    games: charted.length,
-    offenses: new Set(charted.map(({ offense }) => offense)).size,
-  };
+/** The archive in the cells of a tree; how much it is worth is the same for all trees, and is worked out once. */
+function archiveOf(film: ForecastFilm, definition: TargetDefinition, tree: ChainTree) {
+  const target = film.codesOf(definition);
+  const games = film.archiveGames.filter(({ rows }) => rows.some((row) => target.codes[row] !== NOT_KNOWN));
+  if (games.length === 0) return { archive: null, games: 0 };
+  const { gameToGame } = TARGET_STRENGTHS[definition.target].plan;
+  const worth = LEAGUES(film, definition.target, () => {
+    const snaps = { target, situation: film.cells.situation, games, rowsOf: film.archiveRows };
+    return leagueWorth(countLeague(snaps), { classes: target.classes, gameToGame });
+  });
+  const offenses = new Set(games.map(({ offense }) => offense)).size;
+  const archive: ChainArchive = { tally: tallyGame(tree, target, archiveRows(film)), offenses, worth };
+  return { archive, games: games.length };
 }
 
 function archiveRows({ cells, ownSize }: ForecastFilm): Int32Array {

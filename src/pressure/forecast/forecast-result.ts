@@ -24,6 +24,12 @@ export interface ForecastClass {
   /** 95% interval of the long-run share. */
   readonly low: number;
   readonly high: number;
+  /**
+   * 95% range of the share on Friday: the count range of the next snaps, game-to-game spread included, over those snaps.
+   * Null where fewer than five such snaps are expected. Always wider in meaning than `low` to `high`, which speak of what
+   * they do in the long run.
+   */
+  readonly friday: { readonly low: number; readonly high: number } | null;
   /** Dirichlet pseudo-count of the class; the classes' sum is the forecast's concentration. */
   readonly alpha: number;
   /** What the opponent's own film shows in this situation, with its Wilson interval. */
@@ -50,6 +56,11 @@ export interface Forecast {
   readonly mostlyFrom: string;
   /** Weight of the situation's own snaps in the share, 0 to 1. */
   readonly ownWeight: number;
+  /**
+   * How much of the share is their own film, here and in all their snaps, 0 to 1; the rest is other offenses. 1 without
+   * other offenses' film.
+   */
+  readonly ownShare: number;
   /** Snaps of this situation expected on Friday. */
   readonly nextSnaps: number;
   /** Empty when fewer than five such snaps are expected: a count forecast says nothing then. */
@@ -131,5 +142,12 @@ export interface ForecastChapter {
   readonly line?: readonly LineForecast[];
   readonly tells: TellSearch;
   readonly backtest: BacktestVerdict | null;
-  readonly archive: { readonly used: boolean; readonly games: number; readonly snaps: number; readonly note: string };
+  readonly archive: {
+    readonly used: boolean;
+    readonly games: number;
+    readonly snaps: number;
+    readonly note: string;
+    /** How much of the forecasts over all snaps is their own film, 0 to 1: the mean over what they charted, by snaps. */
+    readonly ownShare: number;
+  };
 }

@@ -33,8 +33,11 @@ export interface ForecastInput {
 export function forecastWeek({ chart, archive, counts = [], settings }: ForecastInput): ForecastChapter {
   const film = withCounts(forecastFilm(chart, archive, settings.situations), counts);
   const fitted = TARGET_DEFINITIONS.map((definition) => fitTarget(film, definition, 'plan'));
+  const cells = situationCells(film, fitted, settings.snaps);
+  const forecasts = fitted.flatMap((target) => targetForecasts(target, cells));
+  const ownShare = ownShareOf(forecasts);
   return {
-    forecasts: fitted.flatMap((target) => targetForecasts(target, situationCells(film, fitted, settings.snaps))),
+    forecasts,
     line: lineForecasts(film, settings.snaps),
     tells: findTells(film, chart, settings.situations),
     backtest: backtestVerdict({ film, chart, cuts: settings.situations, fitted }),
@@ -42,9 +45,17 @@ export function forecastWeek({ chart, archive, counts = [], settings }: Forecast
       used: archive !== null || counts.length > 0,
       games: film.archiveGames.length,
       snaps: (archive?.size ?? 0) + countedSnaps(counts),
-      note: archiveNote(film, fitted),
+      note: archiveNote(film, fitted, ownShare),
+      ownShare,
     },
   };
+}
+
+/** Their film's part in the forecasts over all snaps, each question by the snaps it was charted on. */
+function ownShareOf(forecasts: readonly Forecast[]): number {
+  const all = forecasts.filter(({ situation }) => situation === 'all');
+  const snaps = all.reduce((sum, { ownSnaps }) => sum + ownSnaps, 0);
+  return snaps === 0 ? 0 : all.reduce((sum, one) => sum + one.ownSnaps * one.ownShare, 0) / snaps;
 }
 
 interface PlanCell extends ForecastCell {

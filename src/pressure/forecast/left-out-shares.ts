@@ -1,7 +1,10 @@
 import { archiveFit, fitChain } from './chain.ts';
-import { subtractTally, tallyGame } from './chain-tally.ts';
+import type { ChainFit } from './chain-fit.ts';
+import { type ChainTally, subtractTally, tallyGame } from './chain-tally.ts';
 import { nodesOfFirst } from './chain-tree.ts';
-import type { FittedTarget, ForecastFilm } from './forecast-film.ts';
+import { type FittedTarget, type ForecastFilm, fitTarget } from './forecast-film.ts';
+import { splitByRunOrPass } from './split-by-run-or-pass.ts';
+import { RUN_OR_PASS } from './target.ts';
 import { TARGET_STRENGTHS } from './target-strengths.ts';
 
 /** What the line-of-scrimmage chain expected on each own snap, from the other games and the archive only. */
@@ -17,19 +20,29 @@ export interface LeftOutShares {
  * @param fitted - the target's line-of-scrimmage chain
  */
 export function leftOutShares(film: ForecastFilm, fitted: FittedTarget): LeftOutShares {
-  const { tree, archive, definition, own: whole, target } = fitted;
-  const strengths = TARGET_STRENGTHS[definition.target].line;
-  const { classes } = target;
+  const { tree, definition } = fitted;
+  const { classes } = fitted.target;
   const result = { classes, shares: new Float64Array(film.ownSize * classes) };
-  const nodes = nodesOfFirst(tree, film.ownSize);
-  const shared = archive === null ? {} : { base: archiveFit({ tree, archive, strengths }) };
+  const without = fitWithout(film, fitted);
+  const runOrPass = definition.runs && fitWithout(film, fitTarget(film, RUN_OR_PASS, 'line'));
   for (const { rows } of film.ownGames) {
-    const own = subtractTally(whole, tallyGame(tree, target, rows));
-    const fit = fitChain({ tree, own, archive, strengths, nodes, ...shared });
+    const answers = without(rows);
+    const { shares } = runOrPass ? splitByRunOrPass(answers, runOrPass(rows), definition) : answers;
     for (const row of rows) {
       const node = tree.nodeOf[row] as number;
-      result.shares.set(fit.shares.subarray(node * classes, (node + 1) * classes), row * classes);
+      result.shares.set(shares.subarray(node * classes, (node + 1) * classes), row * classes);
     }
   }
   return result;
+}
+
+/** The chain of a target without the snaps of one game, in the cells of the own film. */
+function fitWithout(film: ForecastFilm, { tree, archive, definition, own, target }: FittedTarget) {
+  const strengths = TARGET_STRENGTHS[definition.target].line;
+  const nodes = nodesOfFirst(tree, film.ownSize);
+  const shared = archive === null ? {} : { base: archiveFit({ tree, archive, strengths }) };
+  return (rows: readonly number[]): ChainFit => {
+    const others: ChainTally = subtractTally(own, tallyGame(tree, target, rows));
+    return fitChain({ tree, own: others, archive, strengths, nodes, ...shared });
+  };
 }

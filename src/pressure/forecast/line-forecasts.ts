@@ -1,7 +1,7 @@
 import { LOOKS, RECEIVER_LOOKS } from '../snap/look.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { SITUATIONS } from '../snap/situation.ts';
-import type { ChainStrengths } from './chain.ts';
+import type { ChainStrengths } from './chain-data.ts';
 import { chainTree, nodeAt } from './chain-tree.ts';
 import { forecastCell } from './forecast-cell.ts';
 import { type FittedTarget, type ForecastFilm, fitTargetOn } from './forecast-film.ts';
@@ -55,13 +55,7 @@ const RECEIVER_LEVEL = 3;
 /** The receivers' own strength in place of the look's. */
 function receiverStrengths(line: ChainStrengths): ChainStrengths {
   const [, ...own] = line.own;
-  const [root, , ...archive] = line.archive;
-  const pool = Number.POSITIVE_INFINITY;
-  return {
-    ...line,
-    own: [line.own[RECEIVER_LEVEL] ?? pool, ...own],
-    archive: [root ?? pool, line.archive[RECEIVER_LEVEL + 1] ?? pool, ...archive],
-  };
+  return { ...line, own: [line.own[RECEIVER_LEVEL] ?? Number.POSITIVE_INFINITY, ...own] };
 }
 
 function splitForecasts(film: ForecastFilm, split: LineSplit, snaps: number): LineForecast[] {

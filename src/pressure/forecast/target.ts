@@ -25,6 +25,8 @@ export interface TargetDefinition {
   readonly per: 'snap' | 'pass';
   /** Class of every snap as an index into `classes`; 255 where the question does not apply or was not charted. */
   readonly codes: (chart: Film, cuts: SituationCuts) => Uint8Array;
+  /** The classes that are runs, where runs and passes together follow the forecast of run or pass. */
+  readonly runs?: readonly string[];
   /** True where the words a file uses anywhere decide how its other snaps are read. */
   readonly readByFile?: true;
 }
@@ -40,7 +42,14 @@ export const RUN_OR_PASS: TargetDefinition = {
 
 /** Every target of the report, in the order of the page. */
 export const TARGET_DEFINITIONS: readonly TargetDefinition[] = [
-  { target: 'answer', label: 'answer', classes: ANSWERS, per: 'snap', codes: answerCodes },
+  {
+    target: 'answer',
+    label: 'answer',
+    classes: ANSWERS,
+    per: 'snap',
+    codes: answerCodes,
+    runs: ['run', 'quarterback_run'],
+  },
   RUN_OR_PASS,
   {
     target: 'screen',

@@ -55,7 +55,7 @@ export function planWeek(input: WeekInput): WeekPlan {
   const habits = ours?.remedy.habits;
   const menu = library ? planMenu({ library, settings, scores, soundness, habits, exact: input.exact }) : null;
   const plan: WeekPlan = {
-    schema: 'pressure-plan.week/1',
+    schema: 'pressure-plan.week/2',
     version: input.version,
     opponent: settings.opponent,
     us: settings.us,
@@ -65,7 +65,7 @@ export function planWeek(input: WeekInput): WeekPlan {
     library,
     film: input.film,
     forecast,
-    archive: archiveWeight(chart, archive, settings),
+    archive: archiveWeight({ chart, archive, settings, forecast }),
     protection,
     scores,
     fit,

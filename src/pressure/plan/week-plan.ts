@@ -32,7 +32,7 @@ export interface FilmChapter {
 
 /** Everything one week's report says; the page, report.json and the sheets are made from this and nothing else. */
 export interface WeekPlan {
-  readonly schema: 'pressure-plan.week/1';
+  readonly schema: 'pressure-plan.week/2';
   readonly version: string;
   readonly opponent: string;
   readonly us: string;

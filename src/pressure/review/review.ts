@@ -15,7 +15,7 @@ export type SundaySource = (typeof SUNDAY_SOURCES)[number];
 
 /** A finished game against Sunday's plan; kept as review.json for the season page. */
 export interface Review {
-  readonly schema: 'pressure-plan.review/1';
+  readonly schema: 'pressure-plan.review/2';
   readonly version: string;
   /** Name of the week's folder. */
   readonly week: string;
@@ -60,7 +60,7 @@ export function reviewWeek(input: ReviewInput): Review {
   const cuts = plan.settings.situations;
   const counts = checkCounts(plan.forecast, game, cuts);
   return {
-    schema: 'pressure-plan.review/1',
+    schema: 'pressure-plan.review/2',
     version: plan.version,
     week: input.week,
     opponent: plan.opponent,
@@ -76,7 +76,12 @@ export function reviewWeek(input: ReviewInput): Review {
     tells: reviewTells(plan.forecast.tells.tells, game, cuts),
     grades: ours ? gradeGame(ours, plan.scores, cuts) : null,
     guesses: ours ? guessTonight(input.earlierFilm, ours, cuts) : null,
-    archive: archiveWeight(input.film, input.archive, plan.settings),
+    archive: archiveWeight({
+      chart: input.film,
+      archive: input.archive,
+      settings: plan.settings,
+      forecast: plan.forecast,
+    }),
   };
 }
 

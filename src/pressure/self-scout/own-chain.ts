@@ -1,4 +1,5 @@
-import { type ChainStrengths, fitChain } from '../forecast/chain.ts';
+import { fitChain } from '../forecast/chain.ts';
+import type { ChainStrengths } from '../forecast/chain-data.ts';
 import type { TargetCodes } from '../forecast/chain-tally.ts';
 import { type ChainTally, subtractTally, sumTallies, tallyGame } from '../forecast/chain-tally.ts';
 import { chainTree } from '../forecast/chain-tree.ts';
@@ -52,7 +53,7 @@ export function ownLineLevels({ situation, receivers, backSpot, moment }: SnapCe
 
 /** Intervals are not read off these chains, so the terms that only widen intervals do not matter. */
 function chainStrengths(own: readonly number[]): ChainStrengths {
-  return { own, archive: [], gameToGame: 30, offenseToOffense: 30 };
+  return { own, fixed: true, gameToGame: 30, offenseToOffense: 30 };
 }
 
 /**

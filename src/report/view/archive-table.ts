@@ -2,7 +2,7 @@ import type { ArchiveWeight } from '../../pressure/archive/archive-weight.ts';
 import { TARGET_LABELS } from '../words/label.ts';
 import { fixed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
-import { numberCell, numbers, type TableView, textCell, words } from './table-view.ts';
+import { numberCell, numbers, type TableView, words } from './table-view.ts';
 
 /** The base rates: whose they are, how many snaps, how alike in style. */
 export function archiveTable({ offenses, ownGames, ownYards }: ArchiveWeight): TableView {
@@ -30,28 +30,21 @@ export function archiveTable({ offenses, ownGames, ownYards }: ArchiveWeight): T
   };
 }
 
-/** What the base rates were used for, question by question. */
+/** How much their own film and the other offenses count for, question by question. */
 export function archiveUseTable({ uses }: ArchiveWeight): TableView {
   return {
     id: 'archive-use',
-    caption: 'What the base rates counted for over all snaps',
-    columns: [words('Question'), numbers('Offense-games charted'), numbers('Counted as, of at most'), words('So')],
-    rows: uses.map((use) => ({
-      name: TARGET_LABELS[use.target],
+    caption: 'How much their own film counts over all snaps, learned from both films; the rest is other offenses',
+    columns: [words('Question'), numbers('Other offense-games charted'), numbers('Their own film counts')],
+    rows: uses.map(({ target, games, ownShare }) => ({
+      name: TARGET_LABELS[target],
       cells: [
-        numberCell(String(use.games), use.games),
-        numberCell(`${Math.round(use.worth)} of ${use.most} snaps`, use.worth / use.most),
-        textCell(useWords(use)),
+        numberCell(String(games), games),
+        numberCell(ownShare === null ? 'not charted' : percent(ownShare), ownShare ?? -1),
       ],
     })),
     empty: 'nothing is forecast',
   };
-}
-
-function useWords({ verdict, harmUnder }: ArchiveWeight['uses'][number]): string {
-  return verdict === 'counts for less'
-    ? `counts for less: under ${harmUnder} offense-games an archive trusted in full did harm on open play data`
-    : verdict;
 }
 
 function yardsWords(yards: number | null): string {

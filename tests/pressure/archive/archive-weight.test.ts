@@ -4,6 +4,7 @@ import { type Film, filmFromRecords, type SnapRecord } from '../../../src/game/f
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { archiveWeight } from '../../../src/pressure/archive/archive-weight.ts';
 import { countStyle, styleCodes, styleDistance, withoutStyle } from '../../../src/pressure/archive/style-distance.ts';
+import { forecastWeek } from '../../../src/pressure/forecast/forecast.ts';
 
 const settings = weekSettingsSchema.parse({ opponent: 'Nobody' });
 const snaps = (size: number, [offense, name, play_kind]: readonly [string, string, string]): SnapRecord[] =>
@@ -17,7 +18,8 @@ describe('the archive’s weight', () => {
     ...snaps(20, ['Near', 'n2', 'quick']),
     ...snaps(5, ['Small', 's1', 'run']),
   ]);
-  const weight = archiveWeight(chart, archive, settings);
+  const forecast = forecastWeek({ chart, archive, settings, seed: 1 });
+  const weight = archiveWeight({ chart, archive, settings, forecast });
 
   it('names the offenses with games and snaps, the most alike first, the unknown last', () => {
     expect(weight.offenses).toEqual([
@@ -28,32 +30,38 @@ describe('the archive’s weight', () => {
     expect(weight).toMatchObject({ offenseGames: 4, snaps: 70, ownGames: 0 });
   });
 
-  it('says for each target what it counts for, less under the sizes at which harm was measured, 0 where uncharted', () => {
+  it('says for each target how much their own film counts, as the forecast has it, and null where nobody charted it', () => {
     const use = (target: string) => weight.uses.find((entry) => entry.target === target);
-    expect(use('run_or_pass')).toMatchObject({ games: 4, verdict: 'used', harmUnder: null });
-    expect(use('screen')).toMatchObject({ harmUnder: 32, verdict: 'counts for less' });
-    expect(use('motion')).toMatchObject({ games: 0, worth: 0, verdict: 'nothing charted' });
-    for (const { worth, most } of weight.uses) expect(worth).toBeLessThan(most);
-    expect(use('run_or_pass')?.worth).toBeCloseTo(1 / (1 / 1024 + 1 / 70 + 1 / (3 * 1024)), 9);
+    const told = forecast.forecasts.find((one) => one.target === 'run_or_pass' && one.situation === 'all');
+    expect(use('run_or_pass')).toEqual({ target: 'run_or_pass', games: 4, ownShare: told?.ownShare });
+    expect(told?.ownShare).toBeGreaterThan(0.5);
+    expect(use('motion')).toEqual({ target: 'motion', games: 0, ownShare: null });
+    expect(use('screen')).toMatchObject({ ownShare: 0 });
   });
 
   it('sets yards a snap beside the opponent’s, from the snaps whose gain was charted', () => {
     const gained = (offense: string, gains: readonly number[]): SnapRecord[] =>
       gains.map((gain) => ({ offense, game: 'g', play_kind: 'run', gain }));
-    const level = archiveWeight(
-      filmFromRecords([...gained('Us next', [2, 4]), { play_kind: 'run' }]),
-      filmFromRecords(gained('Far', [7, 8, 9])),
+    const level = archiveWeight({
+      chart: filmFromRecords([...gained('Us next', [2, 4]), { play_kind: 'run' }]),
+      archive: filmFromRecords(gained('Far', [7, 8, 9])),
       settings,
-    );
+      forecast,
+    });
     expect([level.ownYards, level.offenses[0]?.yards]).toEqual([3, 8]);
   });
 
   it('no archive is an answer of its own', () => {
-    expect(archiveWeight(chart, null, settings)).toMatchObject({ offenses: [], offenseGames: 0, snaps: 0 });
+    expect(archiveWeight({ chart, archive: null, settings, forecast })).toMatchObject({
+      offenses: [],
+      offenseGames: 0,
+      snaps: 0,
+    });
   });
 
   it('one game of the opponent has no distance from itself', () => {
-    expect(archiveWeight(filmFromRecords(snaps(25, ['Us next', 'g1', 'run'])), null, settings).ownGames).toBeNull();
+    const single = filmFromRecords(snaps(25, ['Us next', 'g1', 'run']));
+    expect(archiveWeight({ chart: single, archive: null, settings, forecast }).ownGames).toBeNull();
   });
 });
 

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { archiveFit, type ChainData, type ChainStrengths, fitChain } from '../../../src/pressure/forecast/chain.ts';
+import { archiveFit, fitChain } from '../../../src/pressure/forecast/chain.ts';
+import type { ChainData, ChainStrengths } from '../../../src/pressure/forecast/chain-data.ts';
+import { sharesOnSnaps } from '../../../src/pressure/forecast/chain-fit.ts';
 import {
   nodeTotal,
   subtractTally,
@@ -10,7 +12,7 @@ import {
 } from '../../../src/pressure/forecast/chain-tally.ts';
 import { chainTree, nodeAt, nodesOfFirst } from '../../../src/pressure/forecast/chain-tree.ts';
 
-const strengths: ChainStrengths = { own: [4, 8], archive: [100, 50, 20], gameToGame: 30, offenseToOffense: 32 };
+const strengths: ChainStrengths = { own: [4, 8], fixed: true, gameToGame: 30, offenseToOffense: 32 };
 
 /** Snaps as [first level, second level, class]; 255 is not charted. */
 type Snap = readonly [number, number, number];
@@ -115,21 +117,35 @@ describe('fitChain', () => {
     );
   });
 
-  it('is moved in no share by an archive that is the opponent itself, and is surer with it', () => {
+  it('lies between the film and the archive over all snaps, exactly by the weight of the film', () => {
     fc.assert(
-      fc.property(games(3), (own) => {
-        const alone = data(own, null, 3);
-        const joined = data(own, own.flat(), 3);
-        const [plain, same] = [fitChain(alone), fitChain(joined)];
-        same.shares.forEach((share, i) => {
-          expect(share).toBeCloseTo(plain.shares[i]!, 9);
-        });
+      fc.property(games(3), fc.array(snapOf(3), { minLength: 1, maxLength: 30 }), (own, archive) => {
+        const joined = data(own, [...archive, [0, 0, 0], [0, 0, 1], [0, 0, 2]], 3);
+        const snaps = nodeTotal(joined.own, 0);
+        fc.pre(snaps > 0);
+        const fit = fitChain(joined);
+        const base = archiveFit({ ...joined, archive: joined.archive! });
+        const weight = fit.ownWeight[0]!;
+        expect(weight).toBeGreaterThan(0);
+        expect(weight).toBeLessThan(1);
+        const league = sharesOnSnaps(base, joined.own);
+        for (let k = 0; k < 3; k++) {
+          const film = (joined.own.counts[k]! + 0.5) / (snaps + 1.5); // half a snap a class, as without an archive
+          expect(fit.shares[k]).toBeCloseTo(weight * film + (1 - weight) * (league[k]! / snaps), 12);
+        }
       }),
       { numRuns: 60 },
     );
-    const own = [repeat([0, 0, 0], 30).concat(repeat([0, 0, 1], 20))];
+  });
+
+  it('is hardly moved by an archive that is the opponent itself, and is surer with it', () => {
+    const own = [
+      [...repeat([0, 0, 0], 30), ...repeat([0, 1, 1], 20), ...repeat([1, 0, 0], 10), ...repeat([1, 0, 1], 40)],
+      [...repeat([0, 0, 0], 30), ...repeat([0, 1, 1], 20), ...repeat([1, 0, 0], 10), ...repeat([1, 0, 1], 40)],
+    ];
     const [plain, same] = [fitChain(data(own)), fitChain(data(own, own.flat()))];
     expect(same.concentration[0]).toBeGreaterThan(plain.concentration[0]!);
+    for (const node of [0, 1, 2]) expect(Math.abs(same.shares[2 * node]! - plain.shares[2 * node]!)).toBeLessThan(0.02);
   });
 
   it('is worth more with more film of the same kind, in every cell', () => {

@@ -78,13 +78,17 @@ describe('lineForecasts', () => {
     expect(lineForecasts(film([]), 60)).toEqual([]);
   });
 
-  it('changes nothing but the width with an archive that is the opponent itself', () => {
-    lineForecasts(film(own, own), 60).forEach(({ forecasts }, i) => {
-      forecasts.forEach(({ classes }, j) => {
-        classes.forEach(({ share }, k) => {
-          expect(share).toBeCloseTo(lines[i]!.forecasts[j]!.classes[k]!.share, 6);
-        });
-      });
+  it('comes nearer to the film with an archive that does the very same: its cells bear the film out', () => {
+    const off = (all: typeof lines) =>
+      all.flatMap(({ forecasts }) =>
+        forecasts.flatMap(({ classes }) =>
+          classes.flatMap(({ share, film: { estimate } }) => (estimate === null ? [] : [Math.abs(share - estimate)])),
+        ),
+      );
+    const [alone, joined] = [off(lines), off(lineForecasts(film(own, own), 60))];
+    expect(joined).toHaveLength(alone.length);
+    joined.forEach((distance, i) => {
+      expect(distance).toBeLessThan(alone[i]! + 0.01);
     });
   });
 });

@@ -106,6 +106,7 @@ describe('protectionChapter', () => {
             share: [0.9, 0.1, 0][i] ?? 0,
             low: 0,
             high: 1,
+            friday: null,
             alpha: 1,
             film: share(0, ownSnaps),
           })),
@@ -113,6 +114,7 @@ describe('protectionChapter', () => {
           ownGames: 1,
           mostlyFrom: 'all their snaps',
           ownWeight: 1,
+          ownShare: 1,
           nextSnaps: 30,
           expected: [],
           thin: false,
@@ -120,7 +122,7 @@ describe('protectionChapter', () => {
       ],
       tells: { looked: 0, discoveryRate: 0.1, tells: [] },
       backtest: null,
-      archive: { used: false, games: 0, snaps: 0, note: '' },
+      archive: { used: false, games: 0, snaps: 0, note: '', ownShare: 1 },
     });
     const fives = (chapter: ReturnType<typeof chapterOf>) =>
       chapter.mix.pictures

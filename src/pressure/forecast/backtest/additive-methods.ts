@@ -1,7 +1,7 @@
 import { fitArchive, fitOpponent } from '../additive/additive.ts';
 import type { AdditiveBase } from '../additive/additive-base.ts';
 import { type AdditiveFilm, additiveFilm, unchartedColumns } from '../additive/additive-film.ts';
-import type { ChainData } from '../chain.ts';
+import type { ChainData } from '../chain-data.ts';
 import type { ChainKind } from '../forecast-film.ts';
 import type { BacktestFilm } from './backtest-film.ts';
 import type { ForecastMethod, Predict } from './forecast-method.ts';

@@ -4,9 +4,11 @@ import { clusteredMean } from '../../../stats/clustered-mean.ts';
 import { multiclassLogLoss } from '../../../stats/scores.ts';
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import { fitChain } from '../chain.ts';
+import type { ChainFit } from '../chain-fit.ts';
 import { tallyGames } from '../chain-tally.ts';
 import type { FittedTarget, ForecastFilm } from '../forecast-film.ts';
 import type { BacktestTarget, BacktestVerdict } from '../forecast-result.ts';
+import { splitByRunOrPass } from '../split-by-run-or-pass.ts';
 import { TARGET_STRENGTHS } from '../target-strengths.ts';
 import { toldCodes } from '../told-codes.ts';
 import { type BacktestWindow, backtestWindows } from './backtest-window.ts';
@@ -72,20 +74,33 @@ function judge(input: VerdictInput, fitted: FittedTarget, windows: readonly Back
   ];
 }
 
+type Games = Pick<BacktestWindow, 'test' | 'own'>;
+
+/** The own games as they would be read had nothing of the game to be forecast been charted. */
+function tallyWithout({ chart, cuts }: VerdictInput, { definition, tree, target }: FittedTarget, { test, own }: Games) {
+  const codes = toldCodes(definition, withoutOutcome(chart, test.rows), cuts);
+  const games = own.map((game) => game.rows);
+  return tallyGames(tree, { codes, classes: target.classes }, games);
+}
+
+/** The page's forecast of a game it has not seen: answers follow run or pass there too. */
+function pageForecast(input: VerdictInput, fitted: FittedTarget, games: Games): ChainFit {
+  const { definition, tree, archive } = fitted;
+  const strengths = TARGET_STRENGTHS[definition.target].plan;
+  const fit = fitChain({ tree, own: tallyWithout(input, fitted, games), archive, strengths });
+  const runOrPass = input.fitted.find((other) => other.definition.target === 'run_or_pass');
+  if (definition.runs === undefined || runOrPass === undefined) return fit;
+  return splitByRunOrPass(fit, pageForecast(input, runOrPass, games), definition);
+}
+
 /** None where the target was not charted in the game, or in none of the games it would be forecast from. */
-function gameLosses({ chart, cuts }: VerdictInput, fitted: FittedTarget, { test, own }: BacktestWindow): Losses[] {
-  const { definition, tree, archive, target } = fitted;
+function gameLosses(input: VerdictInput, fitted: FittedTarget, { test, own }: Games): Losses[] {
+  const { tree, target } = fitted;
   const { classes } = target;
   const rows = test.rows.filter((row) => target.codes[row] !== NOT_KNOWN);
-  const codes = toldCodes(definition, withoutOutcome(chart, test.rows), cuts);
-  const known = { codes, classes };
-  const tally = tallyGames(
-    tree,
-    known,
-    own.map((game) => game.rows),
-  );
+  const tally = tallyWithout(input, fitted, { test, own });
   if (rows.length === 0 || tally.games[0] === 0) return [];
-  const { shares } = fitChain({ tree, own: tally, archive, strengths: TARGET_STRENGTHS[definition.target].plan });
+  const { shares } = pageForecast(input, fitted, { test, own });
   const outcomes = rows.map((row) => target.codes[row] as number);
   const lossOf = (predict: Predict) => multiclassLogLoss(rows.map(predict), outcomes);
   const plainLoss = (depth: number) => lossOf(plainShares({ tree, tally, depth }));

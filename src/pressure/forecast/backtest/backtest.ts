@@ -2,7 +2,7 @@ import { createRandom } from '../../../stats/random.ts';
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import { runOrPassCodes } from '../../snap/run-or-pass.ts';
 import type { TargetCodes } from '../chain-tally.ts';
-import { TARGET_DEFINITIONS, type TargetDefinition } from '../target.ts';
+import { RUN_OR_PASS, TARGET_DEFINITIONS, type TargetDefinition } from '../target.ts';
 import { archiveTallies } from './archive-tallies.ts';
 import { type BacktestFilm, type BacktestGame, chartedCodes, codesWithoutGame } from './backtest-film.ts';
 import type { BacktestResult, TargetScore } from './backtest-result.ts';
@@ -89,13 +89,12 @@ function judgeTarget(task: TargetTask): TargetScore {
   const charted = chartedCodes(film, definition);
   const records = methods.map((method): MethodRecord => ({ method, games: new Map(), stated: [], came: [] }));
   const checks: CountCheck[] = [];
-  const archive = archiveTallies(film, charted);
+  const filmOf = windowReader(film, { definition, charted });
+  const runOrPassOf = definition.runs && windowReader(film, askedOf(film, RUN_OR_PASS));
   windows.forEach((window, at) => {
     const snaps = scoredSnaps(charted, window, at);
     if (snaps.rows.length > 0) {
-      const known = codesWithoutGame(film, { definition, charted }, window.test);
-      const tallies = readAlike(charted, known, window) ? archive : archiveTallies(film, known);
-      const unseen = windowFilm({ film, window, definition, target: known, archive: tallies });
+      const unseen = filmOf(window, runOrPassOf?.(window));
       const forecasts = forecastGame(unseen, records, snaps);
       checks.push(...countChecks(unseen, snaps));
       task.onGame?.({ definition, game: window.test, forecasts, charted });
@@ -106,6 +105,25 @@ function judgeTarget(task: TargetTask): TargetScore {
     ...blanks(film, { definition, windows, charted }),
     methods: records.flatMap((record) => methodScore(record, records, charted.classes) ?? []),
     coverage: coverageOf(checks),
+  };
+}
+
+interface AskedTarget {
+  readonly definition: TargetDefinition;
+  readonly charted: TargetCodes;
+}
+
+function askedOf(film: BacktestFilm, definition: TargetDefinition): AskedTarget {
+  return { definition, charted: chartedCodes(film, definition) };
+}
+
+/** Reads windows for a target; windows that share an archive, read alike, share its tally. */
+function windowReader(film: BacktestFilm, { definition, charted }: AskedTarget) {
+  const shared = archiveTallies(film, definition.target, charted);
+  return (window: BacktestWindow, runOrPass?: WindowFilm): WindowFilm => {
+    const target = codesWithoutGame(film, { definition, charted }, window.test);
+    const archive = readAlike(charted, target, window) ? shared : archiveTallies(film, definition.target, target);
+    return windowFilm({ film, window, definition, target, archive, ...(runOrPass && { runOrPass }) });
   };
 }
 

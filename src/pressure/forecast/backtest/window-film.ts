@@ -1,8 +1,10 @@
-import { type ChainData, fitChain } from '../chain.ts';
+import { fitChain } from '../chain.ts';
+import type { ChainArchive } from '../chain-data.ts';
 import type { ChainFit } from '../chain-fit.ts';
 import { type ChainTally, sumTallies, type TargetCodes, tallyGame } from '../chain-tally.ts';
 import type { ChainTree } from '../chain-tree.ts';
 import type { ChainKind } from '../forecast-film.ts';
+import { splitByRunOrPass } from '../split-by-run-or-pass.ts';
 import type { TargetDefinition } from '../target.ts';
 import { TARGET_STRENGTHS } from '../target-strengths.ts';
 import type { BacktestFilm, BacktestGame } from './backtest-film.ts';
@@ -18,13 +20,13 @@ export interface WindowFilm {
   /** The own games, counted in the cells of a chain. */
   readonly own: (kind: ChainKind) => ChainTally;
   /** The archive's, or null where no other offense charted the target. */
-  readonly archive: (kind: ChainKind) => ChainData['archive'];
+  readonly archive: (kind: ChainKind) => ChainArchive | null;
   /** The chain fitted, with or without the archive; null where there is none to fit it with. */
   readonly chain: (kind: ChainKind, from: 'own' | 'archive') => ChainFit | null;
 }
 
 /** The games of other offenses counted in the cells of a chain; null where none charted the target. */
-export type ArchiveTally = (kind: ChainKind, window: BacktestWindow) => ChainData['archive'];
+export type ArchiveTally = (kind: ChainKind, window: BacktestWindow) => ChainArchive | null;
 
 /** What a window's film is made from. */
 export interface WindowTask {
@@ -33,17 +35,21 @@ export interface WindowTask {
   readonly definition: TargetDefinition;
   readonly target: TargetCodes;
   readonly archive: ArchiveTally;
+  /** The same window for run or pass, where the target has runs and passes among its classes. */
+  readonly runOrPass?: WindowFilm;
 }
 
 /** The film of a window, each of its parts worked out when first asked for and kept. */
-export function windowFilm({ film, window, definition, target, archive }: WindowTask): WindowFilm {
+export function windowFilm({ film, window, definition, target, archive, runOrPass }: WindowTask): WindowFilm {
   const own = kept((kind: ChainKind) => tallyOwn(film.trees[kind], target, window.own));
   const base = kept((kind: ChainKind) => archive(kind, window));
   const fitOf = (kind: ChainKind, from: 'own' | 'archive') => {
     const strengths = TARGET_STRENGTHS[definition.target][kind];
     const other = from === 'own' ? null : base(kind);
     if (from === 'archive' && other === null) return null;
-    return fitChain({ tree: film.trees[kind], own: own(kind), archive: other, strengths });
+    const fit = fitChain({ tree: film.trees[kind], own: own(kind), archive: other, strengths });
+    const split = runOrPass?.chain(kind, from);
+    return split ? splitByRunOrPass(fit, split, definition) : fit;
   };
   const fits = { own: kept((kind) => fitOf(kind, 'own')), archive: kept((kind) => fitOf(kind, 'archive')) };
   return { film, window, definition, target, own, archive: base, chain: (kind, from) => fits[from](kind) };

@@ -1,7 +1,7 @@
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import type { OffenseGame } from '../../snap/offense-game.ts';
 import { joinCells, joinCodes, type SnapCells } from '../../snap/snap-cells.ts';
-import { type CodesOf, type ForecastFilm, forecastTrees } from '../forecast-film.ts';
+import { type CodesOf, type ForecastFilm, forecastTrees, rowsByOffense } from '../forecast-film.ts';
 import type { TargetDefinition } from '../target.ts';
 import { ANY, COUNT_SITUATIONS, COUNT_STATES, type CountRow, GAMES, SNAPS } from './count-row.ts';
 
@@ -18,6 +18,7 @@ export function withCounts(film: ForecastFilm, counts: readonly CountRow[]): For
   return {
     ...film,
     cells,
+    archiveRows: new Map([...film.archiveRows, ...rowsByOffense(countedRows(rows, film.cells.size))]),
     archiveGames: [...film.archiveGames, ...countedGames(counts, rows, film.cells.size)],
     trees: forecastTrees(cells),
     snapWeights: joinWeights(film, rows, SNAPS),
@@ -87,6 +88,11 @@ function countedGames(counts: readonly CountRow[], rows: readonly CountRow[], fi
     if (count > 0 && target !== SNAPS) offenseAt(offense).examples.set(target, first + i);
   });
   return [...found].flatMap(([offense, counted]) => gamesOf(offense, counted));
+}
+
+/** Every tally as rows of its offense. */
+function countedRows(rows: readonly CountRow[], first: number): OffenseGame[] {
+  return rows.map(({ offense }, i) => ({ offense, game: '', week: Number.POSITIVE_INFINITY, rows: [first + i] }));
 }
 
 interface CountedOffense {

@@ -1,0 +1,27 @@
+/** Snaps other offenses may be worth beside an offense's own: the grid on which that is learned, 2, 2.8, 4 … 2048. */
+export const WORTHS: Float64Array = Float64Array.from({ length: 21 }, (_, i) => 2 ** (1 + i / 2));
+
+/** A log-normal belief about a worth. */
+export interface WorthBelief {
+  readonly median: number;
+  /** Standard deviation of the natural logarithm. */
+  readonly spread: number;
+}
+
+/** The chance of each worth of the grid under a log-normal belief; sums to 1. */
+export function beliefOnGrid({ median, spread }: WorthBelief): Float64Array {
+  return scaledToOne(WORTHS.map((worth) => -((Math.log(worth / median) / spread) ** 2) / 2));
+}
+
+/** Chances from their logarithms, of any scale. */
+export function scaledToOne(logs: Float64Array): Float64Array {
+  const top = logs.reduce((most, log) => Math.max(most, log), Number.NEGATIVE_INFINITY);
+  const weights = logs.map((log) => Math.exp(log - top));
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  return weights.map((weight) => weight / total);
+}
+
+/** A belief weighed by evidence: the logarithm of the chance of what was seen, for each worth of the grid. */
+export function weighed(belief: Float64Array, evidence: Float64Array): Float64Array {
+  return scaledToOne(belief.map((chance, i) => Math.log(chance) + (evidence[i] as number)));
+}
