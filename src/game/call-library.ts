@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { libraryProblems } from './call-library-checks.ts';
+import { fitRuleProblems } from './fit-rule-checks.ts';
 import { fitRulesSchema } from './fit-rules.ts';
 import { FAMILIES, ROTATIONS } from './vocabulary.ts';
 
@@ -150,7 +151,8 @@ export const callLibrarySchema = z
     rules: fitRulesSchema,
   })
   .superRefine((library, context) => {
-    for (const { path, message } of libraryProblems(library)) context.addIssue({ code: 'custom', path, message });
+    const problems = [...libraryProblems(library), ...fitRuleProblems(library.rules)];
+    for (const { path, message } of problems) context.addIssue({ code: 'custom', path, message });
   });
 
 /** Our roles and calls, as read from defense.yaml. */

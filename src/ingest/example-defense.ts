@@ -81,4 +81,17 @@ export const EXAMPLE_DEFENSE: LibraryText = {
       reps: { first: 24, weekly: 6 },
     },
   ],
+  rules: {
+    off: [],
+    set: [
+      {
+        id: 'our_hot_fast_motion',
+        families: ['hot'],
+        when: { motion: ['fast'] },
+        says: 'wrong',
+        stands: false,
+        source: 'our staff',
+      },
+    ],
+  },
 };

@@ -1,64 +1,49 @@
 import type { CallLibrary } from '../../game/call-library.ts';
 import { FAMILIES, type Family } from '../../game/vocabulary.ts';
-import { type ExpectedInput, type ExpectedPart, type ExpectedSnaps, expectedSnaps } from './expected-snaps.ts';
+import { adjustments } from './adjustments.ts';
+import { type AskedRule, askRule, shareOf } from './asked-rule.ts';
+import { breakEvens } from './break-even.ts';
+import { chartingValues } from './charting.ts';
+import { type ExpectedInput, type ExpectedSnaps, expectedSnaps } from './expected-snaps.ts';
 import type { CallFit, FamilyFit, FitChapter, RuleFired, UnknownFeature } from './fit-result.ts';
 import { fitShares } from './fit-shares.ts';
 import { givenRules } from './given-rules.ts';
 import { ruleTable } from './rule-table.ts';
 import { FEATURE_COLUMN, snapFeatures } from './snap-features.ts';
-import {
-  expectedMean,
-  type ReadFilm,
-  readFilm,
-  ruleChance,
-  type Theory,
-  theoryReader,
-  unseenSnap,
-  verdictParts,
-} from './theory.ts';
-import { meets, type ReadyRule, readyRules, rulesOf, type SnapWords } from './verdict.ts';
+import { expectedMean, readFilm, type Theory, theoryReader, verdictParts } from './theory.ts';
+import { readyRules, rulesOf } from './verdict.ts';
 
 /** What fit is worked out from. */
 export interface FitInput extends ExpectedInput {
   readonly library: CallLibrary | null;
+  readonly seed: number;
 }
 
 /** On how many of the expected snaps each family's and each call's theory is right, neutral or wrong. */
 export function fitChapter(input: FitInput): FitChapter {
-  const { chart, cuts, library } = input;
+  const { chart, cuts, library, seed } = input;
   const rules = ruleTable(library?.rules);
   const ready = readyRules(rules);
   const film = readFilm(snapFeatures(chart, cuts), chart.size);
   const situations = expectedSnaps(input);
-  const asked = ready.map((one) => ({ ready: one, ...askedOn(one, film) }));
+  const asked = ready.map((one) => askRule(one, film));
   const theoryOf = theoryReader(film);
-  const families = FAMILIES.map((family) => ({ family, theory: theoryOf(rulesOf(family, ready)) }));
+  const theories = new Map(FAMILIES.map((family) => [family, theoryOf(rulesOf(family, ready))] as const));
   const calls = (library?.calls ?? []).map((call) => ({
-    call: call.name,
-    family: call.family,
+    call,
     theory: theoryOf([...rulesOf(call.family, ready), ...readyRules(givenRules(call))]),
   }));
+  const families = [...theories].map(([family, theory]) => ({ family, theory, asked }));
+  const [all] = situations;
   return {
     rules,
-    families: situations.flatMap((expected) => families.map((one) => familyFit({ ...one, asked }, expected))),
-    calls: situations.flatMap((expected) => calls.map((one) => callFit(one, expected))),
-  };
-}
-
-/** One rule asked of every film snap. */
-interface AskedRule {
-  readonly ready: ReadyRule;
-  readonly met: readonly (boolean | undefined)[];
-  readonly chances: readonly number[];
-  readonly unseen: (part: ExpectedPart) => number;
-}
-
-function askedOn(ready: ReadyRule, { snaps, blanks }: ReadFilm): Omit<AskedRule, 'ready'> {
-  const chanceOf = (snap: SnapWords) => ruleChance(ready, snap, blanks);
-  return {
-    met: snaps.map((snap) => meets(ready, snap)),
-    chances: snaps.map(chanceOf),
-    unseen: (part) => chanceOf(unseenSnap(part)),
+    families: situations.flatMap((expected) => families.map((one) => familyFit(one, expected))),
+    calls: situations.flatMap((expected) =>
+      calls.map(({ call, theory }) => callFit({ call: call.name, family: call.family, theory }, expected)),
+    ),
+    breakEvens: situations.flatMap((expected) => breakEvens({ theories, asked }, expected)),
+    charting: all ? chartingValues({ theories, expected: all, seed }) : [],
+    adjustments: adjustments({ film, theories, calls, situations }),
   };
 }
 
@@ -89,18 +74,14 @@ function callFit({ call, family, theory }: CallTheory, expected: ExpectedSnaps):
   return { call, family, situation: expected.situation, ...fitShares(verdictParts(theory, expected)) };
 }
 
-function ruleFired({ ready, met, chances, unseen }: AskedRule, { parts, film }: ExpectedSnaps): RuleFired {
-  const total = parts.reduce((sum, { alpha }) => sum + alpha, 0);
-  const inside = (part: ExpectedPart) =>
-    part.rows.length === 0
-      ? unseen(part)
-      : part.rows.reduce((sum, row, i) => sum + (part.weights[i] as number) * (chances[row] as number), 0);
+function ruleFired(asked: AskedRule, expected: ExpectedSnaps): RuleFired {
+  const { ready, met } = asked;
   return {
     rule: ready.rule.id,
     says: ready.rule.says,
-    share: total === 0 ? 0 : parts.reduce((sum, part) => sum + (part.alpha / total) * inside(part), 0),
-    count: film.filter((row) => met[row] === true).length,
-    trials: film.filter((row) => met[row] !== undefined).length,
+    share: shareOf([asked], expected),
+    count: expected.film.filter((row) => met[row] === true).length,
+    trials: expected.film.filter((row) => met[row] !== undefined).length,
   };
 }
 

@@ -55,6 +55,67 @@ export interface CallFit extends FitShares {
   readonly situation: string;
 }
 
+/** Where a family turns from right to wrong, in the share of snaps on which some of its rules speak. */
+export interface FitBreakEven {
+  readonly family: Family;
+  /** The family it is measured against; null where right is measured against wrong. */
+  readonly against: Family | null;
+  readonly situation: string;
+  /** The rules counted together. */
+  readonly rules: readonly string[];
+  /** Share of the expected snaps they show, with its 95% interval. */
+  readonly shown: Spread;
+  /** Share at which it turns; null when it never turns between 0 and 1. */
+  readonly turnsAt: number | null;
+  /** True where the family is right, or ahead, below that share; false where above. */
+  readonly rightBelow: boolean;
+}
+
+/** What charting one column would do for the choice among the pressures. */
+export interface FitCharting {
+  readonly column: string;
+  /** The family of which it leaves most open, and on what share of all expected snaps. */
+  readonly family: Family;
+  readonly share: number;
+  /** Chance that another family has most right less wrong over all their snaps once the column is charted, 0 to 1. */
+  readonly chanceChoiceChanges: number;
+}
+
+/** Things an offense shows before the snap that a call must answer. */
+export const FIT_LOOKS = ['heavy', 'two_backs', 'empty', 'trips', 'fast_motion', 'fast_tempo', 'checked'] as const;
+/** One word of {@link FIT_LOOKS}. */
+export type FitLook = (typeof FIT_LOOKS)[number];
+
+/** What becomes of a call when the look shows. */
+export interface LookCall {
+  readonly call: string;
+  readonly family: Family;
+  /** What the library says: given up on purpose, adjusted in words, or nothing. */
+  readonly library: 'given up' | 'adjusted' | 'nothing';
+  /** Right less wrong on such snaps, -1 to 1. */
+  readonly net: number;
+  /** `stays`; `swaps` to a call of the same path that is not wrong there; `leaves` where there is none. */
+  readonly does: 'stays' | 'swaps' | 'leaves';
+  /** The call to swap to, of the same path. */
+  readonly swapTo: string | null;
+}
+
+/** One look against this opponent: how often it comes, and what gives way. */
+export interface FitAdjustment {
+  readonly look: FitLook;
+  /** Share of all expected snaps, with its 95% interval. */
+  readonly share: Spread;
+  readonly count: number;
+  /** Film snaps on which it was charted. */
+  readonly trials: number;
+  /** Share of the expected snaps of each situation. */
+  readonly situations: readonly { readonly situation: string; readonly share: number }[];
+  /** Right less wrong of each family on such snaps, -1 to 1; empty where their film shows none. */
+  readonly families: readonly { readonly family: Family; readonly net: number }[];
+  /** Our calls on such snaps; empty where their film shows none. */
+  readonly calls: readonly LookCall[];
+}
+
 /** Chapter of the report on when each theory is right against this opponent. */
 export interface FitChapter {
   /** The rules used: the defaults with the coach's changes. */
@@ -62,4 +123,9 @@ export interface FitChapter {
   /** Every family in every situation, in the order of the situations (`all` first) and the vocabulary. */
   readonly families: readonly FamilyFit[];
   readonly calls: readonly CallFit[];
+  readonly breakEvens: readonly FitBreakEven[];
+  /** By falling chance that the choice changes, then by share. */
+  readonly charting: readonly FitCharting[];
+  /** In the order of the looks. */
+  readonly adjustments: readonly FitAdjustment[];
 }

@@ -51,6 +51,8 @@ const ALL_UNKNOWN: FitShares = {
 
 interface Moments {
   readonly mean: number;
+  /** The mean with half a snap for and against, around which the interval lies. */
+  readonly middle: number;
   readonly variance: number;
 }
 
@@ -65,14 +67,16 @@ function weightsOf(verdicts: readonly Verdict[], weight: number): number[] {
 function meanAndVariance(parts: readonly VerdictPart[], weights: readonly number[]): Moments {
   const total = parts.reduce((sum, { alpha }) => sum + alpha, 0);
   const within = parts.map((part) => partMoments(part, weights));
-  const mean = within.reduce((sum, part, i) => sum + shareOf(parts, i, total) * part.mean, 0);
+  const meanOf = (kind: 'mean' | 'middle') =>
+    within.reduce((sum, part, i) => sum + shareOf(parts, i, total) * part[kind], 0);
+  const mean = meanOf('mean');
   const variance = within.reduce((sum, part, i) => {
     const share = shareOf(parts, i, total);
     const between = (share * (part.mean - mean) ** 2) / (total + 1);
     const squareOfShare = (share * (1 - share)) / (total + 1) + share ** 2;
     return sum + between + squareOfShare * part.variance;
   }, 0);
-  return { mean, variance };
+  return { mean, middle: meanOf('middle'), variance };
 }
 
 function shareOf(parts: readonly VerdictPart[], i: number, total: number): number {
@@ -86,7 +90,7 @@ function partMoments(part: VerdictPart, weights: readonly number[]): Moments {
   const softened = shares.map((share) => (share * worth + HALF / shares.length) / (worth + HALF));
   const middle = softened.reduce((sum, share, v) => sum + share * (weights[v] ?? 0), 0);
   const spread = softened.reduce((sum, share, v) => sum + share * ((weights[v] ?? 0) - middle) ** 2, 0);
-  return { mean, variance: spread / (worth + 1) };
+  return { mean, middle, variance: spread / (worth + 1) };
 }
 
 /** What is typical is worth eight snaps, however many were charted: the two variances are added. */
@@ -94,17 +98,18 @@ function worthOf({ worth, guessed }: VerdictPart): number {
   return worth === 0 ? 0 : 1 / (1 / worth + guessed ** 2 / GUESS_WORTH);
 }
 
-/** From the low end of the surely so to the high end of the possibly so. */
+/** From the low end of the surely so to the high end of the possibly so; the means lie inside. */
 function within(surely: Moments, possibly: Moments): Spread {
-  return { mean: surely.mean, low: quantile(LOW, surely), high: quantile(HIGH, possibly) };
+  return {
+    mean: surely.mean,
+    low: Math.min(surely.mean, quantile(LOW, surely)),
+    high: Math.max(possibly.mean, quantile(HIGH, possibly)),
+  };
 }
 
-function quantile(p: number, { mean, variance }: Moments): number {
-  if (mean <= 0) return 0;
-  if (mean >= 1) return 1;
-  if (variance <= 0) return mean;
-  const size = (mean * (1 - mean)) / variance - 1;
-  return size <= 0 ? Number(p > HALF) : betaQuantile(p, size * mean, size * (1 - mean));
+function quantile(p: number, { middle, variance }: Moments): number {
+  const size = (middle * (1 - middle)) / variance - 1;
+  return size > 0 && Number.isFinite(size) ? betaQuantile(p, size * middle, size * (1 - middle)) : Number(p > HALF);
 }
 
 const NORMAL_95 = 1.959963984540054;

@@ -1,0 +1,107 @@
+import { FIT_FEATURES, type FitFeature } from '../../game/fit-rules.ts';
+import type { Family } from '../../game/vocabulary.ts';
+import { createRandom } from '../../stats/random.ts';
+import type { ExpectedSnaps } from './expected-snaps.ts';
+import { GUESS_WORTH, typicalShare } from './feature-guess.ts';
+import type { FitCharting } from './fit-result.ts';
+import { netOf } from './net-where.ts';
+import { FEATURE_COLUMN } from './snap-features.ts';
+import { expectedMean, type Theory } from './theory.ts';
+
+/** Draws of what a column would show; the chance is then good to about two in a hundred. */
+const DRAWS = 400;
+
+/** What charting is worth is worked out from. */
+export interface ChartingInput {
+  readonly theories: ReadonlyMap<Family, Theory>;
+  readonly expected: ExpectedSnaps;
+  readonly seed: number;
+}
+
+/**
+ * What each blank column would do for the choice: the words it would show are drawn around what is typical, as widely as
+ * eight snaps allow, and the family with most right less wrong is chosen again. Only pressures are chosen among.
+ */
+export function chartingValues({ theories, expected, seed }: ChartingInput): FitCharting[] {
+  const open = [...theories].filter(([family]) => family !== 'base').map((entry) => openFamily(entry, expected));
+  const columns = [...new Set(open.flatMap(({ words }) => words.map(({ feature }) => FEATURE_COLUMN[feature])))];
+  return columns
+    .map((column) => chartingOf(column, open, seed))
+    .sort((a, b) => b.chanceChoiceChanges - a.chanceChoiceChanges || b.share - a.share);
+}
+
+/** How far one word would move a family, per unit of the word's share. */
+interface OpenMove {
+  readonly feature: FitFeature;
+  readonly codes: readonly number[];
+  readonly chance: number;
+  readonly move: number;
+}
+
+interface OpenFamily {
+  readonly family: Family;
+  readonly net: number;
+  readonly words: readonly OpenMove[];
+}
+
+function openFamily([family, theory]: readonly [Family, Theory], expected: ExpectedSnaps): OpenFamily {
+  const found = new Map<string, { readonly feature: FitFeature; readonly codes: readonly number[] }>();
+  for (const { open } of theory.verdicts) {
+    for (const { feature, codes } of open) found.set(`${feature} ${codes.join(' ')}`, { feature, codes });
+  }
+  const words = [...found.values()].map(({ feature, codes }) => {
+    const sumOf = (what: 'chance' | 'change') =>
+      expectedMean(theory, expected, ({ open }) =>
+        open.reduce(
+          (sum, word) => (word.feature === feature && sameCodes(word.codes, codes) ? sum + word[what] : sum),
+          0,
+        ),
+      );
+    const typical = codes.reduce((sum, code) => sum + typicalShare(feature, code), 0);
+    return { feature, codes, chance: sumOf('chance'), move: sumOf('change') / typical };
+  });
+  return { family, net: expectedMean(theory, expected, netOf), words };
+}
+
+function sameCodes(one: readonly number[], other: readonly number[]): boolean {
+  return one.length === other.length && one.every((code, i) => code === other[i]);
+}
+
+function chartingOf(column: string, families: readonly OpenFamily[], seed: number): FitCharting {
+  const opened = families.map(({ family, words }) => ({
+    family,
+    share: words.reduce((sum, { feature, chance }) => (FEATURE_COLUMN[feature] === column ? sum + chance : sum), 0),
+  }));
+  const [most] = opened.sort((a, b) => b.share - a.share);
+  const random = createRandom(`charting ${column} ${seed}`);
+  const features = (Object.keys(FIT_FEATURES) as FitFeature[]).filter((name) => FEATURE_COLUMN[name] === column);
+  const today = best(families, () => 0);
+  let changed = 0;
+  for (let draw = 0; draw < DRAWS; draw++) {
+    const shares = new Map(features.map((name) => [name, random.dirichlet(typicalCounts(name))] as const));
+    const shown = ({ feature, codes }: OpenMove) =>
+      codes.reduce((sum, code) => sum + (shares.get(feature)?.[code] ?? 0), 0);
+    if (best(families, shown) !== today) changed++;
+  }
+  return {
+    column,
+    family: most?.family ?? 'base',
+    share: most?.share ?? 0,
+    chanceChoiceChanges: changed / DRAWS,
+  };
+}
+
+function typicalCounts(feature: FitFeature): number[] {
+  return FIT_FEATURES[feature].map((_, code) => typicalShare(feature, code) * GUESS_WORTH);
+}
+
+function best(families: readonly OpenFamily[], shown: (word: OpenMove) => number): Family | undefined {
+  const nets = families.map(({ family, net, words }) => ({
+    family,
+    net: words.reduce((sum, word) => sum + word.move * shown(word), net),
+  }));
+  return nets.reduce<(typeof nets)[number] | undefined>(
+    (top, one) => (top && top.net >= one.net ? top : one),
+    undefined,
+  )?.family;
+}
