@@ -1,24 +1,23 @@
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import type { Review } from '../pressure/review/review.ts';
-import { aboutTheDataChapter } from './chapter/about-the-data.ts';
-import { cautionsChapter } from './chapter/cautions.ts';
-import { familiesChapter } from './chapter/families.ts';
-import { glossaryChapter } from './chapter/glossary.ts';
+import { callsChapter } from './chapter/calls.ts';
+import { fitChapter } from './chapter/fit.ts';
+import { howDoYouKnowChapter } from './chapter/how-do-you-know.ts';
 import { howTheyProtectChapter } from './chapter/how-they-protect.ts';
-import { howToReadChapter } from './chapter/how-to-read.ts';
-import { menuChapter } from './chapter/menu.ts';
 import { ourFilmChapter } from './chapter/our-film.ts';
 import { practiceChapter } from './chapter/practice.ts';
-import { shortVersionChapter } from './chapter/short-version.ts';
 import { whatTheyDoChapter } from './chapter/what-they-do.ts';
 import { whenPressuredChapter } from './chapter/when-pressured.ts';
 import { drawChart } from './chart/draw-chart.ts';
+import { firstScreen } from './first/first-screen.ts';
 import { chapterMarkup } from './page/chapter.ts';
 import { documentText } from './page/document.ts';
 import { type Html, html } from './page/html.ts';
 import { contentsBar, masthead } from './page/masthead.ts';
 import { REPORT_STYLE } from './page/report-style.ts';
 import type { Chapter } from './view/block.ts';
+import { CAUTION_LINE } from './words/caution-words.ts';
+import { OPEN_DATA_LINE } from './words/open-data-words.ts';
 
 /** What the shell may hand in beside the plan. */
 export interface ReportAssets {
@@ -26,41 +25,42 @@ export interface ReportAssets {
   readonly script?: string;
   /** Reviews of the season's earlier weeks, in their order: forecast against what happened. */
   readonly reviews?: readonly Review[];
+  /** Every folded part open, so that everything prints. */
+  readonly full?: boolean;
 }
 
 /**
- * The scouting report as one HTML file: complete without script, no outside reference, the same bytes for the same plan.
+ * The plan as one HTML file: the first screen answers the staff meeting, the chapters show why. Complete without
+ * script, no outside reference, the same bytes for the same plan.
  *
  * @param plan - one week's plan; every number on the page comes from it
  * @returns the whole document
  */
 export async function renderReport(plan: WeekPlan, assets: ReportAssets = {}): Promise<string> {
   const chapters = reportChapters(plan, assets.reviews);
+  const mode = { draw: drawChart, folds: assets.full ? 'open' : 'closed' } as const;
   const sections: Html[] = [];
-  for (const chapter of chapters) sections.push(await chapterMarkup(chapter, drawChart));
-  const body = html`${masthead(plan)}${contentsBar(chapters)}<main>\n${sections}</main>\n`;
+  for (const chapter of chapters) sections.push(await chapterMarkup(chapter, mode));
+  const body = html`${masthead(plan)}<main>\n${firstScreen(plan)}${contentsBar(chapters)}${sections}</main>
+<footer><p>${CAUTION_LINE}</p><p>${OPEN_DATA_LINE}</p></footer>\n`;
   return documentText({
-    title: `Pressure plan for ${plan.opponent}`,
+    title: `Pressure plan: ${plan.opponent}`,
     style: REPORT_STYLE,
     script: assets.script ?? '',
     body,
   });
 }
 
-/** The chapters in the order of the page: the answer first, what stands behind it after. */
+/** The chapters in the order of a coach's questions. */
 export function reportChapters(plan: WeekPlan, reviews: readonly Review[] = []): readonly Chapter[] {
   return [
-    shortVersionChapter(plan),
-    whatTheyDoChapter(plan, reviews),
-    howTheyProtectChapter(plan),
+    callsChapter(plan),
+    whatTheyDoChapter(plan),
     whenPressuredChapter(plan),
-    familiesChapter(plan),
-    menuChapter(plan),
+    howTheyProtectChapter(plan),
+    fitChapter(plan),
     ourFilmChapter(plan),
     practiceChapter(plan),
-    aboutTheDataChapter(plan),
-    howToReadChapter(plan),
-    glossaryChapter(),
-    cautionsChapter(),
-  ];
+    howDoYouKnowChapter(plan, reviews),
+  ].filter(({ blocks }) => blocks.length > 0);
 }

@@ -27,7 +27,7 @@ describe.skipIf(chromiumPath === null || !hasPdfTools)('the demo week on paper',
   it.each([
     ['call-sheet', 2],
     ['tip-sheet', 1],
-    ['report', 40],
+    ['report', 8],
   ])('%s keeps to %i sides at most', async (name, sides) => {
     const { page } = await openPage(browser, `file://${join(out, `${name}.html`)}`);
     const path = join(out, `${name}.pdf`);

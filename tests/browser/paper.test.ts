@@ -46,25 +46,29 @@ describe.skipIf(chromiumPath === null || !hasPdfTools)('on paper', () => {
     expect(stdout).toMatch(/Page size:\s+792 x 612 pts/);
   });
 
-  it('the report keeps to a binder: at most 40 sides', () => {
-    expect(pdfPages(report).length).toBeGreaterThan(5);
-    expect(pdfPages(report).length).toBeLessThanOrEqual(40);
+  it('the report prints its open parts on eight sides at most, the first screen on the first', () => {
+    const sides = pdfPages(report);
+    expect(sides.length).toBeGreaterThan(3);
+    expect(sides.length).toBeLessThanOrEqual(8);
+    for (const head of ['CALL IT LIKE THIS', 'WHY', 'STAY OUT OF', 'HOW WE LOOK', 'HOW SURE'])
+      expect(sides[0]).toContain(head);
   });
 
-  it('headings of long tables stand on every page of the table', () => {
-    const withRows = pdfPages(report).filter(
+  it('closed parts and controls are not printed, cautions are', () => {
+    const text = pdfPages(report).join('\n');
+    expect(text).not.toMatch(/Glossary|Dark page|Print everything|What if\?|Mostly from/);
+    expect(text).toContain('licensed athletic');
+    expect(text).toContain('Invented demonstration data');
+  });
+
+  it('with everything open the method is printed, and headings stand on every page of a long table', async () => {
+    const sides = pdfPages(await print('full', await renderReport(plan, { full: true }), 'light'));
+    expect(sides.join('\n')).toContain('Mostly from');
+    const withRows = sides.filter(
       (page) => (page.match(/^ *\d(?:st|nd|rd|th) and \w+ +(?:Run|Screen|Quick|Dropback)/gm) ?? []).length > 5,
     );
     expect(withRows.length).toBeGreaterThanOrEqual(2);
-    for (const page of withRows) expect(page).toMatch(/Situation +What +Forecast/);
-  });
-
-  it('folded parts are printed open, controls are not printed, cautions are', () => {
-    const text = pdfPages(report).join('\n');
-    expect(text).toContain('Expected on Friday');
-    expect(text).not.toMatch(/The numbers as a table|Dark page|Hide thin rows|What if\?/);
-    expect(text).toContain('licensed athletic');
-    expect(text).toContain('Invented demonstration data');
+    for (const page of withRows) expect(page).toMatch(/Situation +What/);
   });
 
   it('paper is white and ink black although the system is dark', () => {

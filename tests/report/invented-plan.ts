@@ -32,7 +32,6 @@ export function inventedPlan(changes: Partial<WeekPlan> = {}): WeekPlan {
     scores,
     menu: inventedMenu(library, scores),
     ownFilm: inventedOwnFilm(),
-    shortVersion: SHORT,
     ...changes,
   };
 }
@@ -71,11 +70,3 @@ const FILM: WeekPlan['film'] = {
   absent: [{ part: 'archive', wouldAdd: 'base rates of other opponents, which steady every thin situation' }],
   invented: true,
 };
-
-const SHORT = [
-  'Carry Rake, Latch and Torch; Steady is still the call on four snaps in ten.',
-  'They throw on 19 of 25 third and longs, and a third of those are screens: peel beats zero there.',
-  'When the ball is held, Rake is home before it is out on about four dropbacks in ten.',
-  'No family is clearly ahead overall; the gaps are smaller than what is not known.',
-  'Our own film gives rake away: change the coverage behind it on five first downs.',
-];

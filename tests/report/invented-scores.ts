@@ -21,7 +21,10 @@ export function inventedScores(forecast: ForecastChapter, library: CallLibrary):
         situation,
         points: { mean, low: mean - 0.6, high: mean + 0.6 },
         explosives: { mean: 9, low: 6, high: 13 },
-        byAnswer: ANSWERS.map((answer) => ({ answer, points: valueAgainst(call.family, answer) })),
+        byAnswer: ANSWERS.map((answer) => ({
+          answer,
+          points: valueAgainst(call.family, answer) + wobble(call.name) / 5,
+        })),
       };
     }),
   );

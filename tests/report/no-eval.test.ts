@@ -17,7 +17,7 @@ it('draws the whole report where making code from text is forbidden', async () =
         import { renderReport } from './src/report/render-report.ts';
         import { inventedPlan } from './tests/report/invented-plan.ts';
         const page = await renderReport(inventedPlan());
-        process.stdout.write(String(page.match(/<figure[^]*?<svg/g).length));
+        process.stdout.write(String(page.match(/<div class="drawing"><svg/g).length));
         try { new Function('return 1')(); process.stdout.write(' allowed'); } catch { process.stdout.write(' forbidden'); }`,
       resolveDir: process.cwd(),
       loader: 'ts',
@@ -32,5 +32,5 @@ it('draws the whole report where making code from text is forbidden', async () =
   });
   const run = spawnSync(process.execPath, ['--disallow-code-generation-from-strings', outfile], { encoding: 'utf8' });
   expect(run.stderr).toBe('');
-  expect(run.stdout).toBe('10 forbidden');
+  expect(run.stdout).toBe('1 forbidden');
 });

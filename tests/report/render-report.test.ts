@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { WeekPlan } from '../../src/pressure/plan/week-plan.ts';
 import { renderReport } from '../../src/report/render-report.ts';
+import { percent } from '../../src/report/words/percent.ts';
 import { HOSTILE_NAMES, hostilePlan } from './hostile-plan.ts';
 import { inventedPlan } from './invented-plan.ts';
 
@@ -12,17 +13,33 @@ describe('renderReport', () => {
     expect(await renderReport(inventedPlan())).toBe(page);
   });
 
-  it('holds every chapter in the order of the contents bar', () => {
+  it('holds every chapter in the order of a coach’s questions, named in the contents bar', () => {
     const sections = [...page.matchAll(/<section id="([^"]+)"/g)].map((match) => match[1]);
     const links = [...page.matchAll(/<li><a href="#([^"]+)">/g)].map((match) => match[1]);
-    expect(sections).toEqual(links);
-    expect(sections[0]).toBe('short-version');
-    expect(sections.at(-1)).toBe('cautions');
+    expect(sections).toEqual(['calls', 'what-they-do', 'how-they-protect', 'our-film', 'practice', 'how-do-you-know']);
+    expect(links).toEqual(sections);
   });
 
-  it('says the sentences of the plan first', () => {
-    for (const sentence of plan.shortVersion) expect(page).toContain(`<li>${sentence}</li>`);
-    expect(page.indexOf(plan.shortVersion[0] ?? '?')).toBeLessThan(page.indexOf('<table'));
+  it('answers on the first screen: what we call where, from which side, why, what to stay out of, how we look', () => {
+    const first = /<section class="first".*?<\/section>/s.exec(page)?.[0] ?? '';
+    for (const head of [
+      'Call it like this',
+      'Why',
+      'What makes them different',
+      'Stay out of',
+      'How we look',
+      'How sure',
+    ])
+      expect(first).toContain(`<h2>${head}</h2>`);
+    expect(first).toContain('▸ ');
+    expect(first).not.toMatch(/log loss|\bp \d|posterior|draws/);
+  });
+
+  it('keeps everything of method closed, and opens it with --full', async () => {
+    expect(page).not.toContain('<details open>');
+    const full = await renderReport(plan, { full: true });
+    expect(full).not.toContain('<details>');
+    expect(full.replaceAll('<details open>', '<details>')).toBe(page);
   });
 
   it('names no outside address', () => {
@@ -51,8 +68,8 @@ describe('a plan with parts missing', () => {
 
   it('without a call library says that there is no menu and ranks the families instead', async () => {
     const without = await none({ menu: null, library: null });
-    expect(without).toContain('No call library was given');
-    expect(without).toContain('The kinds of pressure to prefer');
+    expect(without).toContain('No call library (defense.yaml)');
+    expect(without).not.toContain('id="mix"');
   });
 
   it('whose limits clash names those that do', async () => {
@@ -61,13 +78,13 @@ describe('a plan with parts missing', () => {
   });
 
   it('without our own film says what it would have shown', async () => {
-    expect(await none({ ownFilm: null })).toContain('With ours.csv the tool says what our paths give away');
+    expect(await none({ ownFilm: null })).toContain('Add ours.csv to see what our paths give away');
   });
 
   it('without a tell says so once and draws no empty frame', async () => {
     const { forecast } = plan;
     const quiet = await none({ forecast: { ...forecast, tells: { looked: 12390, discoveryRate: 0.1, tells: [] } } });
-    expect(quiet).toContain('12,390 habits were looked at; 0 stood out');
+    expect(quiet).toContain('12,390 patterns checked');
     expect(quiet).not.toContain('id="tells-by-game"');
     expect(page).toContain('id="tells-by-game"');
   });
@@ -84,8 +101,8 @@ describe('a plan with parts missing', () => {
     });
     expect(empty).not.toMatch(/NaN|Infinity|undefined|\[object/);
     const figures = [...empty.matchAll(/<figure id="([^"]+)">(.*?)<\/figure>/gs)];
-    for (const id of ['forecast-overall', 'answers-by-situation', 'race', 'race-curves', 'families-overall']) {
-      const figure = figures.find((match) => match[1] === id)?.[2] ?? '';
+    expect(figures.length).toBeGreaterThan(4);
+    for (const [, , figure = ''] of figures.filter(([, id]) => id !== 'protection-habits')) {
       expect(figure).toContain('nothing is drawn');
       expect(figure).not.toContain('<figcaption');
       expect(figure).not.toContain('<svg');
@@ -94,19 +111,30 @@ describe('a plan with parts missing', () => {
 
   it('is complete without the page script', () => {
     expect(page).not.toContain('<script');
-    for (const call of plan.menu?.kind === 'menu' ? plan.menu.calls : [])
-      expect(page).toContain(`<bdi>${call.call}</bdi>`);
+    const calls = plan.menu?.kind === 'menu' ? plan.menu.calls : [];
+    for (const { call } of calls) expect(page).toContain(`<bdi>${call}</bdi> ▸`);
   });
 });
 
-describe('on a phone', () => {
-  it('the table of calls to carry keeps its headings beside the words, and no other table does', () => {
-    const tables = [...page.matchAll(/<table id="([^"]+)" class="cards-on-phone">(.*?)<\/table>/gs)];
-    expect(tables.map((match) => match[1])).toEqual(['carry']);
-    const headings = [...(tables[0]?.[2] ?? '').matchAll(/<th scope="col"[^>]*>([^<]+)/g)].map((match) => match[1]);
-    const row = /<tr[^>]*><th scope="row">.*?<\/tr>/s.exec(tables[0]?.[2] ?? '')?.[0] ?? '';
-    expect([...row.matchAll(/data-label="([^"]+)"/g)].map((match) => match[1])).toEqual(headings.slice(1));
-    expect(headings.length).toBeGreaterThan(3);
+describe('the mix', () => {
+  it('says every share of the menu in its row and column, base first', () => {
+    const table = /<table class="mix".*?<\/table>/s.exec(page)?.[0] ?? '';
+    const heads = [...table.matchAll(/<th scope="col"><bdi>([^<]+)/g)].map((match) => match[1] ?? '');
+    expect(heads[0]).toBe('Base');
+    const menu = plan.menu;
+    if (menu?.kind !== 'menu') throw new Error('the invented plan has a menu');
+    const rows = [...table.matchAll(/<tr><th scope="row">([^<]+)<\/th>(.*?)<\/tr>/gs)];
+    expect(rows.length).toBeGreaterThan(4);
+    for (const [, label, cells = ''] of rows) {
+      const id = menu.situations.find((situation) => situation.label === label)?.id;
+      const written = [...cells.matchAll(/<td[^>]*>([^<]*)<\/td>/g)].map((match) => match[1] ?? '');
+      expect(written).toHaveLength(heads.length);
+      heads.slice(1).forEach((call, k) => {
+        const share =
+          menu.calls.find((entry) => entry.call === call)?.mix.find(({ situation }) => situation === id)?.share ?? 0;
+        expect(written[k + 1]).toBe(share < 0.005 ? '' : percent(share));
+      });
+    }
   });
 });
 

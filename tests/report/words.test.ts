@@ -1,21 +1,29 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cleanText } from '../../src/report/words/clean-text.ts';
+import { gameDay } from '../../src/report/words/game-day.ts';
 import { fixed, listed, signed } from '../../src/report/words/number-words.ts';
 import { percent, percentRange } from '../../src/report/words/percent.ts';
-import { countWords, isThin, shareWords } from '../../src/report/words/share-words.ts';
+import { countWords, expectWords, isThin, shareWithInterval, shareWords } from '../../src/report/words/share-words.ts';
+import { sureOf } from '../../src/report/words/sure-words.ts';
 import { share } from '../../src/stats/share.ts';
 
-describe('shareWords', () => {
+describe('shareWithInterval', () => {
   it.each([
     // Wilson 95% limits as tabulated for the trade: 7/10 = 0.397-0.892, 20/30 = 0.488-0.808, 0/8 = 0-0.324, 5/5 = 0.566-1.
-    { count: 7, trials: 10, text: '7 of 10 (70%, 40-89%)', source: 'computed table, Wilson 1927 formula' },
-    { count: 20, trials: 30, text: '20 of 30 (67%, 49-81%)', source: 'computed table, Wilson 1927 formula' },
-    { count: 0, trials: 8, text: '0 of 8 (0%, 0-32%)', source: 'computed table, Wilson 1927 formula' },
-    { count: 5, trials: 5, text: '5 of 5 (100%, 57-100%)', source: 'computed table, Wilson 1927 formula' },
-    { count: 31, trials: 58, text: '31 of 58 (53%, 41-66%)', source: 'house rule for every share on the page' },
+    { count: 7, trials: 10, text: '7 of 10 (70%), long run 40-89%', source: 'computed table, Wilson 1927 formula' },
+    { count: 20, trials: 30, text: '20 of 30 (67%), long run 49-81%', source: 'computed table, Wilson 1927 formula' },
+    { count: 0, trials: 8, text: '0 of 8 (0%), long run 0-32%', source: 'computed table, Wilson 1927 formula' },
+    { count: 5, trials: 5, text: '5 of 5 (100%), long run 57-100%', source: 'computed table, Wilson 1927 formula' },
+    {
+      count: 31,
+      trials: 58,
+      text: '31 of 58 (53%), long run 41-66%',
+      source: 'house rule for every share on the page',
+    },
   ])('writes $count of $trials with its count and interval ($source)', ({ count, trials, text }) => {
-    expect(shareWords(share(count, trials))).toBe(text);
+    expect(shareWithInterval(share(count, trials))).toBe(text);
+    expect(text.startsWith(`${shareWords({ count, trials })}, `)).toBe(true);
   });
 
   it('says "no snaps" of none, never 0%', () => {
@@ -25,6 +33,41 @@ describe('shareWords', () => {
 
   it('calls one to nineteen snaps thin, and none not thin but none', () => {
     expect([0, 1, 19, 20].map((trials) => isThin(share(0, trials)))).toEqual([false, true, true, false]);
+  });
+});
+
+describe('expectWords', () => {
+  it('writes a range of snaps, and one number where both ends meet', () => {
+    expect(expectWords({ low: 9, high: 14 }, 20.2)).toBe('expect 9-14 of 20');
+    expect(expectWords({ low: 3, high: 3 }, 5)).toBe('expect 3 of 5');
+  });
+});
+
+describe('sureOf', () => {
+  it('has four phrases with the limits of the glossary, and none for what is not known', () => {
+    expect([1, 0.95, 0.949, 0.8, 0.799, 0.65, 0.649, 0, null].map(sureOf)).toEqual([
+      'clear',
+      'clear',
+      'likely',
+      'likely',
+      'lean',
+      'lean',
+      'no difference',
+      'no difference',
+      'no difference',
+    ]);
+  });
+});
+
+describe('gameDay', () => {
+  it('writes the day as it stands in week.yaml: no time zone moves it', () => {
+    // Perpetual calendar: 6 November 2026 is a Friday, 29 February 2024 a Thursday, 1 January 2000 a Saturday.
+    expect(['2026-11-06', '2024-02-29', '2000-01-01'].map(gameDay)).toEqual([
+      'Fri Nov 6, 2026',
+      'Thu Feb 29, 2024',
+      'Sat Jan 1, 2000',
+    ]);
+    expect(gameDay('soon')).toBe('soon');
   });
 });
 

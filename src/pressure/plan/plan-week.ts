@@ -11,7 +11,6 @@ import { protectionChapter } from '../protection/protection-chapter.ts';
 import { scoreChapter } from '../score/score-chapter.ts';
 import { ownFilmChapter } from '../self-scout/own-film.ts';
 import { readerOnPlan } from '../self-scout/reader-on-plan.ts';
-import { shortVersion } from './short-version.ts';
 import type { FilmChapter, WeekPlan } from './week-plan.ts';
 
 /** Everything a plan is made from; `archive`, `ownFilm` and `library` may be absent. */
@@ -34,7 +33,7 @@ export interface WeekInput {
 }
 
 /**
- * Works out one week: forecast, protection and race, family scores, our own film, menu, and the short version. Pure:
+ * Works out one week: forecast, protection and race, family scores, our own film, menu, and the menu. Pure:
  * the same input gives the same plan.
  */
 export function planWeek(input: WeekInput): WeekPlan {
@@ -54,7 +53,7 @@ export function planWeek(input: WeekInput): WeekPlan {
   const { soundness } = protection;
   const habits = ours?.remedy.habits;
   const menu = library ? planMenu({ library, settings, scores, soundness, habits, exact: input.exact }) : null;
-  const plan: WeekPlan = {
+  return {
     schema: 'pressure-plan.week/2',
     version: input.version,
     opponent: settings.opponent,
@@ -71,7 +70,5 @@ export function planWeek(input: WeekInput): WeekPlan {
     fit,
     menu,
     ownFilm: ours && { ...ours, onPlan: menu?.kind === 'menu' ? readerOnPlan(ours, menu) : null },
-    shortVersion: [],
   };
-  return { ...plan, shortVersion: shortVersion(plan) };
 }

@@ -51,6 +51,4 @@ export interface WeekPlan {
   readonly fit?: FitChapter;
   readonly menu: MenuResult | null;
   readonly ownFilm: OwnFilmChapter | null;
-  /** The short version: sentences a coach would say aloud, made from the numbers. */
-  readonly shortVersion: readonly string[];
 }

@@ -1,39 +1,55 @@
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { ProtectionChapter, SoundnessFault } from '../../pressure/protection/protection-result.ts';
 import { html } from '../page/html.ts';
-import type { Block, Chapter } from '../view/block.ts';
+import { type Block, type Chapter, foldedTables } from '../view/block.ts';
+import { isCarried } from '../view/carried-calls.ts';
+import { fateTable } from '../view/fate-table.ts';
+import { freeRusherTable } from '../view/free-rusher-table.ts';
 import { protectionChart } from '../view/protection-chart.ts';
 import { protectionSituationTable } from '../view/protection-situation-table.ts';
+import { raceChart } from '../view/race-chart.ts';
+import { raceCurveChart } from '../view/race-curve-chart.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
 import { pictureLabel } from '../words/label.ts';
 import { counted } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 
-/** How they protect: protectors, slide, the back's job, the pictures expected, and what our own calls fail against. */
+/** How they protect, who of ours comes free, and whether he is home in time. */
 export function howTheyProtectChapter(plan: WeekPlan): Chapter {
   const { mix, soundness } = plan.protection;
+  const matched = plan.protection.calls.filter((entry) => isCarried(plan)(entry.call));
   return {
     id: 'how-they-protect',
-    title: 'How they protect',
+    title: 'How they protect and who comes free',
     short: 'Protection',
     blocks: [
-      { kind: 'prose', html: html`<p><b>${SOURCE_WORDS[mix.source]}</b> ${mix.note}</p>\n` },
+      ...sourceBlocks(mix),
       { kind: 'chart', chart: protectionChart(mix) },
-      { kind: 'table', table: picturesTable(mix) },
-      ...(mix.situations === undefined
-        ? []
-        : [{ kind: 'folded' as const, summary: 'By situation', table: protectionSituationTable(mix) }]),
-      { kind: 'heading', id: 'soundness', text: 'Are our own calls sound?' },
-      ...soundnessBlocks(soundness),
+      ...(matched.length === 0 ? [] : [{ kind: 'table', table: freeRusherTable(matched) } as const]),
+      ...openFaults(soundness),
+      {
+        kind: 'folded',
+        summary: 'Who is home before the ball is out',
+        blocks: [
+          { kind: 'chart', chart: raceChart(plan) },
+          { kind: 'chart', chart: raceCurveChart(plan) },
+        ],
+      },
+      foldedTables(
+        'Protections to expect, and every call against them',
+        picturesTable(mix),
+        ...(mix.situations === undefined ? [] : [protectionSituationTable(mix)]),
+        fateTable(matched),
+      ),
+      ...declaredFaults(soundness),
     ],
   };
 }
 
-const SOURCE_WORDS: Readonly<Record<ProtectionChapter['mix']['source'], string>> = {
-  charted: 'Charted.',
-  assumed: 'Assumed, not charted.',
-  'partly charted': 'Partly charted.',
-};
+/** Said only where something was assumed: charted protection needs no word. */
+function sourceBlocks(mix: ProtectionChapter['mix']): readonly Block[] {
+  return mix.source === 'charted' ? [] : [{ kind: 'prose', html: html`<p>${mix.note}</p>\n` }];
+}
 
 function picturesTable(mix: ProtectionChapter['mix']): TableView {
   const pictures = [...mix.pictures].sort((a, b) => b.share - a.share);
@@ -45,18 +61,21 @@ function picturesTable(mix: ProtectionChapter['mix']): TableView {
       name: pictureLabel(picture),
       cells: [numberCell(percent(share), share)],
     })),
-    empty: 'no protection was expected',
+    empty: 'no protection is expected',
   };
 }
 
-/** What nobody declared stands open on the page; what was declared on purpose is folded away. */
-function soundnessBlocks(faults: readonly SoundnessFault[]): readonly Block[] {
+/** What a call leaves open that nobody declared stands in sight. */
+function openFaults(faults: readonly SoundnessFault[]): readonly Block[] {
   const open = faults.filter(({ declared }) => !declared);
+  return open.length === 0 ? [] : [{ kind: 'table', table: soundnessTable('soundness-table', open) }];
+}
+
+function declaredFaults(faults: readonly SoundnessFault[]): readonly Block[] {
   const declared = faults.filter((fault) => fault.declared);
-  const table: Block = { kind: 'table', table: soundnessTable('soundness-table', open) };
-  if (declared.length === 0) return [table];
+  if (declared.length === 0) return [];
   const summary = `Left open on purpose, as declared in defense.yaml (${counted(declared.length, 'place', 'places')})`;
-  return [table, { kind: 'folded', summary, table: soundnessTable('declared-table', declared) }];
+  return [foldedTables(summary, soundnessTable('declared-table', declared))];
 }
 
 function soundnessTable(id: 'soundness-table' | 'declared-table', faults: readonly SoundnessFault[]): TableView {
@@ -65,6 +84,6 @@ function soundnessTable(id: 'soundness-table' | 'declared-table', faults: readon
     caption: id === 'soundness-table' ? 'Left open and not declared: fix it or declare it' : 'Declared in defense.yaml',
     columns: [words('Call'), words('Rule'), words('What is open')],
     rows: faults.map((fault) => ({ name: fault.call, cells: [textCell(fault.rule), textCell(fault.words)] })),
-    empty: 'nothing; every call keeps its rules or says what it gives up, or no call library was given',
+    empty: 'nothing',
   };
 }

@@ -5,19 +5,19 @@ import type { Block, Chapter } from '../view/block.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
 import { familyLabel } from '../words/label.ts';
 
-/** What to practise: repetitions by call, and contact minutes by day against the limits set. */
+/** What to practice: reps by call, and contact minutes by day against the limits set. */
 export function practiceChapter(plan: WeekPlan): Chapter {
   return {
     id: 'practice',
-    title: 'What to practise',
+    title: 'What we practice',
     short: 'Practice',
-    blocks: [...repBlocks(plan), { kind: 'table', table: contactTable(plan) }, CONTACT_CAUTION],
+    blocks: [...repBlocks(plan), ...contactBlocks(plan), CONTACT_CAUTION],
   };
 }
 
 const CONTACT_CAUTION: Block = {
   kind: 'prose',
-  html: html`<p>${'Full contact is thud and live. The limits shown are published guidance or your own setting; your state association decides, and licensed athletic trainers have the last word on any player. Peel drills go on bags, and nobody rushes a scout passer live.'}</p>\n`,
+  html: html`<p>${'Thud and live count as full contact. The limits are published guidance or your own setting: your state association decides, and licensed athletic trainers have the last word on any player. Peel drills go on bags; nobody rushes a scout passer live.'}</p>\n`,
 };
 
 function repBlocks(plan: WeekPlan): readonly Block[] {
@@ -26,8 +26,8 @@ function repBlocks(plan: WeekPlan): readonly Block[] {
   const calls = [...plan.menu.calls].sort((a, b) => isNew(b.call) - isNew(a.call) || b.reps - a.reps);
   const table: TableView = {
     id: 'reps-table',
-    caption: `Repetitions this week: ${plan.menu.reps} of ${plan.menu.repsAllowed}`,
-    columns: [words('Call'), words('Kind'), numbers('Repetitions'), words('State')],
+    caption: `Reps this week: ${plan.menu.reps} of ${plan.menu.repsAllowed}`,
+    columns: [words('Call'), words('Kind'), numbers('Reps'), words('State')],
     rows: calls.map((call) => ({
       name: call.call,
       cells: [
@@ -49,6 +49,11 @@ function stateOf(plan: WeekPlan, name: string): string {
   return call.installed ? 'installed: keep it' : NEW;
 }
 
+/** Nothing where week.yaml plans no practice. */
+function contactBlocks(plan: WeekPlan): readonly Block[] {
+  return plan.settings.practice.days.length === 0 ? [] : [{ kind: 'table', table: contactTable(plan) }];
+}
+
 function contactTable(plan: WeekPlan): TableView {
   const limits = plan.settings.practice.contact_limits;
   return {
@@ -57,7 +62,7 @@ function contactTable(plan: WeekPlan): TableView {
     columns: [
       words('Day'),
       numbers('Minutes'),
-      numbers('Pressure repetitions'),
+      numbers('Pressure reps'),
       numbers('Full contact'),
       words('Against the limit'),
     ],
@@ -70,7 +75,7 @@ function contactTable(plan: WeekPlan): TableView {
         textCell(minutesOf(day, FULL_CONTACT) > limits.minutes_per_day ? 'over the limit' : 'within the limit'),
       ],
     })),
-    empty: 'no practice days were given',
+    empty: 'no practice day',
   };
 }
 

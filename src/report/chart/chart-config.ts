@@ -1,15 +1,14 @@
 import type { TopLevelSpec } from 'vega-lite';
-import { SIZE } from './row-layout.ts';
+
+/** Sizes of a plot, in pixels: it fits a phone as it is, and text is never under 13. */
+export const SIZE = { cell: 13, plot: 270, height: 190 } as const;
 
 /** Ink of the charts: CSS variables, so that one drawing serves both themes and the printer. */
 export const PAINT = {
   ink: 'var(--ink)',
-  soft: 'var(--soft)',
   paper: 'var(--paper)',
   rule: 'var(--rule)',
   grid: 'var(--grid)',
-  /** Replaced by the chart's own hatch pattern when the drawing is cleaned. */
-  hatch: 'url(#hatch)',
 } as const;
 
 /** The tint of a share of the darkest cell; darkest is light enough for black digits on a one-bit copier. */

@@ -5,7 +5,6 @@ export interface DrawingName {
   readonly id: string;
   readonly title: string;
   readonly description: string;
-  readonly tinted: 'tinted' | 'plain';
 }
 
 /**
@@ -17,11 +16,9 @@ export interface DrawingName {
 export function cleanDrawing(svg: string, name: DrawingName): string {
   const size = sizeOf(svg);
   const inner = lean(svg.slice(svg.indexOf('>') + 1, svg.lastIndexOf('</svg>')));
-  const hatched = inner.includes('url(#hatch)');
-  const own = withOwnIds(inner.replaceAll('url(#hatch)', `url(#${name.id}-hatch)`), name.id);
-  const tinted = name.tinted === 'tinted' ? ' class="tinted"' : '';
+  const own = withOwnIds(inner, name.id);
   const ids = `${name.id}-name ${name.id}-words`;
-  return `<svg${tinted} role="img" aria-labelledby="${ids}" width="${size.width}" height="${size.height}" viewBox="0 0 ${size.width} ${size.height}" font-size="13"><title id="${name.id}-name">${escapeText(name.title)}</title><desc id="${name.id}-words">${escapeText(name.description)}</desc>${hatched ? hatchPattern(name.id) : ''}<g aria-hidden="true">${own}</g></svg>`;
+  return `<svg role="img" aria-labelledby="${ids}" width="${size.width}" height="${size.height}" viewBox="0 0 ${size.width} ${size.height}" font-size="13"><title id="${name.id}-name">${escapeText(name.title)}</title><desc id="${name.id}-words">${escapeText(name.description)}</desc><g aria-hidden="true">${own}</g></svg>`;
 }
 
 function sizeOf(svg: string): { readonly width: number; readonly height: number } {
@@ -49,7 +46,7 @@ function lean(markup: string): string {
   return text;
 }
 
-/** Frames of groups that carry no colour, and groups without attributes round a single mark. */
+/** Frames of groups that carry no color, and groups without attributes round a single mark. */
 const EMPTY_FRAME = /<path d="M0(?:\.5)?,0(?:\.5)?h[\d.]+v[\d.]+h-[\d.]+Z"\/>/g;
 const LONELY_GROUP = /<g>(<(?:text|path|line)[^<]*(?:<\/text>)?)<\/g>/g;
 
@@ -61,13 +58,5 @@ function leanTag(tag: string): string {
 }
 
 function withOwnIds(markup: string, id: string): string {
-  return markup
-    .replace(/ id="([^"]+)"/g, ` id="${id}-$1"`)
-    .replace(/url\(#(?!${id}-)([^)]+)\)/g, (whole, target: string) =>
-      target.startsWith(`${id}-`) ? whole : `url(#${id}-${target})`,
-    );
-}
-
-function hatchPattern(id: string): string {
-  return `<defs><pattern id="${id}-hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0,0V7" stroke="var(--rule)" stroke-width="2"/></pattern></defs>`;
+  return markup.replace(/ id="([^"]+)"/g, ` id="${id}-$1"`).replace(/url\(#([^)]+)\)/g, `url(#${id}-$1)`);
 }

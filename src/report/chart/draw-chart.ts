@@ -7,15 +7,15 @@ import { ChartError, keepingLogger, refusingLoader } from './quiet-runtime.ts';
 import { measureTextOurselves, startIdsAnew } from './vega-text.ts';
 
 /**
- * Draws a chart as SVG markup: one named image, ids of its own, colours as CSS variables.
+ * Draws the curves of a chart as SVG markup: one named image, ids of its own, colors as CSS variables.
  *
- * @returns the markup, empty for a chart without data
+ * @returns the markup, empty for a chart without curves
  * @throws ChartError when the chart library warns of anything
  */
 export async function drawChart(chart: ChartView): Promise<string> {
-  if (chart.spec === null) return '';
-  const drawing = await drawSpec(chart.id, chart.spec);
-  return cleanDrawing(drawing, { id: chart.id, title: chart.title, description: chart.caption, tinted: chart.tinted });
+  if (chart.drawing?.kind !== 'plot') return '';
+  const drawing = await drawSpec(chart.id, chart.drawing.spec);
+  return cleanDrawing(drawing, { id: chart.id, title: chart.title, description: chart.caption });
 }
 
 async function drawSpec(id: string, spec: TopLevelSpec): Promise<string> {

@@ -10,8 +10,10 @@ export interface IntervalRow {
   readonly value: number;
   readonly low: number;
   readonly high: number;
-  /** Drawn as an open diamond under the line; null where there is none. */
+  /** Drawn as an open diamond; null where there is none. */
   readonly second: number | null;
+  /** The same figure of each offense of the archive, drawn as gray ticks. */
+  readonly others?: readonly number[];
 }
 
 /** A rule across all rows, such as zero or the chance level. */

@@ -1,7 +1,8 @@
 import type { TopLevelSpec } from 'vega-lite';
-import type { Layer } from './channel.ts';
-import { CHART_CONFIG, PAINT, tintOf } from './chart-config.ts';
-import { SIZE } from './row-layout.ts';
+import { CHART_CONFIG, PAINT, SIZE, tintOf } from './chart-config.ts';
+
+/** One layer of a layered chart. */
+type Layer = Extract<TopLevelSpec, { layer: unknown }>['layer'][number];
 
 /** A point of a curve: seconds after the snap, and the share of balls still held then. */
 export interface HeldPoint {
@@ -31,7 +32,7 @@ export function raceSpec(race: Race): TopLevelSpec {
   return {
     config: CHART_CONFIG,
     width: SIZE.plot,
-    height: 220,
+    height: SIZE.height,
     data: { values: [] },
     layer: [overlapLayer(race), ...race.curves.flatMap((curve) => curveLayers(curve, race)), ...arrivalLayers(race)],
   };

@@ -1,15 +1,22 @@
-/** Opens the folded part a link points into, and every folded part while the page is printed. */
+import { element } from './element.ts';
+
+/** Opens the folded part a link points into; adds a button that opens everything and prints it. */
 export function openForHashAndPrint(): void {
   addEventListener('hashchange', openTarget);
   openTarget();
-  let opened: HTMLDetailsElement[] = [];
-  addEventListener('beforeprint', () => {
-    opened = [...document.querySelectorAll('details')].filter((details) => !details.open);
-    for (const details of opened) details.open = true;
-  });
-  addEventListener('afterprint', () => {
-    for (const details of opened) details.open = false;
-  });
+  const button = element('button', { type: 'button' }, ['Print everything']);
+  button.addEventListener('click', printEverything);
+  const tools = document.getElementById('tools');
+  tools?.append(button);
+  if (tools) tools.hidden = false;
+}
+
+/** Closed parts stay off the paper; for this one print all of them are open. */
+function printEverything(): void {
+  const closed = [...document.querySelectorAll('details')].filter((details) => !details.open);
+  for (const details of closed) details.open = true;
+  print();
+  for (const details of closed) details.open = false;
 }
 
 function openTarget(): void {

@@ -7,7 +7,8 @@ const LONG_TABLE = 12;
 export function addRowSearch(): void {
   for (const table of document.querySelectorAll('table')) {
     const body = table.tBodies[0];
-    if (body !== undefined && body.rows.length >= LONG_TABLE) addSearch(table, body);
+    if (body !== undefined && body.rows.length >= LONG_TABLE && !table.classList.contains('grid'))
+      addSearch(table, body);
   }
 }
 

@@ -4,7 +4,7 @@ import { announce, element } from './element.ts';
 export function makeTablesSortable(): void {
   for (const table of document.querySelectorAll('table')) {
     const body = table.tBodies[0];
-    if (body !== undefined && body.rows.length > 1) addButtons(table, body);
+    if (body !== undefined && body.rows.length > 1 && isPlain(table)) addButtons(table, body);
   }
 }
 
@@ -33,4 +33,9 @@ function compare(a: HTMLTableCellElement | undefined, b: HTMLTableCellElement | 
   const second = b?.dataset['v'];
   if (first !== undefined && second !== undefined) return Number(first) - Number(second);
   return (a?.textContent ?? '').localeCompare(b?.textContent ?? '', 'en', { numeric: true });
+}
+
+/** A matrix keeps its order: down and distance is the order a coach reads in. */
+function isPlain(table: HTMLTableElement): boolean {
+  return !(table.classList.contains('mix') || table.classList.contains('grid'));
 }

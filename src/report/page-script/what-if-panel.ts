@@ -1,100 +1,85 @@
-import {
-  asForecast,
-  type SupposedScore,
-  type Supposition,
-  supposeScores,
-  type WhatIfModel,
-  type WhatIfSituation,
-} from '../what-if.ts';
+import { asForecast, type Supposition, supposeScores, type WhatIfModel, type WhatIfSituation } from '../what-if.ts';
 import { signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { announce, element } from './element.ts';
-import type { SituationChoice } from './situation-filter.ts';
 
-/** Fills the what-if panel: sliders for what they do, and the families ranked anew by the arithmetic of the plan. */
-export function fillWhatIf(choice: SituationChoice): void {
+/** Fills the what-if panel: a situation, sliders for what they do, and our calls ranked by the arithmetic of the plan. */
+export function fillWhatIf(): void {
   const place = document.getElementById('what-if');
   const text = place?.dataset['model'];
   if (place === null || text === undefined) return;
   const model = JSON.parse(text) as WhatIfModel;
-  const showSituation = (id: string) => {
-    const situation = model.situations.find((entry) => entry.id === (id === '' ? 'all' : id)) ?? model.situations[0];
-    if (situation !== undefined) place.replaceChildren(...panel(model, situation));
+  const body = element('div');
+  const select = element(
+    'select',
+    {},
+    model.situations.map(({ id, label }) => element('option', { value: id }, [label])),
+  );
+  const show = () => {
+    const situation = model.situations.find(({ id }) => id === select.value);
+    if (situation !== undefined) body.replaceChildren(...panel(model, situation));
   };
-  choice.onChange(showSituation);
-  showSituation('');
+  select.addEventListener('change', show);
+  place.replaceChildren(
+    element('h3', {}, ['What if?']),
+    element('p', {}, [EXPLAINED]),
+    element('label', {}, ['Situation ', select]),
+    body,
+  );
+  show();
   place.hidden = false;
 }
 
-interface Knob {
-  readonly key: keyof Supposition;
-  readonly label: string;
-}
+const EXPLAINED =
+  'Set what you think they will do; the rest keeps its proportions. At 100% trust the forecast rules; below that, part of the score assumes they have the answer.';
 
-const KNOBS: readonly Knob[] = [
+const KNOBS: readonly { readonly key: keyof Supposition; readonly label: string }[] = [
+  { key: 'run', label: 'Runs' },
   { key: 'screen', label: 'Screens' },
   { key: 'quick', label: 'Quick game' },
-  { key: 'backOut', label: 'Back gets out, of passes' },
   { key: 'trust', label: 'Trust in these shares' },
 ];
 
 function panel(model: WhatIfModel, situation: WhatIfSituation): readonly Node[] {
   const start = asForecast(model, situation);
-  const body = element('tbody');
   const state: { -readonly [Key in keyof Supposition]: Supposition[Key] } = { ...start };
-  const show = () => {
-    body.replaceChildren(...supposeScores(model, situation, state).map((score) => rankRow(score, model, situation)));
-  };
-  const knobs = KNOBS.filter(({ key }) => start[key] !== null).map(({ key, label }) =>
-    knob(label, start[key] ?? 0, (value) => {
-      state[key] = value;
+  const body = element('tbody');
+  const show = () => body.replaceChildren(...rankRows(model, situation, state));
+  const knobs = KNOBS.map(({ key, label }) =>
+    knob(label, start[key], (share) => {
+      state[key] = share;
       show();
       announce(`First now: ${body.rows[0]?.cells[0]?.textContent ?? ''}`);
     }),
   );
-  const reset = element('button', { type: 'button' }, ['Back to the forecast']);
+  const reset = element('button', { type: 'button' }, ['Back to the plan']);
   reset.addEventListener('click', () => {
     Object.assign(state, start);
     for (const each of knobs) each.set();
     show();
   });
   show();
-  return [
-    element('h3', { id: 'what-if-title' }, [`What if? ${situation.label}`]),
-    element('p', {}, [EXPLAINED]),
-    element('div', { class: 'knobs' }, [...knobs.map((each) => each.label), reset]),
-    element('table', { id: 'what-if-table' }, [caption(), heading(), body]),
-  ];
-}
-
-const EXPLAINED =
-  'Move a share to what you think they will do. The other answers keep their proportions. Trust below 100% mixes in their best answer against each family. The back moves the race and the trade’s marks for him.';
-
-function caption(): HTMLElement {
-  return element('caption', {}, ['The families under what you suppose']);
+  const caption = element('caption', {}, ['Our calls, if you are right']);
+  const table = element('table', { id: 'what-if-table' }, [caption, heading(), body]);
+  return [element('div', { class: 'knobs' }, [...knobs.map((each) => each.label), reset]), table];
 }
 
 function heading(): HTMLElement {
-  const titles = ['Family', 'Points saved per ten snaps', 'By the forecast', 'Somebody free, of passes'];
-  return element('thead', {}, [
-    element(
-      'tr',
-      {},
-      titles.map((title) => element('th', { scope: 'col' }, [title])),
-    ),
-  ]);
+  const titles = ['Call', 'Points saved per 10 snaps', 'As planned'];
+  const cells = titles.map((title, i) => element('th', { scope: 'col', class: i > 0 ? 'n' : null }, [title]));
+  return element('thead', {}, [element('tr', {}, cells)]);
 }
 
-function rankRow(score: SupposedScore, model: WhatIfModel, situation: WhatIfSituation): HTMLElement {
-  const before = supposeScores(model, situation, asForecast(model, situation)).find(
-    (entry) => entry.family === score.family,
-  );
-  return element('tr', { 'data-key': score.family }, [
-    element('th', { scope: 'row' }, [score.label]),
-    element('td', { class: 'n', 'data-v': String(score.points) }, [signed(score.points)]),
-    element('td', { class: 'n' }, [signed(before?.points ?? 0)]),
-    element('td', { class: 'n' }, [score.free === null ? 'cannot be told' : percent(score.free)]),
-  ]);
+function rankRows(model: WhatIfModel, situation: WhatIfSituation, state: Supposition): readonly HTMLElement[] {
+  const planned = supposeScores(model, situation, asForecast(model, situation));
+  return supposeScores(model, situation, state).map(({ call, points }) => {
+    const before = planned.find((entry) => entry.call === call)?.points ?? 0;
+    return element('tr', { 'data-key': call }, [
+      element('th', { scope: 'row' }, [call]),
+      element('td', { class: 'n' }, [signed(points)]),
+      element('td', { class: 'n' }, [signed(before)]),
+    ]);
+  });
 }
 
 interface KnobParts {
@@ -106,7 +91,7 @@ function knob(text: string, start: number, onMove: (share: number) => void): Kno
   const input = element('input', { type: 'range', min: '0', max: '100', step: '1' });
   const output = element('output');
   const write = () => {
-    output.textContent = `${input.value}%`;
+    output.textContent = percent(Number(input.value) / 100);
   };
   const set = () => {
     input.value = String(Math.round(start * 100));

@@ -1,20 +1,32 @@
-import type { Block, Chapter, ChartView } from '../view/block.ts';
+import type { Block, Chapter, ChartView, Drawing } from '../view/block.ts';
+import { gridMarkup } from './grid.ts';
 import { type Html, html, trusted } from './html.ts';
+import { stripsMarkup } from './strips.ts';
 import { tableMarkup } from './table.ts';
 
-/** Draws a chart as SVG markup; handed in so that the page knows no chart library. */
-export type DrawChart = (chart: ChartView) => Promise<string>;
-
-/** A chapter as a section; charts are drawn one after the other so that the bytes never depend on timing. */
-export async function chapterMarkup(chapter: Chapter, draw: DrawChart): Promise<Html> {
-  const parts: Html[] = [];
-  for (const block of chapter.blocks) parts.push(await blockMarkup(block, draw));
-  return html`<section id="${chapter.id}" aria-labelledby="${chapter.id}-title">
-<h2 id="${chapter.id}-title"><a href="#${chapter.id}">${chapter.title}</a></h2>
-${parts}</section>\n`;
+/** How chapters are written out. */
+export interface ChapterMode {
+  /** Draws curves as SVG markup; handed in so that the page knows no chart library. */
+  readonly draw: (chart: ChartView) => Promise<string>;
+  /** Whether folded parts start open, as for printing everything. */
+  readonly folds: 'closed' | 'open';
 }
 
-async function blockMarkup(block: Block, draw: DrawChart): Promise<Html> {
+/** A chapter as a section; charts are drawn one after the other so that the bytes never depend on timing. */
+export async function chapterMarkup(chapter: Chapter, mode: ChapterMode): Promise<Html> {
+  return html`<section id="${chapter.id}" aria-labelledby="${chapter.id}-title">
+<h2 id="${chapter.id}-title"><a href="#${chapter.id}">${chapter.title}</a></h2>
+${await blocksMarkup(chapter.blocks, mode)}</section>\n`;
+}
+
+/** Blocks one after the other. */
+export async function blocksMarkup(blocks: readonly Block[], mode: ChapterMode): Promise<Html> {
+  const parts: Html[] = [];
+  for (const block of blocks) parts.push(await blockMarkup(block, mode));
+  return html`${parts}`;
+}
+
+async function blockMarkup(block: Block, mode: ChapterMode): Promise<Html> {
   switch (block.kind) {
     case 'prose':
       return block.html;
@@ -23,25 +35,37 @@ async function blockMarkup(block: Block, draw: DrawChart): Promise<Html> {
     case 'table':
       return tableMarkup(block.table);
     case 'folded':
-      return foldedMarkup(block.summary, tableMarkup(block.table));
+      return foldedMarkup(block.summary, await blocksMarkup(block.blocks, mode), mode);
     case 'chart':
-      return figureMarkup(block.chart, await draw(block.chart));
+      return figureMarkup(block.chart, mode);
     default:
       return block satisfies never;
   }
 }
 
-function figureMarkup(chart: ChartView, svg: string): Html {
+async function figureMarkup(chart: ChartView, mode: ChapterMode): Promise<Html> {
   const drawing =
-    chart.spec === null
+    chart.drawing === null
       ? html`<p class="none">${chart.empty}</p>`
-      : html`<div class="scroll drawing" tabindex="0" role="region" aria-label="Chart: ${chart.title}">${trusted(svg)}</div>
-<figcaption>${chart.caption}</figcaption>`;
+      : html`${await drawingMarkup(chart, chart.drawing, mode)}<figcaption>${chart.caption}</figcaption>`;
   return html`<figure id="${chart.id}"><h3 class="finding">${chart.title}</h3>
 ${drawing}
-${foldedMarkup('The numbers as a table', tableMarkup(chart.table))}</figure>\n`;
+${foldedMarkup('Table', tableMarkup(chart.table), mode)}</figure>\n`;
 }
 
-function foldedMarkup(summary: string, body: Html): Html {
-  return html`<details><summary>${summary}</summary>${body}</details>\n`;
+async function drawingMarkup(chart: ChartView, drawing: Drawing, mode: ChapterMode): Promise<Html> {
+  switch (drawing.kind) {
+    case 'strips':
+      return stripsMarkup(drawing.rows, drawing.axis);
+    case 'grid':
+      return gridMarkup(drawing.grid, chart.title);
+    case 'plot':
+      return html`<div class="drawing">${trusted(await mode.draw(chart))}</div>`;
+    default:
+      return drawing satisfies never;
+  }
+}
+
+function foldedMarkup(summary: string, body: Html, { folds }: ChapterMode): Html {
+  return html`<details${folds === 'open' ? trusted(' open') : null}><summary>${summary}</summary>${body}</details>\n`;
 }

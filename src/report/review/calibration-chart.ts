@@ -1,6 +1,5 @@
 import type { CalibrationBin } from '../../pressure/review/season-calibration.ts';
 import type { IntervalRow } from '../chart/interval-row.ts';
-import { intervalSpec } from '../chart/interval-spec.ts';
 import { shareRow } from '../chart/share-row.ts';
 import type { ChartView } from '../view/block.ts';
 import { numberCell, numbers, shareCell, type TableView, words } from '../view/table-view.ts';
@@ -13,9 +12,8 @@ export function calibrationChart(bins: readonly CalibrationBin[]): ChartView {
     id: 'calibration',
     title: titleOf(bins),
     caption: 'Dot: how often it came, with its 95% interval. Open diamond: what was forecast on average.',
-    spec: rows.some(({ state }) => state !== 'none') ? intervalSpec(rows, AXIS) : null,
+    drawing: rows.some(({ state }) => state !== 'none') ? { kind: 'strips', rows: rows, axis: AXIS } : null,
     empty: 'No forecast of a yes or no was charted, so nothing is drawn.',
-    tinted: 'plain',
     table: tableOf(bins),
   };
 }

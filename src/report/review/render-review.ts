@@ -6,14 +6,15 @@ import { type Html, html } from '../page/html.ts';
 import { INVENTED } from '../page/masthead.ts';
 import { REPORT_STYLE } from '../page/report-style.ts';
 import { archiveTable, archiveUseTable } from '../view/archive-table.ts';
-import type { Chapter } from '../view/block.ts';
+import { type Chapter, foldedTables } from '../view/block.ts';
 import { countTable, gradeTable, scoreTable, tellTable } from './review-table.ts';
 import { ONE_GAME, reviewSentences } from './review-words.ts';
 
 /** Monday's review as one HTML file: no script, no outside reference, the same bytes for the same review. */
 export async function renderReview(review: Review): Promise<string> {
   const sections: Html[] = [];
-  for (const chapter of chapters(review)) sections.push(await chapterMarkup(chapter, drawChart));
+  for (const chapter of chapters(review))
+    sections.push(await chapterMarkup(chapter, { draw: drawChart, folds: 'closed' }));
   const body = html`<header class="top"><h1>Review: <bdi>${review.opponent}</bdi></h1>
 <p class="meta"><bdi>${review.us}</bdi> · ${review.week} · ${review.date} · version ${review.version}</p>
 ${review.invented ? INVENTED : null}</header>
@@ -32,7 +33,7 @@ function chapters(review: Review): readonly Chapter[] {
       short: 'Forecast',
       blocks: [
         { kind: 'table', table: scoreTable(review.scores) },
-        { kind: 'folded', summary: 'Every count with its ranges', table: countTable(review.counts) },
+        foldedTables('Every count with its ranges', countTable(review.counts)),
         { kind: 'table', table: tellTable(review.tells) },
       ],
     },
@@ -44,7 +45,7 @@ function chapters(review: Review): readonly Chapter[] {
       blocks: [
         { kind: 'prose', html: html`<p>${archiveWords(review)}</p>` },
         { kind: 'table', table: archiveUseTable(review.archive) },
-        { kind: 'folded', summary: 'Whose snaps they are', table: archiveTable(review.archive) },
+        foldedTables('Whose snaps they are', archiveTable(review.archive)),
       ],
     },
   ];

@@ -15,7 +15,8 @@ import { seasonSentences } from './season-words.ts';
 /** The season page as one HTML file; the same reviews give the same bytes. */
 export async function renderSeason(season: Season, reviews: readonly Review[]): Promise<string> {
   const sections: Html[] = [];
-  for (const chapter of chapters(season, reviews)) sections.push(await chapterMarkup(chapter, drawChart));
+  for (const chapter of chapters(season, reviews))
+    sections.push(await chapterMarkup(chapter, { draw: drawChart, folds: 'closed' }));
   const body = html`<header class="top"><h1>Season so far: <bdi>${season.us}</bdi></h1>
 <p class="meta">${season.games.map(({ week, opponent, snaps }) => `${week} ${opponent}, ${snaps} snaps`).join(' · ')}</p>
 ${season.invented ? INVENTED : null}</header>

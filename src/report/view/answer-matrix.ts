@@ -1,7 +1,6 @@
 import type { Forecast } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { Grid } from '../chart/matrix-grid.ts';
-import { matrixSpec } from '../chart/matrix-spec.ts';
 import { answerLabel } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
 import { ALL_SITUATIONS, situationLabel } from '../words/situation-label.ts';
@@ -16,10 +15,9 @@ export function answerMatrix(plan: WeekPlan): ChartView {
     id: 'answers-by-situation',
     title: matrixTitle(plan),
     caption:
-      'Forecast share of each answer, in percent. A stronger tint is more often. Hatched: no such snap on their film; the number then comes from elsewhere.',
-    spec: cells.length === 0 ? null : matrixSpec(answerGrid(plan, cells)),
-    empty: 'No situation was forecast, so nothing is drawn.',
-    tinted: 'tinted',
+      'What to expect of 100 snaps. A stronger tint is more often. Situations without a snap on film are left out.',
+    drawing: cells.every(({ ownSnaps }) => ownSnaps === 0) ? null : { kind: 'grid', grid: answerGrid(plan, cells) },
+    empty: 'Their answers are not charted by situation, so nothing is drawn.',
     table: forecastTable(plan, cells, TABLE_NAME),
   };
 }
@@ -32,15 +30,17 @@ export function matrixCells(plan: WeekPlan): readonly Forecast[] {
 }
 
 function answerGrid(plan: WeekPlan, cells: readonly Forecast[]): Grid {
-  const rows = cells.map((cell) => ({
-    label: situationLabel(plan, cell.situation),
-    note: snapNote(cell),
-    cells: cell.classes.map((entry) => ({
-      text: percent(entry.share),
-      strength: entry.share / DARKEST_SHARE,
-      state: cell.ownSnaps === 0 ? ('none' as const) : ('filled' as const),
-    })),
-  }));
+  const rows = cells
+    .filter(({ ownSnaps }) => ownSnaps > 0)
+    .map((cell) => ({
+      label: situationLabel(plan, cell.situation),
+      note: snapNote(cell),
+      cells: cell.classes.map((entry) => ({
+        text: percent(entry.share),
+        strength: entry.share / DARKEST_SHARE,
+        state: 'filled' as const,
+      })),
+    }));
   return { columns: cells[0]?.classes.map((entry) => answerLabel(entry.name)) ?? [], noteTitle: 'Snaps on film', rows };
 }
 
@@ -48,17 +48,17 @@ function answerGrid(plan: WeekPlan, cells: readonly Forecast[]): Grid {
 const DARKEST_SHARE = 0.45;
 
 function snapNote(cell: Forecast): string {
-  if (cell.ownSnaps === 0) return 'no snaps';
   return cell.thin ? `${cell.ownSnaps}, thin` : String(cell.ownSnaps);
 }
 
 function matrixTitle(plan: WeekPlan): string {
   const cells = matrixCells(plan);
-  if (cells.every(({ ownSnaps }) => ownSnaps === 0)) return 'Answers by situation, none of them told by this film';
+  if (cells.every(({ ownSnaps }) => ownSnaps === 0)) return 'What they do by situation is not charted';
   if (!cells.some(({ classes }) => classes.some(({ name }) => name === 'screen'))) return 'Run or pass by situation';
   const screens = cells
+    .filter(({ thin }) => !thin)
     .map((cell) => ({ cell, share: cell.classes.find((entry) => entry.name === 'screen')?.share ?? 0 }))
     .sort((a, b) => b.share - a.share)[0];
   if (screens === undefined) return 'Answers by situation';
-  return `Screens are likeliest on ${situationLabel(plan, screens.cell.situation)}: ${percent(screens.share)} of snaps`;
+  return `Most screens on ${situationLabel(plan, screens.cell.situation)}: ${percent(screens.share)} of snaps`;
 }

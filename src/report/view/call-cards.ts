@@ -6,20 +6,22 @@ import { fieldDrawing } from '../field/field-drawing.ts';
 import { roleLetters } from '../field/role-letters.ts';
 import { type Html, html } from '../page/html.ts';
 import { familyLabel } from '../words/label.ts';
+import { SIDE_WORDS } from '../words/side-words.ts';
 import { coverWords, rushWords } from './call-words.ts';
-import { calledMostOn } from './carry-table.ts';
+import { calledMostOn } from './called-on.ts';
+import { type TableView, textCell, words } from './table-view.ts';
 
-/** The calls of the menu as cards: a field drawing, who rushes, who covers, and the coaching points. */
+/** The calls of the menu as cards: a field drawing, where it is called, the coaching points. */
 export function callCards(plan: WeekPlan, library: CallLibrary, calls: readonly MenuCall[]): Html {
   const cards = calls.map((menuCall) => {
     const call = library.calls.find((entry) => entry.name === menuCall.call);
     return call === undefined ? html`` : callCard(plan, library, { menuCall, call });
   });
-  return html`<p>${KEY} ${lettersLine(library)}</p>\n<div class="cards">${cards}</div>\n`;
+  return html`<div class="cards">${cards}</div>\n<p class="small">${KEY} ${lettersLine(library)}</p>\n`;
 }
 
 const KEY =
-  'Drawn from behind the offense with the ball on the left hash, so the field side is at the right. Filled disc and arrow: rushes. Dashed arrow: only when the back stays in. Small hook: peels with the back. Open disc with a dashed line to a bar: drops to that zone. Dotted line to a ring: has that man.';
+  'Seen from behind the offense, ball on the left hash, field to the right. Filled disc and arrow: rushes; dashed arrow: only if the back stays in; hook: peels with the back. Open disc: drops to the bar, or has the man in the ring.';
 
 interface CardOf {
   readonly menuCall: MenuCall;
@@ -30,19 +32,35 @@ function callCard(plan: WeekPlan, library: CallLibrary, { menuCall, call }: Card
   const picture = callPicture(library, call);
   const rush = rushWords(library, call);
   const cover = coverWords(library, call);
-  const words = `${call.name}, sent from the ${picture.sentFrom}. Rush: ${rush}. Cover: ${cover}.`;
-  return html`<div class="card"><h4><bdi>${call.name}</bdi>: ${familyLabel(call.family).toLowerCase()}, ${call.coverage}</h4>
-${fieldDrawing(picture, library.level, words)}
-<p><b>Rush</b> ${rush}.</p><p><b>Cover</b> ${cover}.</p><p><b>Call it on</b> ${calledMostOn(plan, menuCall)}.</p>${pointsLine(call)}</div>\n`;
+  const shown = `${call.name}, sent from the ${picture.sentFrom}. Rush: ${rush}. Cover: ${cover}.`;
+  return html`<div class="card"><h3><bdi>${call.name}</bdi> ▸ ${SIDE_WORDS[call.sent_from]}</h3>
+${fieldDrawing(picture, library.level, shown)}
+<p>${familyLabel(call.family)}, ${call.coverage}. ${calledMostOn(plan, menuCall)}.${pointWords(call)}</p></div>\n`;
 }
 
-function pointsLine({ rules, sent_from }: Call): Html {
-  const side = sent_from === 'either' ? 'either side' : `the ${sent_from.replaceAll('_', ' ')} side`;
-  const points = rules.length === 0 ? '' : ` ${rules.join('; ')}.`;
-  return html`<p><b>Sent from</b> ${side}.${points === '' ? null : html`<b> Points</b>`}${points === '' ? null : html` ${points.trim()}`}</p>`;
+function pointWords({ rules }: Call): Html | null {
+  return rules.length === 0 ? null : html` <b>${rules.join('; ')}.</b>`;
 }
 
 function lettersLine(library: CallLibrary): string {
   const letters = roleLetters(library.roles);
   return `${library.roles.map((role) => `${letters.get(role.id) ?? ''} ${role.title}`).join(', ')}.`;
+}
+
+/** Who rushes where and who covers what, call by call. */
+export function whoDoesWhatTable(library: CallLibrary, calls: readonly MenuCall[]): TableView {
+  const names = new Set(calls.map(({ call }) => call));
+  return {
+    id: 'who-does-what',
+    caption: 'Who does what',
+    columns: [words('Call'), words('Rush'), words('Cover')],
+    rows: library.calls
+      .filter(({ name }) => names.has(name))
+      .map((call) => ({
+        name: call.name,
+        cells: [textCell(rushWords(library, call)), textCell(coverWords(library, call))],
+      })),
+    empty: 'no call is carried',
+    phone: 'cards',
+  };
 }

@@ -1,24 +1,22 @@
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { FamilyScore } from '../../pressure/score/score-result.ts';
 import type { IntervalAxis, IntervalRow } from '../chart/interval-row.ts';
-import { intervalSpec } from '../chart/interval-spec.ts';
 import { familyLabel } from '../words/label.ts';
 import { signed } from '../words/number-words.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
 import type { ChartView } from './block.ts';
 import { byMean, familyTable, standingWords } from './family-table.ts';
 
-/** The families over all situations with 80% intervals, and whether points can tell each from the best. */
+/** The families over all situations with 80% intervals and whether points can tell each from the best. */
 export function familyChart(plan: WeekPlan): ChartView {
   const scores = plan.scores.families.filter((score) => score.situation === ALL_SITUATIONS);
   return {
     id: 'families-overall',
     title: familyTitle(byMean(scores)),
     caption:
-      'Dot: points saved per ten snaps against the base, with its 80% interval. Right of zero helps us. At the right: whether points can tell it from the best.',
-    spec: scores.length === 0 ? null : intervalSpec(byMean(scores).map(familyRow), axisOf(scores)),
+      'Dot: points saved per 10 snaps against the base; the bar holds the true figure 80 times in 100. Right of zero helps us. At the right: whether points can tell it from the best.',
+    drawing: scores.length === 0 ? null : { kind: 'strips', rows: byMean(scores).map(familyRow), axis: axisOf(scores) },
     empty: 'No family was scored, so nothing is drawn.',
-    tinted: 'plain',
     table: familyTable(scores),
   };
 }

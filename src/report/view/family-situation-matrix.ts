@@ -1,7 +1,6 @@
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { FamilyScore } from '../../pressure/score/score-result.ts';
 import type { Grid, GridCell } from '../chart/matrix-grid.ts';
-import { matrixSpec } from '../chart/matrix-spec.ts';
 import { familyLabel } from '../words/label.ts';
 import { fixed, signed } from '../words/number-words.ts';
 import { ALL_SITUATIONS, planSituations, situationLabel } from '../words/situation-label.ts';
@@ -16,9 +15,8 @@ export function familySituationMatrix(plan: WeekPlan): ChartView {
     title: matrixTitle(plan, scores),
     caption:
       'Points saved per ten snaps against the base. A stronger tint helps more. An asterisk: ahead of the base beyond its 80% interval.',
-    spec: scores.length === 0 ? null : matrixSpec(familyGrid(plan, scores)),
+    drawing: scores.length === 0 ? null : { kind: 'grid', grid: familyGrid(plan, scores) },
     empty: 'No family was scored by situation, so nothing is drawn.',
-    tinted: 'tinted',
     table: familySituationTable(plan, scores),
   };
 }

@@ -3,7 +3,7 @@ import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { OwnFilmChapter } from '../../pressure/self-scout/result.ts';
 import { counted, signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
-import { shareWords } from '../words/share-words.ts';
+import { shareWithInterval } from '../words/share-words.ts';
 import { numberCell, numbers, type TableView, textCell, words } from './table-view.ts';
 
 /** From our film to the menu and back: what a reader guesses, the cap, the swaps, and how he fares on this week's plan. */
@@ -24,7 +24,7 @@ export function loopTable(plan: WeekPlan, film: OwnFilmChapter): TableView {
 
 function filmWords({ guesses }: OwnFilmChapter): string {
   const path = guesses.find(({ knows }) => knows === 'the path');
-  return path === undefined ? 'too little film to tell' : `he is right on ${shareWords(path.share)}`;
+  return path === undefined ? 'too little film to tell' : `he is right on ${shareWithInterval(path.share)}`;
 }
 
 function swapWords({ remedy }: OwnFilmChapter): string {

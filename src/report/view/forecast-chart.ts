@@ -1,10 +1,9 @@
 import type { Forecast, ForecastClass } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { IntervalRow } from '../chart/interval-row.ts';
-import { intervalSpec } from '../chart/interval-spec.ts';
-import { answerLabel } from '../words/label.ts';
+import { answerInSentence, answerLabel } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
-import { countWords } from '../words/share-words.ts';
+import { shareWords } from '../words/share-words.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
 import type { ChartView } from './block.ts';
 import { forecastTable } from './forecast-table.ts';
@@ -17,24 +16,23 @@ export function forecastChart(plan: WeekPlan): ChartView {
   return {
     id: 'forecast-overall',
     title: forecastTitle(plan),
-    caption: 'Filled dot: forecast for Friday with its 95% interval. Open diamond: the plain share on film.',
-    spec: rows.length === 0 ? null : intervalSpec(rows, AXIS),
+    caption: 'Dot: what we expect, with the range of their long run. Open diamond: the plain share on film.',
+    drawing: rows.length === 0 ? null : { kind: 'strips', rows: rows, axis: AXIS },
     empty: 'No answer was charted, so nothing is drawn.',
-    tinted: 'plain',
     table: forecastTable(plan, overall === undefined ? [] : [overall], TABLE_NAME),
   };
 }
 
 const TABLE_NAME = { id: 'forecast-overall-table', caption: 'What they do with the ball, over all situations' };
 
-const AXIS = { title: 'Share of their snaps', domain: [0, 1], format: 'percent', reference: null } as const;
+const AXIS = { title: 'of their snaps', domain: [0, 1], format: 'percent', reference: null } as const;
 
 function forecastRow(entry: ForecastClass, thin: boolean): IntervalRow {
   const { name, share, low, high, film } = entry;
   return {
     id: name,
     label: answerLabel(name),
-    note: `${percent(share)} forecast, film ${countWords(film)}`,
+    note: `${percent(share)}; film ${shareWords(film)}`,
     state: thin ? 'thin' : 'solid',
     value: share,
     low,
@@ -48,10 +46,10 @@ function forecastTitle(plan: WeekPlan): string {
   const [first, second] = [...(overall?.classes ?? [])].sort((a, b) => b.share - a.share);
   if (overall === undefined || first === undefined || second === undefined) return 'What they do with the ball';
   if (overall.ownSnaps === 0) return notTold(overall);
-  return `Expect ${answerLabel(first.name).toLowerCase()} on ${percent(first.share)} of snaps, then ${answerLabel(second.name).toLowerCase()} on ${percent(second.share)}`;
+  return `Expect ${answerInSentence(first.name)} on ${percent(first.share)} of snaps, then ${answerInSentence(second.name)} on ${percent(second.share)}`;
 }
 
 function notTold({ mostlyFrom }: Forecast): string {
-  const instead = mostlyFrom === 'the archive' ? 'other offenses stand in for them' : 'how they pass is not known';
-  return `Their answers cannot be told from this film: ${instead}`;
+  const instead = mostlyFrom === 'the archive' ? 'these are the other offenses’ shares' : 'how they pass is not known';
+  return `What kind of play they call is not charted: ${instead}`;
 }

@@ -1,55 +1,63 @@
 import type { GuessRate, OwnFilmChapter } from '../../pressure/self-scout/result.ts';
 import type { IntervalAxis } from '../chart/interval-row.ts';
-import { intervalSpec } from '../chart/interval-spec.ts';
 import { shareRow } from '../chart/share-row.ts';
 import { fixed } from '../words/number-words.ts';
 import { percent, percentRange } from '../words/percent.ts';
+import { shareWords } from '../words/share-words.ts';
 import type { ChartView } from './block.ts';
 import { numbers, shareCell, type TableView, textCell, words } from './table-view.ts';
 
 /** How often a reader of our film guesses the coverage, by what he knows, against guessing blind. */
 export function guessChart(film: OwnFilmChapter): ChartView {
-  const rows = film.guesses.map(({ knows, share }) => shareRow(knows, `He knows ${knows}`, share));
+  const rows = film.guesses.map(({ knows, share }) => shareRow(knows, KNOWS[knows], share));
   return {
     id: 'guess-rates',
     title: guessTitle(film),
-    caption: 'Dot: share of coverages guessed right with its 95% interval. Dashed rule: guessing blind.',
-    spec: rows.some((row) => row.state !== 'none') ? intervalSpec(rows, axisOf(film)) : null,
-    empty: 'Nothing could be guessed, so nothing is drawn.',
-    tinted: 'plain',
+    caption:
+      'How often an opponent who broke down our other games calls the coverage right, by what he sees. The bar is the range of the long run.',
+    drawing: rows.some((row) => row.state !== 'none') ? { kind: 'strips', rows: rows, axis: axisOf(film) } : null,
+    empty: 'Too few of our pressures are charted, so nothing is drawn.',
     table: guessTable(film),
   };
 }
 
+/** What an opponent goes by, as the page says it. */
+const KNOWS: Readonly<Record<GuessRate['knows'], string>> = {
+  nothing: 'Nothing: a blind guess',
+  'the situation': 'The situation',
+  'the path': 'The path',
+  'the path and the situation': 'Path and situation',
+};
+
 function axisOf(film: OwnFilmChapter): IntervalAxis {
   const blind = blindShare(film);
   const reference = blind === null ? null : { at: blind, label: `blind ${percent(blind)}` };
-  return { title: 'Coverages guessed right, on games not seen before', domain: [0, 1], format: 'percent', reference };
+  return { title: 'coverages called right', domain: [0, 1], format: 'percent', reference };
 }
 
 function guessTitle({ guesses }: OwnFilmChapter): string {
   const path = guesses.find((guess) => guess.knows === 'the path')?.share;
   const blind = guesses.find((guess) => guess.knows === 'nothing')?.share;
   if (path === undefined || path.estimate === null || blind === undefined || blind.estimate === null) {
-    return 'How well a reader of our film guesses';
+    return 'What our film gives away';
   }
-  return `Who knows our path guesses the coverage right on ${path.count} of ${path.trials}; blind it is ${blind.count} of ${blind.trials}`;
+  return `Anyone who sees our path calls the coverage on ${shareWords(path)}; a blind guess gets ${blind.count}`;
 }
 
 function guessTable(film: OwnFilmChapter): TableView {
   return {
     id: 'guess-rates-table',
-    caption: 'How often the coverage is guessed right',
-    columns: [words('He knows'), numbers('Right'), words('From game to game'), words('More than blind')],
+    caption: 'How often the coverage is called right',
+    columns: [words('He sees'), numbers('Right'), words('From game to game'), words('More than blind')],
     rows: film.guesses.map((guess) => ({
-      name: guess.knows,
+      name: KNOWS[guess.knows],
       cells: [
         shareCell(guess.share),
         textCell(guess.byGame === null ? 'under four games' : percentRange(guess.byGame.low, guess.byGame.high)),
         textCell(gainWords(guess)),
       ],
     })),
-    empty: 'nothing could be guessed',
+    empty: 'too few pressures charted',
   };
 }
 
@@ -57,7 +65,7 @@ function gainWords({ knows, gain }: GuessRate): string {
   if (knows === 'nothing') return '';
   if (gain === null) return 'under four games';
   const [low, high] = [gain.low, gain.high].map((value) => `${fixed(100 * value, 0)}`);
-  return `${signedPoints(gain.difference)} points in a hundred (${low} to ${high})`;
+  return `${signedPoints(gain.difference)} points (${low} to ${high})`;
 }
 
 function signedPoints(difference: number): string {

@@ -1,8 +1,7 @@
 import type { OwnFilmChapter } from '../../pressure/self-scout/result.ts';
 import type { Grid } from '../chart/matrix-grid.ts';
-import { matrixSpec } from '../chart/matrix-spec.ts';
 import { capital } from '../words/label.ts';
-import { isThin } from '../words/share-words.ts';
+import { isThin, shareWords } from '../words/share-words.ts';
 import type { ChartView } from './block.ts';
 import { blindWords } from './guess-chart.ts';
 import { numberCell, numbers, shareCell, type TableView, thinMark, words } from './table-view.ts';
@@ -12,10 +11,9 @@ export function pairingChart(film: OwnFilmChapter): ChartView {
   return {
     id: 'our-pairings',
     title: pairingTitle(film),
-    caption: `Snaps of each coverage behind each path. A stronger tint is a larger share of the path. A blind guess is right ${blindWords(film)} of the time.`,
-    spec: film.pairings.length === 0 ? null : matrixSpec(pairingGrid(film)),
+    caption: `Snaps of each coverage behind each path. A stronger tint is a larger share of the path. A blind guess is right on ${blindWords(film)}.`,
+    drawing: film.pairings.length === 0 ? null : { kind: 'grid', grid: pairingGrid(film) },
     empty: 'No path was charted with its coverage, so nothing is drawn.',
-    tinted: 'tinted',
     table: pairingTable(film),
   };
 }
@@ -33,7 +31,7 @@ function pairingGrid(film: OwnFilmChapter): Grid {
     cells: coverages.map((coverage) => {
       const share = pairing.coverages.find((entry) => entry.coverage === coverage)?.share;
       const count = share?.count ?? 0;
-      return { text: count === 0 ? 'never' : String(count), strength: share?.estimate ?? 0, state: 'filled' as const };
+      return { text: String(count), strength: share?.estimate ?? 0, state: 'filled' as const };
     }),
   }));
   return { columns: coverages, noteTitle: 'Snaps of the path', rows };
@@ -45,7 +43,7 @@ function pairingTitle({ pairings }: OwnFilmChapter): string {
     .filter((entry) => entry.share.estimate !== null && !isThin(entry.share))
     .sort((a, b) => (b.share.estimate ?? 0) - (a.share.estimate ?? 0))[0];
   if (worst === undefined) return 'Path to coverage on our film';
-  return `${capital(worst.path)} was followed by ${worst.coverage} on ${worst.share.count} of ${worst.share.trials} snaps`;
+  return `${capital(worst.path)}: ${worst.coverage} behind it on ${shareWords(worst.share)}`;
 }
 
 function pairingTable(film: OwnFilmChapter): TableView {

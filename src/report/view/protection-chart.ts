@@ -1,10 +1,9 @@
 import type { ProtectionMix } from '../../pressure/protection/protection-result.ts';
 import type { Share } from '../../stats/share.ts';
-import { intervalSpec } from '../chart/interval-spec.ts';
 import { shareRow } from '../chart/share-row.ts';
-import { plainWords } from '../words/label.ts';
-import { percent } from '../words/percent.ts';
-import { isThin } from '../words/share-words.ts';
+import { capital, plainWords } from '../words/label.ts';
+import { isThin, shareWords } from '../words/share-words.ts';
+import { BACK_JOBS } from '../words/why-words.ts';
 import type { ChartView } from './block.ts';
 import { numbers, shareCell, type TableView, textCell, thinMark, words } from './table-view.ts';
 
@@ -22,10 +21,11 @@ export function protectionChart(mix: ProtectionMix): ChartView {
     id: 'protection-habits',
     title: habitTitle(mix),
     caption:
-      'Dot: share on film with its 95% interval. Open dot and dashed line: fewer than 20 snaps. Hatched: never charted.',
-    spec: habits.some((habit) => habit.share.trials > 0) ? intervalSpec(habits.map(habitRow), AXIS) : null,
-    empty: 'Protection was not charted, so nothing is drawn.',
-    tinted: 'plain',
+      'Dot: on film; the bar is the range of the long run. Open dot and dashed bar: under 20 snaps. Hatched: not charted.',
+    drawing: habits.some((habit) => habit.share.trials > 0)
+      ? { kind: 'strips', rows: habits.map(habitRow), axis: AXIS }
+      : null,
+    empty: 'Protection is not charted, so nothing is drawn.',
     table: habitTable(habits),
   };
 }
@@ -37,12 +37,16 @@ export function protectionHabits(mix: ProtectionMix): readonly ProtectionHabit[]
     { group: 'Slide', name: 'Slide to the back', share: mix.slideToBack },
     { group: 'Slide', name: 'Slide to the field', share: mix.slideToField },
     { group: 'Slide', name: 'Slide to the strength', share: mix.slideToStrength },
-    ...mix.backJobs.map(({ job, share }) => ({ group: 'Back', name: `Back ${plainWords(job).toLowerCase()}`, share })),
+    ...mix.backJobs.map(({ job, share }) => ({
+      group: 'Back',
+      name: capital(BACK_JOBS[job] ?? plainWords(job)),
+      share,
+    })),
   ];
 }
 
 const AXIS = {
-  title: 'Share of the passes on which it was charted',
+  title: 'of passes on which it was charted',
   domain: [0, 1],
   format: 'percent',
   reference: null,
@@ -54,8 +58,8 @@ function habitRow({ name, share }: ProtectionHabit) {
 
 function habitTitle({ backJobs }: ProtectionMix): string {
   const blocks = backJobs.find((entry) => entry.job === 'blocks')?.share;
-  if (blocks === undefined || blocks.estimate === null) return "The back's job was not charted";
-  return `The back stays in to block on ${blocks.count} of ${blocks.trials} charted passes (${percent(blocks.estimate)})`;
+  if (blocks === undefined || blocks.estimate === null) return 'What the back does on a pass is not charted';
+  return `The back stays in to block on ${shareWords(blocks)} of their charted passes`;
 }
 
 function habitTable(habits: readonly ProtectionHabit[]): TableView {

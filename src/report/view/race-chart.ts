@@ -1,7 +1,6 @@
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { RaceLine } from '../../pressure/protection/protection-result.ts';
 import type { IntervalRow } from '../chart/interval-row.ts';
-import { intervalSpec } from '../chart/interval-spec.ts';
 import { answerLabel } from '../words/label.ts';
 import { fixed } from '../words/number-words.ts';
 import { percent, percentRange } from '../words/percent.ts';
@@ -18,9 +17,8 @@ export function raceChart(plan: WeekPlan): ChartView {
     title: raceTitle(carried),
     caption:
       'Dot: chance that a rusher is home before a dropback throw, with its 80% interval. Open diamond: the same call against an average offense.',
-    spec: lines.length === 0 ? null : intervalSpec(lines.map(raceMark), AXIS),
+    drawing: lines.length === 0 ? null : { kind: 'strips', rows: lines.map(raceMark), axis: AXIS },
     empty: 'No call was raced, so nothing is drawn.',
-    tinted: 'plain',
     table: raceTable(carried),
   };
 }

@@ -20,9 +20,8 @@ export function raceCurveChart(plan: WeekPlan): ChartView {
     title: curveTitle(best),
     caption:
       'Curves: share of balls still held, on a dropback (solid) and on the quick game (dashed). Rule: half of the time the first man is there by then. Tinted: dropbacks on which the ball is still held when he is.',
-    spec: best === undefined || curves.length === 0 ? null : raceSpec(raceOf(best, curves)),
+    drawing: best === undefined || curves.length === 0 ? null : { kind: 'plot', spec: raceSpec(raceOf(best, curves)) },
     empty: 'No call was raced against their dropback, so nothing is drawn.',
-    tinted: 'tinted',
     table: releaseTable(release),
   };
 }

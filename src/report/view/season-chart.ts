@@ -2,7 +2,6 @@ import type { Target } from '../../pressure/forecast/forecast-result.ts';
 import type { CountCheck } from '../../pressure/review/count-range.ts';
 import type { Review } from '../../pressure/review/review.ts';
 import type { IntervalRow } from '../chart/interval-row.ts';
-import { intervalSpec } from '../chart/interval-spec.ts';
 import { counted } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import type { ChartView } from './block.ts';
@@ -28,9 +27,8 @@ export function seasonChart(reviews: readonly Review[]): ChartView {
     title: titleOf(drawn, reviews.length),
     caption:
       'Filled dot: Sunday’s forecast with the 95% range for as many snaps as came. Open diamond: what came. Under 20 snaps the line is dashed.',
-    spec: drawn.length === 0 ? null : intervalSpec(drawn.map(rowOf), AXIS),
+    drawing: drawn.length === 0 ? null : { kind: 'strips', rows: drawn.map(rowOf), axis: AXIS },
     empty: 'No finished game has been reviewed yet, so nothing is drawn.',
-    tinted: 'plain',
     table: tableOf(drawn),
   };
 }

@@ -1,5 +1,5 @@
 import type { Share } from '../../stats/share.ts';
-import { isThin, shareWords } from '../words/share-words.ts';
+import { isThin, shareWithInterval } from '../words/share-words.ts';
 
 /** One cell: what is written, and the number it sorts by where it has one. */
 export interface Cell {
@@ -58,7 +58,7 @@ export function numberCell(text: string, value: number): Cell {
 /** A share with its count; thin ones say so, none sorts below every share. */
 export function shareCell(value: Share): Cell {
   const thin = isThin(value) ? ', thin' : '';
-  return { text: `${shareWords(value)}${thin}`, value: value.estimate ?? -1 };
+  return { text: `${shareWithInterval(value)}${thin}`, value: value.estimate ?? -1 };
 }
 
 /** The mark of thinness for a row, to be spread into it. */

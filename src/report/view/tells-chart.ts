@@ -1,7 +1,6 @@
 import type { Tell } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { Grid } from '../chart/matrix-grid.ts';
-import { matrixSpec } from '../chart/matrix-spec.ts';
 import { className } from '../words/label.ts';
 import { fixed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
@@ -20,9 +19,8 @@ export function tellsChart(plan: WeekPlan): ChartView {
         : `${first.description}: ${tellFollows(first).toLowerCase()} followed on ${first.film.count} of ${first.film.trials}`,
     caption:
       'How often the habit held in each game. A stronger tint is more often. Hatched: the look was not seen in that game.',
-    spec: tells.length === 0 ? null : matrixSpec(tellGrid(tells)),
+    drawing: tells.length === 0 ? null : { kind: 'grid', grid: tellGrid(tells) },
     empty: 'No tell stood out, so nothing is drawn.',
-    tinted: 'tinted',
     table: tellsTable(tells),
   };
 }

@@ -1,18 +1,33 @@
 import type { Share } from '../../stats/share.ts';
+import { fixed } from './number-words.ts';
 import { percent, percentRange } from './percent.ts';
 
-/** Below this many snaps a share is called thin (TRADE common practice: cells under about 20 are wide). */
+/** Below this many snaps a share is thin: shown with an open mark, and never an order. Common practice, no source. */
 export const THIN_SNAPS = 20;
 
+/** A count and its denominator; a {@link Share} is one. */
+export interface Count {
+  readonly count: number;
+  readonly trials: number;
+}
+
 /**
- * A share with its count and interval, as every share on the page is written.
+ * A share as every page writes it.
  *
- * @example shareWords(share(31, 58)) // "31 of 58 (53%, 41-66%)"
- * @example shareWords(share(0, 0)) // "no snaps"
+ * @example shareWords({ count: 19, trials: 23 }) // "19 of 23 (83%)"
+ * @example shareWords({ count: 0, trials: 0 }) // "no snaps"
  */
-export function shareWords(value: Share): string {
-  if (value.estimate === null) return 'no snaps';
-  return `${countWords(value)} (${percent(value.estimate)}, ${percentRange(value.low, value.high)})`;
+export function shareWords({ count, trials }: Count): string {
+  return trials === 0 ? 'no snaps' : `${countWords({ count, trials })} (${percent(count / trials)})`;
+}
+
+/**
+ * A share with the interval of the long-run rate, for the tables of method.
+ *
+ * @example shareWithInterval(share(31, 58)) // "31 of 58 (53%), long run 41-66%"
+ */
+export function shareWithInterval(value: Share): string {
+  return value.trials === 0 ? 'no snaps' : `${shareWords(value)}, long run ${percentRange(value.low, value.high)}`;
 }
 
 /**
@@ -20,15 +35,25 @@ export function shareWords(value: Share): string {
  *
  * @example countWords(share(31, 58)) // "31 of 58"
  */
-export function countWords(value: Share): string {
-  return value.trials === 0 ? 'no snaps' : `${plainCount(value.count)} of ${plainCount(value.trials)}`;
+export function countWords({ count, trials }: Count): string {
+  return trials === 0 ? 'no snaps' : `${plainCount(count)} of ${plainCount(trials)}`;
 }
 
 /** Whether the share rests on at least one but fewer than {@link THIN_SNAPS} snaps. */
-export function isThin(value: Share): boolean {
-  return value.trials > 0 && value.trials < THIN_SNAPS;
+export function isThin({ trials }: Pick<Count, 'trials'>): boolean {
+  return trials > 0 && trials < THIN_SNAPS;
+}
+
+/**
+ * A range of whole snaps to expect.
+ *
+ * @param of - snaps expected in all; rounded
+ * @example expectWords({ low: 9, high: 14 }, 20.2) // "expect 9-14 of 20"
+ */
+export function expectWords({ low, high }: { readonly low: number; readonly high: number }, of: number): string {
+  return `expect ${low === high ? low : `${low}-${high}`} of ${Math.round(of)}`;
 }
 
 function plainCount(count: number): string {
-  return Number.isInteger(count) ? String(count) : count.toFixed(1);
+  return Number.isInteger(count) ? String(count) : fixed(count, 1);
 }

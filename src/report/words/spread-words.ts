@@ -2,7 +2,16 @@ import type { Spread } from '../../pressure/score/score-result.ts';
 import { signed } from './number-words.ts';
 
 /**
- * Points with their interval.
+ * Points saved against the base, as every page writes them.
+ *
+ * @example pointsWords(1.2) // "+1.2 points per 10 snaps"
+ */
+export function pointsWords(points: number): string {
+  return `${signed(points)} points per 10 snaps`;
+}
+
+/**
+ * Points with their interval, for tables whose heading names the unit.
  *
  * @example spreadWords({ mean: 0.42, low: -0.1, high: 0.9 }) // "+0.4 (−0.1 to +0.9)"
  */

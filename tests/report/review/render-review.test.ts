@@ -113,7 +113,7 @@ describe('forecast against what happened over the season', () => {
     const chart = seasonChart(reviews);
     expect(chart.table.rows.length).toBe(6);
     expect(chart.table.rows[0]?.cells[2]?.text).toBe('10 of 30');
-    expect(chart.spec).not.toBeNull();
-    expect(seasonChart([])).toMatchObject({ spec: null, empty: expect.stringContaining('No finished game') });
+    expect(chart.drawing).toMatchObject({ kind: 'strips', axis: { domain: [0, 1] } });
+    expect(seasonChart([])).toMatchObject({ drawing: null, empty: expect.stringContaining('No finished game') });
   });
 });

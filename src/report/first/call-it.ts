@@ -1,0 +1,52 @@
+import type { MenuResult } from '../../pressure/menu/result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import { type Html, html } from '../page/html.ts';
+import { baseCallWords } from '../words/base-call-words.ts';
+import { signed } from '../words/number-words.ts';
+import { ALL_SITUATIONS } from '../words/situation-label.ts';
+import { mixMatrix } from './mix-matrix.ts';
+
+/** Calls or families named where no menu was chosen. */
+const NAMED = 3;
+
+/** The mix, or what stands in its place: the limits that clash, or the calls and families by score. */
+export function callItPart(plan: WeekPlan): Html {
+  const { menu } = plan;
+  if (menu?.kind === 'menu') return html`${mixMatrix(plan, menu)}<p class="small">${matrixNote(plan, menu)}</p>\n`;
+  if (menu?.kind === 'infeasible') {
+    const limits = menu.clashing.map((limit) => html`<li>${limit}</li>`);
+    return html`<p>No menu keeps all of this week’s limits. These clash; loosen one in week.yaml:</p><ul>${limits}</ul>\n`;
+  }
+  return plan.library === null ? familyList(plan) : callList(plan);
+}
+
+function matrixNote(plan: WeekPlan, menu: Extract<MenuResult, { kind: 'menu' }>): string {
+  const base = baseCallWords(plan);
+  const named = base === '' ? 'Base: our four-man calls.' : `Base: ${base}.`;
+  return `${named} ▸ the side we send it to. ${menu.reps} of ${menu.repsAllowed} practice reps.`;
+}
+
+function familyList({ scores }: WeekPlan): Html {
+  const ranked = scores.families
+    .filter(({ situation, family }) => situation === ALL_SITUATIONS && family !== 'base')
+    .sort((a, b) => b.points.mean - a.points.mean);
+  const items = ranked
+    .slice(0, NAMED)
+    .map(
+      ({ family, points }) => html`<li>${family.replaceAll('_', ' ')}: ${signed(points.mean)} points per 10 snaps</li>`,
+    );
+  return html`<p>No call library (defense.yaml): here are kinds of pressure, not calls.</p><ul>${items}</ul>\n`;
+}
+
+function callList(plan: WeekPlan): Html {
+  const rows = plan.scores.situations
+    .filter(({ id, expectedSnaps }) => id !== ALL_SITUATIONS && expectedSnaps >= 1)
+    .map(({ id, label }) => {
+      const best = plan.scores.calls
+        .filter(({ situation, family }) => situation === id && family !== 'base')
+        .sort((a, b) => b.points.mean - a.points.mean)
+        .slice(0, NAMED);
+      return html`<tr><th scope="row">${label}</th><td>${best.map(({ call, points }) => `${call} ${signed(points.mean)}`).join(', ')}</td></tr>`;
+    });
+  return html`<p>No menu was chosen. Our calls by points saved per 10 snaps, best first:</p><table class="by-score"><caption class="said">Calls by score</caption><thead><tr><th scope="col">Situation</th><th scope="col">Calls</th></tr></thead><tbody>${rows}</tbody></table>\n`;
+}

@@ -1,0 +1,31 @@
+import { INK, inkVariables } from '../ink.ts';
+
+/** On paper: letter landscape, black on white, closed parts left out. */
+export const PRINT_STYLE = `
+@page{size:letter landscape;margin:.45in}
+@media print{
+:root{color-scheme:light;--s1:17pt;--s2:12.5pt;--s3:10.5pt;--s4:9.5pt;--s5:8pt;${inkVariables(INK.light)}}
+body{line-height:1.3}
+main,header.top,footer{max-width:none;padding:0}
+.bar,.skip,.find,.what-if,details:not([open]),details>summary{display:none!important}
+details[open]::details-content{content-visibility:visible;height:auto}
+h2{break-after:avoid;margin-top:.9rem}
+h3,h4,caption{break-after:avoid}
+th,td{padding:.06rem .5rem .06rem 0}
+figure{margin:.3rem 0 .6rem;break-inside:avoid}
+figure.long{break-inside:auto}
+.scroll{margin:.2rem 0 .4rem;overflow:visible}
+thead{display:table-header-group;break-after:avoid}
+caption,tbody tr:first-child{break-before:avoid}
+tr,.strip,.card,li{break-inside:avoid}
+.strip{padding:0}
+th button{display:contents}
+.first{break-after:page}
+.cards{grid-template-columns:repeat(3,1fr);gap:.12in .25in}
+.card p{font-size:8pt;line-height:1.2}
+.drawing svg{max-width:4in}
+#glossary dl{columns:2;column-gap:.4in}
+dt{break-after:avoid}
+a{text-decoration:none}
+}
+`;

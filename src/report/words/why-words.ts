@@ -1,0 +1,104 @@
+import type { Forecast } from '../../pressure/forecast/forecast-result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import type { ProtectionMix } from '../../pressure/protection/protection-result.ts';
+import { answerInSentence, capital } from './label.ts';
+import { listed } from './number-words.ts';
+import { shareWords, THIN_SNAPS } from './share-words.ts';
+import { ALL_SITUATIONS } from './situation-label.ts';
+import { pointsWords } from './spread-words.ts';
+import { type Sure, sureOf } from './sure-words.ts';
+
+/** A statement of the first screen with how sure it is; null where it is a plain count or a fact of the plan. */
+export interface Statement {
+  readonly words: string;
+  readonly sure: Sure | null;
+}
+
+/** Why the calls are what they are, in three to five sentences: pressure as such, what to expect, how they protect. */
+export function whyStatements(plan: WeekPlan): readonly Statement[] {
+  return [
+    ...pressurePays(plan),
+    ...expectAnswers(plan),
+    ...slideStatement(plan.protection.mix),
+    ...backStatement(plan),
+  ];
+}
+
+/** What pressure as such pays against the base, and that points do not pick the kind. */
+function pressurePays({ scores }: WeekPlan): readonly Statement[] {
+  const ranked = scores.families
+    .filter(({ situation, family }) => situation === ALL_SITUATIONS && family !== 'base')
+    .sort((a, b) => b.points.mean - a.points.mean);
+  const [best] = ranked;
+  if (best === undefined) return [];
+  const open = ranked.filter(({ ruledOutBy }) => ruledOutBy === null).length;
+  const kinds = open > 1 ? ` On points ${open} kinds are level.` : '';
+  const words = `Pressure pays: up to ${pointsWords(best.points.mean)} over the base.${kinds}`;
+  return [{ words, sure: sureOf(best.chanceBetterThanBase) }];
+}
+
+/** The counts to expect on Friday of what they do most. */
+function expectAnswers(plan: WeekPlan): readonly Statement[] {
+  const overall = overallForecast(plan, 'answer');
+  if (overall === undefined) return [];
+  if (overall.ownSnaps === 0) return passesNotCharted(plan, overall);
+  const said = ['run', 'screen', 'quick', 'dropback'].flatMap((name) => {
+    const found = overall.expected.find((count) => count.name === name);
+    return found === undefined
+      ? []
+      : [`${found.low}-${found.high} ${ANSWERS_IN_PLURAL[name] ?? answerInSentence(name)}`];
+  });
+  if (said.length === 0) return [];
+  return [{ words: `Of their next ${Math.round(overall.nextSnaps)} snaps expect ${listed(said)}.`, sure: null }];
+}
+
+const ANSWERS_IN_PLURAL: Readonly<Record<string, string>> = {
+  run: 'runs',
+  screen: 'screens',
+  quick: 'quick throws',
+  dropback: 'dropbacks',
+};
+
+/** A film that says run or pass and not which pass must not let the plan look surer than it is. */
+function passesNotCharted(plan: WeekPlan, { mostlyFrom }: Forecast): readonly Statement[] {
+  const pass = overallForecast(plan, 'run_or_pass')?.classes.find(({ name }) => name === 'pass');
+  if (pass === undefined || pass.film.trials === 0) return [];
+  const instead = mostlyFrom === 'the archive' ? 'the plan borrows them from other offenses' : 'the plan has to guess';
+  return [
+    { words: `They pass on ${shareWords(pass.film)}. What kind of pass was not charted: ${instead}.`, sure: null },
+  ];
+}
+
+/** Where the line slides and which side that opens; an order only on enough snaps and a clear count. */
+function slideStatement({ slideToBack }: ProtectionMix): readonly Statement[] {
+  if (slideToBack.estimate === null) return [];
+  const away = slideToBack.estimate < 0.5;
+  const count = away ? slideToBack.trials - slideToBack.count : slideToBack.count;
+  const fact = `They slide ${away ? 'away from' : 'to'} the back on ${shareWords({ count, trials: slideToBack.trials })}`;
+  const beyond = away ? slideToBack.high < 0.5 : slideToBack.low > 0.5;
+  if (!beyond) return [{ words: `${fact}: no side to live on.`, sure: 'no difference' }];
+  const side = away ? 'to the back' : 'away from the back';
+  if (slideToBack.trials < THIN_SNAPS) return [{ words: `${fact}: lean ${side}.`, sure: 'lean' }];
+  return [{ words: `${fact}: send it ${side}.`, sure: 'clear' }];
+}
+
+/** What the back does most on a pass. */
+function backStatement({ protection }: WeekPlan): readonly Statement[] {
+  const [first] = [...protection.mix.backJobs].sort((a, b) => b.share.count - a.share.count);
+  if (first === undefined || first.share.trials === 0) return [];
+  const job = BACK_JOBS[first.job] ?? first.job;
+  return [{ words: `${capital(job)} on ${shareWords(first.share)} of their charted passes.`, sure: null }];
+}
+
+/** What the back does, with him as the subject. */
+export const BACK_JOBS: Readonly<Record<string, string>> = {
+  blocks: 'the back stays in to block',
+  check_releases: 'the back checks, then gets out',
+  releases_wide: 'the back gets out wide',
+  releases_inside: 'the back gets out inside',
+  none: 'no back is in the backfield',
+};
+
+function overallForecast(plan: WeekPlan, target: Forecast['target']): Forecast | undefined {
+  return plan.forecast.forecasts.find((entry) => entry.target === target && entry.situation === ALL_SITUATIONS);
+}
