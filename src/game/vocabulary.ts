@@ -78,6 +78,8 @@ export const COVERAGES_FACED = [
   'zero',
   'other',
 ] as const;
+/** One word of {@link COVERAGES_FACED}. */
+export type CoverageFaced = (typeof COVERAGES_FACED)[number];
 
 /** Where the ball was thrown. */
 export const TARGET_ZONES = ['behind', 'flat', 'middle', 'outside', 'deep_middle', 'deep_outside'] as const;

@@ -5,6 +5,7 @@ import { inventedLibrary } from './invented-library.ts';
 import { inventedMenu } from './invented-menu.ts';
 import { inventedOwnFilm } from './invented-own-film.ts';
 import { inventedProtection } from './invented-protection.ts';
+import { inventedQuestions } from './invented-questions.ts';
 import { inventedScores } from './invented-scores.ts';
 
 /** A whole invented week: schools, games and numbers that never were, with the shape a real plan has. */
@@ -28,6 +29,7 @@ export function inventedPlan(changes: Partial<WeekPlan> = {}): WeekPlan {
     library,
     film: FILM,
     forecast,
+    ...inventedQuestions(),
     protection: inventedProtection(library),
     scores,
     menu: inventedMenu(library, scores),

@@ -3,14 +3,17 @@ import type { Film } from '../../game/film.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
 import type { ExactSolver } from '../../stats/exact-solver.ts';
 import { archiveWeight } from '../archive/archive-weight.ts';
+import { differentChapter } from '../different/different.ts';
 import { fitChapter } from '../fit/fit-chapter.ts';
 import type { CountRow } from '../forecast/counts/count-row.ts';
 import { forecastWeek } from '../forecast/forecast.ts';
 import { planMenu } from '../menu/menu.ts';
+import { pressuredChapter } from '../pressured/pressured.ts';
 import { protectionChapter } from '../protection/protection-chapter.ts';
 import { scoreChapter } from '../score/score-chapter.ts';
 import { ownFilmChapter } from '../self-scout/own-film.ts';
 import { readerOnPlan } from '../self-scout/reader-on-plan.ts';
+import { opponentTables } from '../tables/tables.ts';
 import type { FilmChapter, WeekPlan } from './week-plan.ts';
 
 /** Everything a plan is made from; `archive`, `ownFilm` and `library` may be absent. */
@@ -42,6 +45,8 @@ export function planWeek(input: WeekInput): WeekPlan {
   const stage = input.onStage ?? (() => undefined);
   stage('Forecasting their answers');
   const forecast = forecastWeek({ chart, archive, counts: input.counts ?? [], settings, seed });
+  const cuts = settings.situations;
+  const pressured = pressuredChapter({ chart, archive, forecasts: forecast.forecasts, cuts });
   stage('Matching protections and racing the ball');
   const protection = protectionChapter({ chart, archive, library, settings, forecast, seed });
   stage('Scoring the families');
@@ -64,6 +69,9 @@ export function planWeek(input: WeekInput): WeekPlan {
     library,
     film: input.film,
     forecast,
+    pressured,
+    tables: opponentTables({ chart, archive, cuts }),
+    different: differentChapter({ chart, archive, cuts, pressured, tells: forecast.tells }),
     archive: archiveWeight({ chart, archive, settings, forecast }),
     protection,
     scores,

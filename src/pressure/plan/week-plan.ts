@@ -1,12 +1,15 @@
 import type { CallLibrary } from '../../game/call-library.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
 import type { ArchiveWeight } from '../archive/archive-weight.ts';
+import type { DifferentChapter } from '../different/different-result.ts';
 import type { FitChapter } from '../fit/fit-result.ts';
 import type { ForecastChapter } from '../forecast/forecast-result.ts';
 import type { MenuResult } from '../menu/result.ts';
+import type { PressuredChapter } from '../pressured/pressured-result.ts';
 import type { ProtectionChapter } from '../protection/protection-result.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
 import type { OwnFilmChapter } from '../self-scout/result.ts';
+import type { OpponentTables } from '../tables/tables-result.ts';
 
 /** How much of a column was charted on the opponent's film. */
 export interface ColumnCharted {
@@ -43,6 +46,12 @@ export interface WeekPlan {
   readonly library: CallLibrary | null;
   readonly film: FilmChapter;
   readonly forecast: ForecastChapter;
+  /** What they do when pressured, by rushers and coverage faced. */
+  readonly pressured: PressuredChapter;
+  /** By formation, personnel, field zone, hash and side of the strength; tempo and checks. */
+  readonly tables: OpponentTables;
+  /** What makes them different from the archive's offenses, in at most eight lines. */
+  readonly different: DifferentChapter;
   /** Whose film the base rates are, how alike, and what each question counts them for. */
   readonly archive?: ArchiveWeight;
   readonly protection: ProtectionChapter;
