@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { ANSWERS, FAMILIES } from '../game/vocabulary.ts';
 import type { Review } from '../pressure/review/review.ts';
 import { foundWords } from './saved-json.ts';
 
@@ -73,6 +74,34 @@ const grade = z.object({
   standing: z.enum(['too few', 'within the usual spread', 'above the usual spread', 'below the usual spread']),
 });
 
+const gameFit = z.object({
+  snaps: z.array(
+    z.object({
+      row: count,
+      snap: count.nullable(),
+      call: z.string().nullable(),
+      family: z.enum(FAMILIES),
+      mark: z.enum(['right', 'neutral', 'wrong', 'open']),
+      rules: z.array(z.string()),
+      held: z.boolean().nullable(),
+    }),
+  ),
+  right: share,
+  neutral: share,
+  wrong: share,
+  open: count,
+  rules: z.array(
+    z.object({
+      rule: z.string(),
+      says: z.enum(['right', 'wrong']),
+      answers: z.array(
+        z.object({ answer: z.enum(ANSWERS), held: count, snaps: count, otherHeld: count, otherSnaps: count }),
+      ),
+    }),
+  ),
+  notAsked: z.array(z.string()),
+});
+
 const archive = z.object({
   offenses: z.array(
     z.object({
@@ -114,6 +143,7 @@ const reviewShape: z.ZodType<Review> = z.object({
   tells: z.array(tell),
   grades: z.object({ ungraded: count, calls: z.array(grade), families: z.array(grade), total: grade }).nullable(),
   guesses: z.object({ read: count, blind: share, fromPath: share }).nullable(),
+  fit: gameFit.nullable().optional(),
   archive,
 });
 

@@ -6,6 +6,7 @@ import { type GameGrades, gradeGame } from './grade.ts';
 import { type GuessTonight, guessTonight } from './guess.ts';
 import { reviewScores, type TargetReview } from './log-score.ts';
 import { type RangeReview, rangeHits } from './range-hits.ts';
+import { type GameFit, ruleRecord } from './rule-record.ts';
 import { reviewTells, type TellReview } from './tell.ts';
 
 /** Where Sunday's forecast came from: the saved plan, or worked out again from the folder without the game. */
@@ -34,6 +35,8 @@ export interface Review {
   /** Null when our own calls of the game were not charted. */
   readonly grades: GameGrades | null;
   readonly guesses: GuessTonight | null;
+  /** Our calls marked by the rules on what then came; null when not charted, absent from reviews of earlier versions. */
+  readonly fit?: GameFit | null | undefined;
   /** The base rates Sunday's forecast had. */
   readonly archive: ArchiveWeight;
 }
@@ -76,6 +79,7 @@ export function reviewWeek(input: ReviewInput): Review {
     tells: reviewTells(plan.forecast.tells.tells, game, cuts),
     grades: ours ? gradeGame(ours, plan.scores, cuts) : null,
     guesses: ours ? guessTonight(input.earlierFilm, ours, cuts) : null,
+    fit: ours && plan.fit ? ruleRecord({ rules: plan.fit.rules, library: plan.library, ours, game, cuts }) : null,
     archive: archiveWeight({
       chart: input.film,
       archive: input.archive,

@@ -4,6 +4,7 @@ import type { Review } from './review.ts';
 import { type CalibrationBin, calibrationBins, calibrationLine } from './season-calibration.ts';
 import { type SeasonFamily, seasonFamilies } from './season-family.ts';
 import { type GuessTrend, guessTrend } from './season-guess.ts';
+import { type SeasonFit, seasonFit } from './season-rule.ts';
 import { type SeasonTarget, seasonTargets } from './season-target.ts';
 
 /** The season so far, from the reviews of its weeks. */
@@ -21,6 +22,8 @@ export interface Season {
   readonly line: Calibration;
   readonly families: readonly SeasonFamily[];
   readonly guesses: GuessTrend;
+  /** How the rules of fit have done; null where no game was marked. */
+  readonly fit: SeasonFit | null;
   readonly tells: { readonly held: number; readonly died: number; readonly tooFew: number };
 }
 
@@ -50,6 +53,7 @@ export function seasonOf(reviews: readonly Review[], notReviewed: readonly strin
     line: calibrationLine(pairs),
     families: seasonFamilies(reviews),
     guesses: guessTrend(reviews),
+    fit: seasonFit(reviews),
     tells: { held: counted('held'), died: counted('died'), tooFew: counted('too few') + counted('not seen') },
   };
 }
