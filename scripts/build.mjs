@@ -36,7 +36,7 @@ const apart = {
   'late/yaml-file': 'src/ingest/yaml-file.ts',
   'late/profile': 'src/ingest/profile.ts',
   'late/formation-schema': 'src/ingest/formation/formation-schema.ts',
-  'late/workbook-text': 'src/commands/workbook-text.ts',
+  'late/workbook-text': 'src/season/workbook-text.ts',
   'late/disk-solver': 'src/commands/disk-solver.ts',
 };
 const check = { check: 'src/commands/check.ts' };

@@ -21,7 +21,7 @@ import { answeredDraft } from './answered-draft.ts';
 import { somebodyThere } from './ask-questions.ts';
 import { EXIT } from './exit-code.ts';
 import type { Terminal } from './terminal.ts';
-import { workbookText } from './workbook-text.ts';
+import { workbookText } from '../season/workbook-text.ts';
 import { writeFiles } from './write-files.ts';
 
 /** Flags of the adopt command. */

@@ -1,7 +1,6 @@
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import { formationTemplate } from '../ingest/formation/formation-template.ts';
-import { defenseTemplate, profileTemplate, sheetTemplate, weekTemplate } from '../ingest/templates.ts';
+import { seasonFiles, weekFiles, weekName } from '../season/new-season.ts';
 import type { OutputFile } from '../season/store.ts';
 import { UserProblem } from '../season/user-problem.ts';
 import { EXIT } from './exit-code.ts';
@@ -27,23 +26,6 @@ export async function newSeason(
   return EXIT.fine;
 }
 
-function seasonFiles(week: string): OutputFile[] {
-  return [
-    { name: 'defense.yaml', text: defenseTemplate() },
-    { name: 'ours.csv', text: sheetTemplate('own') },
-    ...weekFiles(week),
-    { name: join('examples', 'profile.yaml'), text: profileTemplate() },
-    { name: join('examples', 'formations.yaml'), text: formationTemplate() },
-  ];
-}
-
-function weekFiles(week: string): OutputFile[] {
-  return [
-    { name: join(week, 'week.yaml'), text: weekTemplate() },
-    { name: join(week, 'opponent.csv'), text: sheetTemplate('opponent') },
-  ];
-}
-
 /** @throws UserProblem unless the folder is a season that has no such week yet */
 function furtherWeek(folder: string, there: readonly string[], week: string): OutputFile[] {
   const isSeason = there.includes('defense.yaml') || there.some((name) => /^week-/i.test(name));
@@ -51,9 +33,4 @@ function furtherWeek(folder: string, there: readonly string[], week: string): Ou
   if (!there.includes(week)) return weekFiles(week);
   const place = join(folder, week);
   throw new UserProblem('usage', `${place} is there already; nothing was made. Name the next one with --week.`);
-}
-
-function weekName(text: string): string {
-  if (!/^\d{1,2}$/.test(text)) throw new UserProblem('usage', `--week takes a number such as 3, got "${text}"`);
-  return `week-${text.padStart(2, '0')}`;
 }

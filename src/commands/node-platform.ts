@@ -8,8 +8,7 @@ export const NODE_PLATFORM: Platform = {
     const text = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length).toString();
     return text.startsWith('\ufeff') ? text.slice(1) : text;
   },
-  // Few runs meet a workbook or a large library, so what they need is loaded only then.
-  workbookText: async (bytes) => (await import('./workbook-text.ts')).workbookText(bytes),
+  // Few runs meet a large library, so the solver is loaded only then.
   exactSolver: async () => (await import('./disk-solver.ts')).diskSolver(),
 };
 

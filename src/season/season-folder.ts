@@ -108,11 +108,13 @@ async function readEarlierWeeks(at: SeasonWeek) {
 }
 
 /** The sheet's text as bytes; a workbook that cannot be read stays as it is and is refused when it is read as text. */
-async function readSheetFile({ files, platform }: SeasonPlace, path: string): Promise<SeasonFile> {
+async function readSheetFile({ files }: SeasonPlace, path: string): Promise<SeasonFile> {
   const file = files.shown(path);
   const bytes = await files.read(path);
   if (bytes === null) throw new UserProblem('faults', `${file} was taken away while it was read; try again`);
   if (!isWorkbookName(path)) return { path, file, bytes };
-  const reading = await platform.workbookText(bytes);
+  // Few runs meet a workbook, so what reads it is loaded only then.
+  const { workbookText } = await import('./workbook-text.ts');
+  const reading = await workbookText(bytes);
   return { path, file, bytes: reading.kind === 'sheet' ? new TextEncoder().encode(reading.csv) : bytes };
 }

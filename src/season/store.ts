@@ -1,4 +1,3 @@
-import type { WorkbookReading } from '../ingest/read-workbook.ts';
 import type { ExactSolver } from '../stats/exact-solver.ts';
 
 /** A name in a folder. */
@@ -7,7 +6,7 @@ export interface FolderEntry {
   readonly isFolder: boolean;
 }
 
-/** A file to be written, by its path; without a text it is taken away when an earlier run left one. */
+/** A file to be written, by its name; without a text it is taken away when an earlier run left one. */
 export interface OutputFile {
   readonly name: string;
   readonly text: string | Uint8Array | null;
@@ -27,6 +26,22 @@ export interface SeasonFiles {
   readonly shown: (path: string) => string;
 }
 
+/** A file to be written into a season, by its path there. */
+export interface FileChange extends OutputFile {
+  /** What must still stand there for anything to be written, null for no file; left out where it does not matter. */
+  readonly was?: Uint8Array | null;
+}
+
+/** A season that can be written too. */
+export interface SeasonStore extends SeasonFiles {
+  /**
+   * Writes all files or none.
+   *
+   * @throws UserProblem saying why nothing was written
+   */
+  readonly write: (files: readonly FileChange[]) => Promise<void>;
+}
+
 /** A running SHA-256. */
 export interface Digest {
   /** Takes a further piece, text as UTF-8. */
@@ -41,8 +56,6 @@ export interface Platform {
   readonly digest: () => Digest;
   /** UTF-8 as text, without a byte-order mark. */
   readonly decode: (bytes: Uint8Array) => string;
-  /** A workbook's fullest sheet as text; one that would fill the memory is refused before it is unpacked. */
-  readonly workbookText: (bytes: Uint8Array) => Promise<WorkbookReading>;
   /** The solver that large call libraries need. */
   readonly exactSolver: () => Promise<ExactSolver>;
 }

@@ -1,7 +1,7 @@
 import { crc32, deflateRawSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { oversizeOf } from '../../src/commands/workbook-size.ts';
-import { workbookText } from '../../src/commands/workbook-text.ts';
+import { oversizeOf } from '../../src/season/workbook-size.ts';
+import { workbookText } from '../../src/season/workbook-text.ts';
 import { makeWorkbook } from '../ingest/make-workbook.ts';
 
 /** A zip archive of one deflated entry (APPNOTE.TXT 6.3.10), which states the size given instead of its own. */
