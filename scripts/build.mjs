@@ -4,6 +4,7 @@
 import { copyFile, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build } from 'esbuild';
+import { buildDesk } from './build-desk.mjs';
 import { commanderAlone, shorterNames, standingApart } from './build-plugins.mjs';
 import { thirdPartyLicences } from './third-party-licences.mjs';
 
@@ -71,7 +72,8 @@ await build({
 // The solver for large call libraries brings a file of its own.
 await copyFile('node_modules/highs/build/highs.wasm', join(outdir, 'highs.wasm'));
 
-await writeFile(join(outdir, 'THIRD-PARTY-LICENCES.txt'), await thirdPartyLicences(program.metafile));
+const desk = await buildDesk(outdir, await readFile(join(outdir, 'page-script.js'), 'utf8'));
+await writeFile(join(outdir, 'THIRD-PARTY-LICENCES.txt'), await thirdPartyLicences(program.metafile, ...desk));
 
 /** Takes the maker of `require` off a file that never asks for it: making it takes longer than loading a small file. */
 async function withoutIdleRequire(file) {

@@ -12,6 +12,7 @@ const json = new Option('--json', 'print the result as JSON on standard output')
 const examples = `
 Examples:
   pressure-plan new season                      a season folder with commented templates
+  pressure-plan desk season                     the whole tool in one page: open it in a browser
   pressure-plan check season/week-09            every fault in the week's files, in one run
   pressure-plan report season/week-09           Sunday's report, call sheet and tip sheet
   pressure-plan tendency season/week-09 --of screen --when third_long --by receivers
@@ -40,6 +41,12 @@ program
   .action(async (folder, options) =>
     finish(await (await import('./commands/new.ts')).newSeason(folder, options, terminal)),
   );
+
+program
+  .command('desk')
+  .description('write the desk, the whole tool in one page for a browser, into a season folder')
+  .argument('[season]', 'season folder', '.')
+  .action(async (season) => finish(await (await import('./commands/desk.ts')).desk(season, terminal)));
 
 program
   .command('check')

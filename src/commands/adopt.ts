@@ -16,12 +16,12 @@ import { readYaml } from '../ingest/yaml-file.ts';
 import { isTooLong } from '../ingest/yaml-limits.ts';
 import type { OutputFile } from '../season/store.ts';
 import { UserProblem } from '../season/user-problem.ts';
+import { workbookText } from '../season/workbook-text.ts';
 import { type AdoptedSheet, adoptJson, adoptText } from './adopt-text.ts';
 import { answeredDraft } from './answered-draft.ts';
 import { somebodyThere } from './ask-questions.ts';
 import { EXIT } from './exit-code.ts';
 import type { Terminal } from './terminal.ts';
-import { workbookText } from '../season/workbook-text.ts';
 import { writeFiles } from './write-files.ts';
 
 /** Flags of the adopt command. */

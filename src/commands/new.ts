@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { seasonFiles, weekFiles, weekName } from '../season/new-season.ts';
 import type { OutputFile } from '../season/store.ts';
 import { UserProblem } from '../season/user-problem.ts';
+import { deskFile, HOW_TO_OPEN } from './desk-file.ts';
 import { EXIT } from './exit-code.ts';
 import type { Terminal } from './terminal.ts';
 import { writeFiles } from './write-files.ts';
@@ -18,12 +19,22 @@ export async function newSeason(
 ): Promise<number> {
   const week = weekName(options.week);
   const there = await readdir(folder).catch(() => [] as string[]);
-  const written = await writeFiles(folder, there.length === 0 ? seasonFiles(week) : furtherWeek(folder, there, week));
+  const written = await writeFiles(
+    folder,
+    there.length === 0 ? await wholeSeason(week) : furtherWeek(folder, there, week),
+  );
   for (const path of written) terminal.note(`Wrote ${path}`);
+  if (written.some((path) => path.endsWith('desk.html'))) terminal.note(HOW_TO_OPEN);
   terminal.note(
     `Chart the opponent into ${join(folder, week, 'opponent.csv')}, then: pressure-plan check ${join(folder, week)}`,
   );
   return EXIT.fine;
+}
+
+/** A season's files with the desk beside them, where the desk was built. */
+async function wholeSeason(week: string): Promise<OutputFile[]> {
+  const text = await deskFile();
+  return [...seasonFiles(week), ...(text === null ? [] : [{ name: 'desk.html', text }])];
 }
 
 /** @throws UserProblem unless the folder is a season that has no such week yet */

@@ -24,7 +24,7 @@ export function entriesOf(paths: Iterable<string>, folder: string): readonly Fol
   return [...found.values()].sort((left, right) => (left.name < right.name ? -1 : 1));
 }
 
-/** Every file of a season, in one map; folders and files that begin with a dot are left out. */
+/** Every file of a season, in one map; the desk itself and names that begin with a dot are left out. */
 export async function wholeSeason(files: SeasonFiles): Promise<FileSet> {
   const found = new Map<string, Uint8Array>();
   await gather(files, '', found);
@@ -33,7 +33,7 @@ export async function wholeSeason(files: SeasonFiles): Promise<FileSet> {
 
 async function gather(files: SeasonFiles, folder: string, found: Map<string, Uint8Array>): Promise<void> {
   for (const { name, isFolder } of await files.list(folder)) {
-    if (name.startsWith('.')) continue;
+    if (name.startsWith('.') || name === 'desk.html') continue;
     const path = folder === '' ? name : `${folder}/${name}`;
     if (isFolder) {
       await gather(files, path, found);

@@ -117,7 +117,9 @@ function joined(parts: readonly Uint8Array[], size: number): Uint8Array {
 function cellsSpanned(sheet: Uint8Array): number {
   let rows = 0;
   let columns = 1;
-  for (const [, double, single] of new TextDecoder('latin1').decode(sheet).matchAll(/\br\s*=\s*(?:"([^"]*)"|'([^']*)')/g)) {
+  for (const [, double, single] of new TextDecoder('latin1')
+    .decode(sheet)
+    .matchAll(/\br\s*=\s*(?:"([^"]*)"|'([^']*)')/g)) {
     const place = double ?? single ?? '';
     // No writer spells a place in entities: whoever does means to hide it.
     if (place.includes('&')) return Number.POSITIVE_INFINITY;

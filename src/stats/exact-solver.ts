@@ -8,14 +8,14 @@ export type ExactSolver = <Name extends VariableName>(program: MixedProgram<Name
  * Loads a solver for programs too large for the small one: HiGHS, by branch and cut with presolve. It runs without
  * threads and stops after a number of nodes, never after a time, so that the same program always ends the same way.
  *
- * @param wasm - path of the solver's own file; without it the package finds it
+ * @param wasm - path of the solver's own file, or its bytes; without it the package finds it
  * @see Huangfu and Hall 2018, Mathematical Programming Computation 10:119; the highs package
  */
-export async function loadExactSolver(wasm?: string): Promise<ExactSolver> {
+export async function loadExactSolver(wasm?: string | Uint8Array): Promise<ExactSolver> {
   const { default: module } = await import('highs');
   // The package is typed for require, and imported its default is the loader itself.
   const load = module as unknown as typeof module.default;
-  const highs = await load(wasm === undefined ? {} : { locateFile: () => wasm });
+  const highs = await load(settingsOf(wasm));
   return (program) => {
     const names = variableNames(program);
     const { Status, ObjectiveValue, Columns } = highs.solve(programText(program, names), OPTIONS);
@@ -29,6 +29,11 @@ export async function loadExactSolver(wasm?: string): Promise<ExactSolver> {
     });
     return { status: 'optimal', value: ObjectiveValue, solution: new Map(solution) };
   };
+}
+
+function settingsOf(wasm: string | Uint8Array | undefined) {
+  if (wasm === undefined) return {};
+  return typeof wasm === 'string' ? { locateFile: () => wasm } : { wasmBinary: wasm };
 }
 
 /** Nodes after which the search stops; judgement: far more than 60 calls take. */

@@ -1,0 +1,276 @@
+import { withSetting } from '../season/edit-yaml.ts';
+import { type FileSet, wholeSeason } from '../season/memory-files.ts';
+import { seasonFiles, weekFiles } from '../season/new-season.ts';
+import type { OutputFile } from '../season/store.ts';
+import { type DeskState, EMPTY_DESK, type OpenSeason, textOf, type ViewId, weeksOf } from './desk-state.ts';
+import { unpackText } from './engine/packed.ts';
+import { browserStore, storageProblem } from './store/browser-store.ts';
+import { type Database, filesOfSeason, type KnownSeason, openDatabase } from './store/database.ts';
+import { folderStore } from './store/folder-store.ts';
+import { bytesOf, sameBytes } from './store/same-bytes.ts';
+import type { ComingSeason } from './store/season-files.ts';
+import { type SeasonLock, takeLock } from './store/season-lock.ts';
+
+/** The demo's season by its name; every page of it says that it is invented. */
+const DEMO_NAME = 'invented demo';
+
+/** What a new season begins with. */
+export interface NewSeason {
+  readonly name: string;
+  readonly opponent: string;
+}
+
+/**
+ * The desk behind the page: it holds the state, reads and writes the season that is open, and tells the page of every
+ * change. Files are written one call after another.
+ */
+export class Desk {
+  state: DeskState = EMPTY_DESK;
+  private readonly database: Promise<Database> = openDatabase();
+  private listener: (state: DeskState) => void = () => undefined;
+  private lock: SeasonLock | null = null;
+  private writing: Promise<unknown> = Promise.resolve();
+
+  /** Reads the seasons known, and opens the one that was open last. */
+  async start(listener: (state: DeskState) => void): Promise<void> {
+    this.listener = listener;
+    await this.guard(async () => {
+      const seasons = await (await this.database).getAll('seasons');
+      this.set({ seasons });
+      const last = seasons.find(({ id }) => id === localStorage.getItem('pressure-plan open'));
+      if (last?.where === 'browser') await this.open(last);
+    });
+  }
+
+  /** Shows a view. */
+  show(view: ViewId): void {
+    localStorage.setItem('pressure-plan view', view);
+    this.set({ view, note: null });
+  }
+
+  /** Puts a week on the desk. */
+  turnTo(week: string): void {
+    this.set({ week, note: null });
+  }
+
+  /** Takes the words on the page away. */
+  dismiss(): void {
+    this.set({ problem: null, note: null });
+  }
+
+  /** Says what went wrong. */
+  complain(error: unknown): void {
+    this.set({ problem: error instanceof Error ? error.message : String(error) });
+  }
+
+  /** Opens a season that the desk knows; for a folder the browser may ask the coach. */
+  async openKnown(known: KnownSeason): Promise<void> {
+    await this.guard(async () => {
+      if (known.folder !== undefined) await askForFolder(known.folder);
+      await this.open(known);
+    });
+  }
+
+  /** Lets the coach pick a season folder, and opens it. */
+  async openFolder(): Promise<void> {
+    await this.guard(async () => {
+      const picker = window as unknown as {
+        readonly showDirectoryPicker: (options: object) => Promise<FileSystemDirectoryHandle>;
+      };
+      const folder = await picker.showDirectoryPicker({ mode: 'readwrite' }).catch(() => null);
+      if (folder === null) return;
+      const known: KnownSeason = { id: `folder ${folder.name}`, name: folder.name, where: 'folder', folder };
+      await this.remember(known);
+      await this.open(known);
+    });
+  }
+
+  /** Puts a season into the browser's own storage and opens it. */
+  async bringIn({ name, files }: ComingSeason): Promise<void> {
+    await this.guard(async () => {
+      const free = await this.freeName(name);
+      const known: KnownSeason = { id: `browser ${free}`, name: free, where: 'browser' };
+      const store = browserStore(await this.database, known);
+      await store.write([...files].map(([path, bytes]) => ({ name: path, text: bytes })));
+      await this.remember(known);
+      await this.open(known);
+    });
+  }
+
+  /** The invented demo season, in the browser's own storage. */
+  async demo(): Promise<void> {
+    const files = JSON.parse(unpackText('demo')) as Readonly<Record<string, string>>;
+    const entries = Object.entries(files).map(([path, text]) => [path, bytesOf(text)] as const);
+    await this.bringIn({ name: DEMO_NAME, files: new Map(entries) });
+  }
+
+  /** A new season with its first week. */
+  async newSeason({ name, opponent }: NewSeason): Promise<void> {
+    const files = seasonFiles('week-01').map(({ name: path, text }) => {
+      const told = path.endsWith('week.yaml') ? withOpponent(String(text), opponent) : (text ?? '');
+      return [path, bytesOf(told)] as const;
+    });
+    await this.bringIn({ name, files: new Map(files) });
+  }
+
+  /** The season's next week. */
+  async newWeek(opponent: string): Promise<void> {
+    const { open } = this.state;
+    if (open === null) return;
+    const last = Number(/\d+/.exec(weeksOf(open.files).at(-1) ?? '')?.[0] ?? 0);
+    const week = `week-${String(last + 1).padStart(2, '0')}`;
+    const files = weekFiles(week).map(({ name, text }) => ({
+      name,
+      text: name.endsWith('week.yaml') ? withOpponent(String(text), opponent) : text,
+    }));
+    if (await this.save(files)) this.set({ week, note: `Made ${week}.` });
+  }
+
+  /**
+   * Writes files into the season, all or none, unless somebody else changed one of them meanwhile.
+   *
+   * @returns whether they were written; if not, the page says why
+   */
+  save(files: readonly OutputFile[]): Promise<boolean> {
+    const turn = this.writing.then(() => this.saveNow(files));
+    this.writing = turn;
+    return turn;
+  }
+
+  /** Reads the season again; what changed outside of the page is said. */
+  async reread(): Promise<void> {
+    const { open } = this.state;
+    if (open === null || this.state.saving === 'saving') return;
+    await this.guard(async () => {
+      const files = await wholeSeason(open.store);
+      const paths = changedPaths(open.files, files);
+      if (paths.length === 0 || this.state.open !== open) return;
+      this.set({
+        open: { ...open, files },
+        note: `Read again, for it changed outside of this page: ${paths.join(', ')}`,
+      });
+    });
+  }
+
+  /** Takes the season from the tab that has it. */
+  async takeOver(): Promise<void> {
+    const { open } = this.state;
+    if (open === null) return;
+    await this.takeLock(open.known, true);
+    await this.guard(async () => this.put({ ...open, files: await wholeSeason(open.store), isElsewhere: false }));
+  }
+
+  /** Puts the season away. */
+  close(): void {
+    this.lock?.release();
+    localStorage.removeItem('pressure-plan open');
+    this.set({ open: null, note: null, problem: null });
+  }
+
+  /** Takes a season off the desk; one in the browser's own storage is gone then, a folder stays as it is. */
+  async forget(known: KnownSeason): Promise<void> {
+    await this.guard(async () => {
+      const database = await this.database;
+      if (known.where === 'browser') await database.delete('files', filesOfSeason(known.id));
+      await database.delete('seasons', known.id);
+      this.set({ seasons: await database.getAll('seasons') });
+    });
+  }
+
+  private set(change: Partial<DeskState>): void {
+    this.state = { ...this.state, ...change };
+    this.listener(this.state);
+  }
+
+  private put(open: OpenSeason): void {
+    this.set({ open });
+  }
+
+  private async guard(work: () => Promise<void>): Promise<void> {
+    await work().catch((error) => this.complain(storageProblem(error)));
+  }
+
+  private async open(known: KnownSeason): Promise<void> {
+    const database = await this.database;
+    const store = known.folder === undefined ? browserStore(database, known) : folderStore(known.folder);
+    const files = await wholeSeason(store);
+    const held = await this.takeLock(known, false);
+    localStorage.setItem('pressure-plan open', known.id);
+    this.set({ week: weeksOf(files).at(-1) ?? '', problem: null, note: null, saving: 'saved' });
+    this.put({ known, store, files, isElsewhere: !held });
+  }
+
+  private async takeLock(known: KnownSeason, steal: boolean): Promise<boolean> {
+    this.lock?.release();
+    const onLost = () => {
+      const { open } = this.state;
+      if (open?.known.id === known.id) this.put({ ...open, isElsewhere: true });
+    };
+    this.lock = await takeLock({ id: known.id, steal, onLost });
+    return this.lock !== null;
+  }
+
+  private async remember(known: KnownSeason): Promise<void> {
+    const database = await this.database;
+    await database.put('seasons', known);
+    this.set({ seasons: await database.getAll('seasons') });
+  }
+
+  private async freeName(name: string): Promise<string> {
+    const taken = new Set(await (await this.database).getAllKeys('seasons'));
+    let free = name;
+    for (let more = 2; taken.has(`browser ${free}`); more++) free = `${name} ${more}`;
+    return free;
+  }
+
+  private async saveNow(files: readonly OutputFile[]): Promise<boolean> {
+    const { open } = this.state;
+    if (open === null || open.isElsewhere) return false;
+    this.set({ saving: 'saving' });
+    try {
+      await open.store.write(files.map((file) => ({ ...file, ...lastSeen(open.files, file.name) })));
+      this.set({ saving: 'saved', problem: null });
+      const now = this.state.open;
+      if (now !== null) this.put({ ...now, files: withFiles(now.files, files) });
+      return true;
+    } catch (error) {
+      this.set({ saving: 'failed', problem: (error as Error).message });
+      return false;
+    }
+  }
+}
+
+function withOpponent(settings: string, opponent: string): string {
+  return withSetting(settings, ['opponent'], opponent);
+}
+
+async function askForFolder(folder: FileSystemDirectoryHandle): Promise<void> {
+  const asked = folder as unknown as { readonly requestPermission?: (options: object) => Promise<string> };
+  const answer = (await asked.requestPermission?.({ mode: 'readwrite' })) ?? 'granted';
+  if (answer !== 'granted') throw new Error('The browser was not let into the folder; nothing was opened.');
+}
+
+/** Pages the desk made are made again at will; every other file must still be what was last seen. */
+function lastSeen(files: FileSet, path: string): { readonly was?: Uint8Array | null } {
+  return /(^|\/)out\//.test(path) ? {} : { was: files.get(path) ?? null };
+}
+
+function withFiles(files: FileSet, changes: readonly OutputFile[]): FileSet {
+  const next = new Map(files);
+  for (const { name, text } of changes) {
+    if (text === null) next.delete(name);
+    else next.set(name, bytesOf(text));
+  }
+  return next;
+}
+
+function changedPaths(before: FileSet, now: FileSet): string[] {
+  const paths = new Set([...before.keys(), ...now.keys()]);
+  return [...paths].filter((path) => !sameBytes(before.get(path) ?? null, now.get(path) ?? null)).sort();
+}
+
+/** The opponent named in a week's settings, for headings; the week's own name when there is none. */
+export function opponentOf(files: FileSet, week: string): string {
+  const found = /^opponent:\s*(.+)$/m.exec(textOf(files, `${week}/week.yaml`))?.[1]?.trim() ?? '';
+  return found.replace(/^(["'])(.*)\1$/, '$2') || week;
+}

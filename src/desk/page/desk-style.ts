@@ -1,0 +1,51 @@
+import { INK, inkVariables } from '../../report/page/ink.ts';
+
+/** The accent of the desk, which prints as a mid gray. */
+const ACCENT = { light: '#2a6f97', dark: '#7db8da' } as const;
+
+/** The desk's look: ink on paper, one accent, five sizes, large targets; nothing moves. */
+export const DESK_STYLE = `
+:root{color-scheme:light dark;${inkVariables(INK.light)};--accent:${ACCENT.light};--on-accent:#fff;--small:.875rem;--big:1.25rem;--huge:1.75rem}
+@media (prefers-color-scheme:dark){:root{${inkVariables(INK.dark)};--accent:${ACCENT.dark};--on-accent:#111}}
+*{box-sizing:border-box}
+body{margin:0;background:var(--paper);color:var(--ink);font:1rem/1.45 system-ui,"Segoe UI",Roboto,"Helvetica Neue",Arial,sans-serif;font-variant-numeric:tabular-nums}
+header{border-bottom:2px solid var(--ink);padding:.5rem 1.25rem 0;display:flex;flex-wrap:wrap;gap:.25rem 1.5rem;align-items:center}
+.brand{margin:0;font-weight:800;font-size:var(--big);letter-spacing:-.01em}
+.season-line{display:flex;flex-wrap:wrap;gap:.4rem 1.2rem;align-items:center;flex:1}
+.season-name{font-weight:700}
+.saving{color:var(--soft);font-size:var(--small);min-width:9rem}
+.saving[data-saving=failed]{color:var(--ink);font-weight:800}
+nav{display:flex;flex-wrap:wrap;width:100%;gap:0 .25rem}
+nav button{border:0;border-bottom:4px solid transparent;border-radius:0;background:none;font-size:1rem;padding:.5rem .9rem}
+nav button[aria-current]{border-bottom-color:var(--accent);font-weight:700}
+main{padding:1rem 1.25rem 3rem}
+h1{font-size:var(--huge);line-height:1.2;margin:.2rem 0 .8rem;letter-spacing:-.01em}
+h2{font-size:var(--big);margin:1.2rem 0 .5rem}
+p,ul{max-width:46rem}
+.small{font-size:var(--small);color:var(--soft)}
+button,input,select,textarea{font:inherit;color:inherit;background:var(--paper);border:1px solid var(--rule);border-radius:4px;min-height:2.75rem;padding:.4rem .8rem;max-width:100%}
+button{cursor:pointer}
+button:hover{border-color:var(--ink)}
+button.main{background:var(--accent);border-color:var(--accent);color:var(--on-accent);font-weight:700}
+button.quiet{border-color:transparent;color:var(--soft)}
+button:disabled{opacity:1;color:var(--soft);background:var(--paper);border-style:dashed;border-color:var(--rule);cursor:default}
+button[aria-pressed=true]{border:2px solid var(--accent);font-weight:700}
+:focus-visible{outline:3px solid var(--accent);outline-offset:2px}
+label{display:block;margin:.5rem 0}
+label input:not([type=checkbox]):not([type=radio]),label textarea{display:block;width:100%;max-width:24rem;margin-top:.2rem}
+.ways{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(18rem,100%),1fr));gap:1rem 2rem}
+.ways section{border-top:2px solid var(--ink)}
+.seasons,.lines{padding:0;list-style:none}
+.seasons li{margin:.5rem 0}
+.lines li{padding:.25rem 0;border-bottom:1px solid var(--grid)}
+.problem{font-weight:600;border-left:6px solid var(--ink);margin:.8rem 1.25rem;padding:0 1rem}
+.problem:empty,.note:empty{display:none}
+.note{margin:.8rem 1.25rem}
+.row{display:flex;flex-wrap:wrap;gap:.5rem 1rem;align-items:end}
+.row label{margin:0;flex:0 1 22rem}
+.tabs{display:flex;flex-wrap:wrap;gap:.4rem;margin:1rem 0 .5rem}
+.space{flex:1}
+.shelf iframe{width:100%;height:calc(100vh - 9rem);min-height:30rem;border:1px solid var(--rule);background:#fff}
+.printing{position:absolute;width:0;height:0;border:0;visibility:hidden}
+@media (max-width:40rem){main,header{padding-left:.75rem;padding-right:.75rem}h1{font-size:var(--big)}nav button{padding:.5rem .55rem}}
+`;

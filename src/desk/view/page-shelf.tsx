@@ -1,0 +1,50 @@
+import { useMemo, useState } from 'preact/hooks';
+import { type OpenSeason, textOf } from '../desk-state.ts';
+import { download } from './download.ts';
+import { printPage } from './print-page.ts';
+
+/** One page of a week's out folder. */
+export interface ShelfPage {
+  readonly file: string;
+  readonly label: string;
+  /** It has knobs of its own and needs its script. */
+  readonly hasScript?: boolean;
+}
+
+interface ShelfProps {
+  readonly open: OpenSeason;
+  readonly week: string;
+  readonly pages: readonly ShelfPage[];
+}
+
+/** The pages that are there, one of them in view inside a frame that can reach nothing, with print and save. */
+export function PageShelf({ open, week, pages }: ShelfProps) {
+  const there = pages.filter(({ file }) => open.files.has(pathOf(week, file)));
+  const [chosen, choose] = useState(pages[0]?.file ?? '');
+  const shown = there.find(({ file }) => file === chosen) ?? there[0];
+  const text = useMemo(() => (shown ? textOf(open.files, pathOf(week, shown.file)) : ''), [open.files, week, shown]);
+  if (shown === undefined) return null;
+  return (
+    <div class="shelf">
+      <div class="tabs">
+        {there.map(({ file, label }) => (
+          <button key={file} type="button" aria-pressed={file === shown.file} onClick={() => choose(file)}>
+            {label}
+          </button>
+        ))}
+        <span class="space" />
+        <button type="button" onClick={() => printPage(text)}>
+          {`Print the ${shown.label.toLowerCase()}`}
+        </button>
+        <button type="button" onClick={() => download(shown.file, text, 'text/html')}>
+          Save as a file
+        </button>
+      </div>
+      <iframe title={shown.label} srcdoc={text} sandbox={shown.hasScript ? 'allow-scripts' : ''} />
+    </div>
+  );
+}
+
+function pathOf(week: string, file: string): string {
+  return `${week}/out/${file}`;
+}

@@ -1,0 +1,73 @@
+import { spawnSync } from 'node:child_process';
+import { cpSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+
+/** The program and the desk as the build makes them, in a folder of their own. */
+export function builtDesk() {
+  const home = mkdtempSync(join(tmpdir(), 'desk-'));
+  const dist = join(home, 'dist');
+  const built = spawnSync(process.execPath, ['scripts/build.mjs', dist], { encoding: 'utf8' });
+  if (!existsSync(join(dist, 'desk.html'))) throw new Error(`the desk was not built: ${built.stderr}`);
+  cpSync('data/demo/season', join(home, 'season'), { recursive: true });
+  return {
+    home,
+    address: `file://${join(dist, 'desk.html')}`,
+    /** Runs the command line, standing in the folder that holds `season`. */
+    run: (...args: string[]) => {
+      const { status, stderr } = spawnSync(process.execPath, [resolve(dist, 'cli.js'), ...args], {
+        cwd: home,
+        encoding: 'utf8',
+      });
+      if (status !== 0) throw new Error(`${args.join(' ')}: ${stderr}`);
+    },
+    remove: () => rmSync(home, { recursive: true, force: true }),
+  };
+}
+
+/** A desk in a browser of its own, cut off from every network, with what it asked for and complained of. */
+export interface DeskPage {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  /** Addresses asked for other than the page's own file and what it made itself. */
+  readonly requests: string[];
+  readonly errors: string[];
+}
+
+/** Opens the desk offline. */
+export async function openDesk(browser: Browser, address: string): Promise<DeskPage> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, acceptDownloads: true });
+  await context.setOffline(true);
+  const page = await context.newPage();
+  const requests: string[] = [];
+  const errors: string[] = [];
+  page.on('request', (request) => {
+    if (!/^(blob|about|data):/.test(request.url()) && request.url() !== address) requests.push(request.url());
+  });
+  page.on('pageerror', (error) => errors.push(error.message));
+  await page.goto(address);
+  return { page, context, requests, errors };
+}
+
+/** What stands in the browser's own storage at a path of a season. */
+export async function storedFile(page: Page, season: string, path: string): Promise<string | null> {
+  return page.evaluate(
+    ([id, name]) =>
+      new Promise<string | null>((resolvePromise, reject) => {
+        const opening = indexedDB.open('pressure-plan');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const reading = opening.result
+            .transaction('files')
+            .objectStore('files')
+            .get([`browser ${id}`, name ?? '']);
+          reading.onsuccess = () => {
+            opening.result.close();
+            resolvePromise(reading.result === undefined ? null : new TextDecoder().decode(reading.result));
+          };
+        };
+      }),
+    [season, path] as const,
+  );
+}
