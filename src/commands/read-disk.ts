@@ -21,7 +21,13 @@ export async function bytesOf(path: string, shown: string): Promise<Uint8Array> 
 
 /** Whether anything has that name, a link that leads nowhere too. */
 export function isThere(path: string): boolean {
-  return lstatSync(path, { throwIfNoEntry: false }) !== undefined;
+  try {
+    return lstatSync(path, { throwIfNoEntry: false }) !== undefined;
+  } catch (error) {
+    // A file stands where the folder belongs.
+    if (isAbsent(error)) return false;
+    throw error;
+  }
 }
 
 /**

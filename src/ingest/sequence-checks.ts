@@ -1,13 +1,11 @@
 import type { ColumnName } from '../game/columns.ts';
 import type { CodeColumn, Film, NumberColumn } from '../game/film.ts';
+import { leftAfter } from '../game/next-snap.ts';
 import { writeFieldPosition } from '../game/written-numbers.ts';
 import type { RowProblem } from './row-problem.ts';
 
 /** Results after which down and distance say nothing of the next snap. */
 const NO_FOLLOW_UP = ['penalty', 'interception', 'fumble_lost'];
-
-/** The down after one that fell short; after a fourth down the drive is over. */
-const LATER_DOWN: Readonly<Record<number, number>> = { 1: 2, 2: 3, 3: 4 };
 
 /** The columns the check reads, as their bare entries; a column that is absent has none. */
 interface Sequence {
@@ -100,12 +98,12 @@ function follows({ game, offense, drive, snap, gain, result }: Sequence, before:
 function checkStep(sequence: Sequence, before: number, after: number): RowProblem[] {
   const { chart, down, toGo, ballOn } = sequence;
   const gain = sequence.gain[before] ?? 0;
-  const left = (toGo[before] ?? Number.NaN) - gain;
-  const nextDown = left <= 0 ? 1 : (LATER_DOWN[down[before] ?? 0] ?? Number.NaN);
+  const at = (numbers: NumberColumn['numbers']) => numbers[before] ?? Number.NaN;
+  const left = leftAfter({ down: at(down), toGo: at(toGo), ballOn: at(ballOn) }, gain);
   const steps: readonly Step[] = [
-    { name: 'down', expected: nextDown, value: down[after] ?? Number.NaN },
-    { name: 'to_go', expected: left <= 0 ? Number.NaN : left, value: toGo[after] ?? Number.NaN },
-    { name: 'ball_on', expected: (ballOn[before] ?? Number.NaN) - gain, value: ballOn[after] ?? Number.NaN },
+    { name: 'down', expected: left.down, value: down[after] ?? Number.NaN },
+    { name: 'to_go', expected: left.toGo, value: toGo[after] ?? Number.NaN },
+    { name: 'ball_on', expected: left.ballOn, value: ballOn[after] ?? Number.NaN },
   ];
   return steps.filter(differs).map((step) => stepProblem(chart, after, step));
 }

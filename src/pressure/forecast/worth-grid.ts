@@ -1,5 +1,9 @@
 /** Snaps other offenses may be worth beside an offense's own: the grid on which that is learned, 2, 2.8, 4 … 2048. */
-export const WORTHS: Float64Array = Float64Array.from({ length: 21 }, (_, i) => 2 ** (1 + i / 2));
+// A power with a fraction is rounded otherwise from engine to engine, the square root of two is not.
+export const WORTHS: Float64Array = Float64Array.from(
+  { length: 21 },
+  (_, i) => 2 ** (1 + Math.floor(i / 2)) * (i % 2 === 0 ? 1 : Math.SQRT2),
+);
 
 /** A log-normal belief about a worth. */
 export interface WorthBelief {
