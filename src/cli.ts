@@ -148,7 +148,6 @@ program
   .option('--profile <file>', 'how sheets outside week folders are read')
   .option('--games <number>', 'games before the one forecast to learn from, or "all"', '4')
   .option('--earlier-seasons', 'each path is one season, the earliest first; the archive is the seasons before')
-  .option('--additive', 'judge the additive model too; it takes minutes on a season of many offenses')
   .option('--tells', 'look for tells before every game too, and for what became of them; it takes minutes as well')
   .option('--sample <games>', 'judge only so many games, drawn at random')
   .option('--seed <number>', 'seed of the sample')

@@ -27,17 +27,6 @@ const CHAIN_COLUMNS: readonly ShareColumn[] = [
   { header: 'before_the_look', methods: ['chain_plan_archive', 'chain_plan_own'] },
   { header: 'with_the_look', methods: ['chain_line_archive', 'chain_line_own'] },
 ];
-const ADDITIVE_COLUMNS: readonly ShareColumn[] = [
-  { header: 'additive_before_the_look', methods: ['additive_plan'] },
-  { header: 'additive_with_the_look', methods: ['additive_line'] },
-];
-
-/** What the file is written from. */
-export interface PredictionSource {
-  readonly chart: Film;
-  /** Whether the additive model was asked for. */
-  readonly additive?: boolean | undefined;
-}
 
 /**
  * One line for every snap and target of the games forecast: the shares of both chains by class, and the class that came,
@@ -45,13 +34,12 @@ export interface PredictionSource {
  *
  * @throws UserProblem when its folder is not there, before anything is worked out
  */
-export async function predictionFile(path: string, { chart, additive }: PredictionSource): Promise<PredictionFile> {
+export async function predictionFile(path: string, chart: Film): Promise<PredictionFile> {
   await requirePlace(path);
-  const columns = additive ? [...CHAIN_COLUMNS, ...ADDITIVE_COLUMNS] : CHAIN_COLUMNS;
-  const headers = columns.map(({ header }) => header);
+  const headers = CHAIN_COLUMNS.map(({ header }) => header);
   const pieces = [toCsv([['offense', 'game', 'file', 'row', 'target', ...headers, 'happened']])];
   return {
-    add: (game) => void pieces.push(toCsv(gameRows(game, chart, columns))),
+    add: (game) => void pieces.push(toCsv(gameRows(game, chart))),
     write: () => writeFiles(dirname(path), [{ name: basename(path), text: pieces.join('') }]),
   };
 }
@@ -64,9 +52,9 @@ async function requirePlace(path: string): Promise<void> {
   if (there?.isDirectory()) throw new UserProblem('usage', `${path} is a folder; name the file of the predictions`);
 }
 
-function gameRows(replayed: ReplayedGame, chart: Film, columns: readonly ShareColumn[]): CsvCell[][] {
+function gameRows(replayed: ReplayedGame, chart: Film): CsvCell[][] {
   const { definition, game, forecasts, charted } = replayed;
-  const told = columns.map(({ methods }) => methods.flatMap((id) => forecasts.get(id) ?? [])[0]);
+  const told = CHAIN_COLUMNS.map(({ methods }) => methods.flatMap((id) => forecasts.get(id) ?? [])[0]);
   return game.rows.map((row) => {
     const came = charted.codes[row] ?? NOT_KNOWN;
     return [

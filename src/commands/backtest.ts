@@ -1,9 +1,7 @@
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
-import { additiveMethods } from '../pressure/forecast/backtest/additive-methods.ts';
 import { backtest as judge } from '../pressure/forecast/backtest/backtest.ts';
 import { type BacktestFilm, backtestFilm, sameWeekTwice } from '../pressure/forecast/backtest/backtest-film.ts';
 import { backtestWindows, type WindowRule } from '../pressure/forecast/backtest/backtest-window.ts';
-import { FORECAST_METHODS } from '../pressure/forecast/backtest/forecast-methods.ts';
 import { UserProblem } from '../season/user-problem.ts';
 import { type BacktestCharts, readBacktestCharts } from './backtest-charts.ts';
 import { predictionFile } from './backtest-predictions.ts';
@@ -21,7 +19,6 @@ export interface BacktestOptions {
   readonly sample?: string;
   readonly seed?: string;
   readonly predictions?: string;
-  readonly additive?: boolean;
   readonly tells?: boolean;
   readonly json?: boolean;
 }
@@ -44,14 +41,10 @@ export async function backtest(
   const archive = options.earlierSeasons ? 'earlier seasons' : 'others';
   const rule: WindowRule = { trainOn, archive, offenses: charts.tested };
   requireWindows(film, rule);
-  const file =
-    options.predictions === undefined
-      ? null
-      : await predictionFile(options.predictions, { chart: charts.chart, additive: options.additive });
+  const file = options.predictions === undefined ? null : await predictionFile(options.predictions, charts.chart);
   const bar = progressBar('Forecasting past games', terminal);
-  const methods = [...FORECAST_METHODS, ...(options.additive ? additiveMethods() : [])];
   const tells = options.tells ? 'replay' : undefined;
-  const result = judge({ film, rule, sample, methods, tells, onProgress: bar.step, onGame: file?.add });
+  const result = judge({ film, rule, sample, tells, onProgress: bar.step, onGame: file?.add });
   bar.end();
   for (const path of (await file?.write()) ?? []) terminal.note(`Wrote ${path}`);
   terminal.out(

@@ -99,15 +99,6 @@ describe('backtest', () => {
     expect(means.reduce((sum, mean) => sum + mean, 0) / 5).toBeCloseTo(method.logLoss, 5);
   });
 
-  it('judges the additive model too when asked to, and writes what it said', async () => {
-    const { out } = await run([two], { additive: true, predictions: at('additive.csv'), sample: '2' });
-    expect(out).toMatch(/^the additive model with the look {2,}\d\.\d{4} /m);
-    const [header] = readFileSync(at('additive.csv'), 'utf8').split('\r\n');
-    expect(header).toBe(
-      'offense,game,file,row,target,before_the_look,with_the_look,additive_before_the_look,additive_with_the_look,happened',
-    );
-  });
-
   it('says what became of the tells when asked to', async () => {
     expect((await run([two])).out).not.toContain('Tells:');
     expect((await run([two], { tells: true, sample: '2' })).out).toMatch(/^Tells: found before \d of 2 games, /m);

@@ -25,31 +25,43 @@ export const ROOT_PRIOR = 0.5;
  * n / (n + worth) over the chances of each worth. What the shares are worth follows from the spread of the mixture.
  */
 export function settleRoot(fit: ChainFit, evidence: RootEvidence): void {
-  const { counts, worth: own, league, archive } = evidence;
+  const { counts, league } = evidence;
   const snaps = counts.reduce((sum, count) => sum + count, 0);
   const film = counts.map((count) => (count + ROOT_PRIOR) / (snaps + ROOT_PRIOR * counts.length));
-  const worths = WORTHS.map((worth) => averageWorth(worth, archive));
-  const belief = archive.chances ?? ALL_SNAPS_BELIEF;
-  const seen = counts.map((count) => (snaps === 0 ? 0 : (count * own) / snaps));
-  const chances = weighed(
-    belief,
-    worths.map((worth) => logDirichletMultinomial({ counts: seen, shares: league, worth })),
-  );
-  const weights = worths.map((worth) => own / (own + worth));
-  const weight = weights.reduce((sum, one, i) => sum + one * (chances[i] as number), 0);
+  const learned = filmWeight(evidence);
+  const { weight } = learned;
   for (let k = 0; k < fit.classes; k++) {
     fit.shares[k] = weight * (film[k] as number) + (1 - weight) * (league[k] as number);
   }
   fit.ownWeight[0] = weight;
-  fit.concentration[0] = mixtureWorth({ ...evidence, film, worths, weights, chances, weight });
+  fit.concentration[0] = mixtureWorth({ ...evidence, ...learned, film });
 }
 
-interface Mixture extends RootEvidence {
-  readonly film: Float64Array;
+/** How much a film counts beside other offenses, for each worth of the grid and on the whole. */
+export interface FilmWeight {
+  /** Snaps the archive's average is worth, and the film's weight then. */
   readonly worths: Float64Array;
   readonly weights: Float64Array;
+  /** Chance of each worth after the film. */
   readonly chances: Float64Array;
+  /** Mean weight of the film, 0 to 1. */
   readonly weight: number;
+}
+
+/** Learns from an offense's counts, and from what is believed of the archive, how much its own film counts. */
+export function filmWeight({ counts, worth: own, league, archive }: Omit<RootEvidence, 'most'>): FilmWeight {
+  const snaps = counts.reduce((sum, count) => sum + count, 0);
+  const worths = WORTHS.map((worth) => averageWorth(worth, archive));
+  const seen = counts.map((count) => (snaps === 0 ? 0 : (count * own) / snaps));
+  const evidence = worths.map((worth) => logDirichletMultinomial({ counts: seen, shares: league, worth }));
+  const chances = weighed(archive.chances ?? ALL_SNAPS_BELIEF, evidence);
+  const weights = worths.map((worth) => own / (own + worth));
+  const weight = weights.reduce((sum, one, i) => sum + one * (chances[i] as number), 0);
+  return { worths, weights, chances, weight };
+}
+
+interface Mixture extends RootEvidence, FilmWeight {
+  readonly film: Float64Array;
 }
 
 /** The concentration of the Dirichlet with the variance of the mixture, added up over the classes. */

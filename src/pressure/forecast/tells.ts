@@ -17,8 +17,8 @@ export const TELL_TARGETS: readonly Target[] = ['run_or_pass', 'screen', 'quick_
 
 /**
  * Expected share of false tells among those shown. Of 207 samples of four games of open play data (2022, archive of
- * other offenses) none showed a tell where run or pass, screen and quick release were drawn anew from what the additive
- * model says any offense does; nor where run or pass was drawn from the archive's chain, with its shares held or moving
+ * other offenses) none showed a tell where run or pass, screen and quick release were drawn again from what an additive
+ * logistic model says any offense does; nor where run or pass was drawn from the archive's chain, with its shares held or moving
  * from game to game.
  */
 export const DISCOVERY_RATE = 0.1;

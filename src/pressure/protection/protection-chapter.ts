@@ -8,7 +8,7 @@ import { protectionMix } from './protection-mix.ts';
 import { picturesFor } from './protection-pictures.ts';
 import { averageRates, type ProtectionRates, protectionRates } from './protection-rates.ts';
 import type { CallProtection, ProtectionChapter, RaceLine } from './protection-result.ts';
-import { tallyProtection } from './protection-tally.ts';
+import { tallyByOffense, tallyProtection } from './protection-tally.ts';
 import { createHomeCurves } from './race.ts';
 import { raceLines } from './race-lines.ts';
 import { type Release, releaseCurve, releases } from './release.ts';
@@ -33,7 +33,7 @@ export function protectionChapter(input: ProtectionInput): ProtectionChapter {
   const { chart, archive, library, forecast } = input;
   const tally = tallyProtection(chart);
   const others = archive && tallyProtection(archive);
-  const sourced = protectionRates({ tally, archive: others, forecast });
+  const sourced = protectionRates({ tally, archive: others, league: archive ? tallyByOffense(archive) : [], forecast });
   const ball = releases(input);
   const situations = situationRates({ tally, forecast }, sourced.rates);
   const seen: SeenRates = { rates: sourced.rates, situations, average: averageRates(others) };

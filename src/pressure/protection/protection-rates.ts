@@ -1,5 +1,6 @@
 import type { Share } from '../../stats/share.ts';
 import type { ForecastChapter, Target } from '../forecast/forecast-result.ts';
+import { ASSUMED_WORTH, baseWorth } from './base-worth.ts';
 import { OUT_JOBS, type ProtectionTally } from './protection-tally.ts';
 
 /** How an offense protects when it passes, as shares to plan with. */
@@ -25,6 +26,8 @@ export interface SourcedRates {
 export interface RateSources {
   readonly tally: ProtectionTally;
   readonly archive: ProtectionTally | null;
+  /** The archive offense by offense; absent, other offenses weigh as much as an assumption. */
+  readonly league?: readonly ProtectionTally[] | undefined;
   readonly forecast: ForecastChapter | null;
 }
 
@@ -45,15 +48,20 @@ export const ASSUMED_RATES: ProtectionRates = {
  * The rates to plan with: the forecast over all their passes where the column was charted, else other opponents' where
  * the archive has at least twenty, else an assumption.
  */
-export function protectionRates({ tally, archive, forecast }: RateSources): SourcedRates {
+export function protectionRates({ tally, archive, league = [], forecast }: RateSources): SourcedRates {
   const base = averageRates(archive);
+  const worths: PieceWorths = {
+    turns: turnsWorth(tally, league, base.turns),
+    wide: wideWorth(tally, league, base.wide),
+    out: outWorth(tally, league, base.protectors[0] ?? 0),
+  };
   const rates: ProtectionRates = {
-    protectors: protectorRates(tally, base, forecast),
-    turns: shrunkAll(tally.turns, base.turns),
+    protectors: protectorRates(tally, { base, out: worths.out }, forecast),
+    turns: shrunkAll(tally.turns, base.turns, worths.turns),
     toBack: slideRate(tally.toBack, base.toBack, planned(forecast, 'slide_to_back')),
     toField: slideRate(tally.toField, base.toField, planned(forecast, 'slide_to_field')),
     toStrength: slideRate(tally.toStrength, base.toStrength, planned(forecast, 'slide_to_strength')),
-    wide: wideRate(tally, base.wide),
+    wide: wideRate(tally, base.wide, worths.wide),
   };
   return { rates, assumed: assumedPieces(tally, archive) };
 }
@@ -72,8 +80,34 @@ export function averageRates(archive: ProtectionTally | null): ProtectionRates {
   };
 }
 
-/** Snaps a base rate weighs against their own; judgement. */
-const BASE_WORTH = 10;
+/** Snaps the base rate of each piece weighs against their own. */
+interface PieceWorths {
+  readonly turns: number;
+  readonly wide: number;
+  /** Of backs who get out, or are not there. */
+  readonly out: number;
+}
+
+type CountsOf = (tally: ProtectionTally) => readonly number[];
+
+function worthOf(own: ProtectionTally, league: readonly ProtectionTally[], counts: CountsOf) {
+  const others = league.map((tally) => ({ counts: counts(tally), games: tally.games }));
+  return (base: readonly number[]) => baseWorth({ own: counts(own), games: own.games, others, base });
+}
+
+function turnsWorth(own: ProtectionTally, league: readonly ProtectionTally[], base: readonly number[]): number {
+  return worthOf(own, league, ({ turns }) => turns.map(({ share }) => share.count))(base);
+}
+
+function wideWorth(own: ProtectionTally, league: readonly ProtectionTally[], base: number): number {
+  const counts: CountsOf = (tally) => [widesOf(tally), backsOut(tally) - widesOf(tally)];
+  return worthOf(own, league, counts)([base, 1 - base]);
+}
+
+function outWorth(own: ProtectionTally, league: readonly ProtectionTally[], base: number): number {
+  const counts: CountsOf = (tally) => [backsOut(tally), tally.charted.back - backsOut(tally)];
+  return worthOf(own, league, counts)([base, 1 - base]);
+}
 
 /** Snaps of other opponents from which their rate is taken over the assumption. */
 const ENOUGH = 20;
@@ -84,12 +118,12 @@ function estimates(counted: Counted): readonly number[] {
   return counted.map(({ share }) => share.estimate ?? 0);
 }
 
-function shrunkAll(counted: Counted, base: readonly number[]): readonly number[] {
-  return counted.map(({ share }, i) => shrunk(share, base[i] ?? 0));
+function shrunkAll(counted: Counted, base: readonly number[], worth = ASSUMED_WORTH): readonly number[] {
+  return counted.map(({ share }, i) => shrunk(share, base[i] ?? 0, worth));
 }
 
-function shrunk({ count, trials }: Pick<Share, 'count' | 'trials'>, base: number): number {
-  return (count + BASE_WORTH * base) / (trials + BASE_WORTH);
+function shrunk({ count, trials }: Pick<Share, 'count' | 'trials'>, base: number, worth = ASSUMED_WORTH): number {
+  return (count + worth * base) / (trials + worth);
 }
 
 function slideRate(charted: Share, base: number, forecast: readonly number[] | null): number {
@@ -103,14 +137,23 @@ function planned(forecast: ForecastChapter | null, target: Target): readonly num
   return found && found.ownSnaps > 0 ? found.classes.map(({ share }) => share) : null;
 }
 
-function protectorRates(tally: ProtectionTally, base: ProtectionRates, forecast: ForecastChapter | null) {
+interface UsualProtectors {
+  readonly base: ProtectionRates;
+  readonly out: number;
+}
+
+function protectorRates(
+  tally: ProtectionTally,
+  { base, out }: UsualProtectors,
+  forecast: ForecastChapter | null,
+): readonly number[] {
   if (tally.charted.protectors > 0) {
     return withEights(planned(forecast, 'protectors'), tally, base) ?? shrunkAll(tally.protectors, base.protectors);
   }
   if (tally.charted.back === 0) return base.protectors;
   // Nobody counted protectors, but a back who gets out, or is not there, leaves five.
   const [usual = 0, ...more] = base.protectors;
-  const five = shrunk({ count: backsOut(tally), trials: tally.charted.back }, usual);
+  const five = shrunk({ count: backsOut(tally), trials: tally.charted.back }, usual, out);
   return [five, ...more.map((share) => ((1 - five) * share) / (1 - usual))];
 }
 
@@ -130,9 +173,13 @@ function backsOut({ backJobs }: ProtectionTally): number {
   return backJobs.filter(({ job }) => OUT_JOBS.includes(job)).reduce((sum, { share }) => sum + share.count, 0);
 }
 
-function wideRate(tally: ProtectionTally, base: number): number {
-  const wide = tally.backJobs.find(({ job }) => job === 'releases_wide')?.share.count ?? 0;
-  return shrunk({ count: wide, trials: backsOut(tally) }, base);
+function wideRate(tally: ProtectionTally, base: number, worth = ASSUMED_WORTH): number {
+  return shrunk({ count: widesOf(tally), trials: backsOut(tally) }, base, worth);
+}
+
+/** Passes on which the back released wide. */
+function widesOf({ backJobs }: ProtectionTally): number {
+  return backJobs.find(({ job }) => job === 'releases_wide')?.share.count ?? 0;
 }
 
 function assumedPieces(tally: ProtectionTally, archive: ProtectionTally | null): string[] {

@@ -3,6 +3,7 @@ import { BACK_ACTIONS } from '../../game/vocabulary.ts';
 import { type Share, share } from '../../stats/share.ts';
 import { type SlideReference, slideCodes } from '../snap/field-side.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
+import { type OffenseGame, offenseGames } from '../snap/offense-game.ts';
 import { runOrPassCodes } from '../snap/run-or-pass.ts';
 
 /** One of the back's jobs. */
@@ -21,6 +22,7 @@ export const PROTECTOR_COUNTS = [5, 6, 7, 8] as const;
 
 /** What was charted of a chart's protections, on its passes. */
 export interface ProtectionTally {
+  readonly games: number;
   readonly passes: number;
   /** In the order of {@link PROTECTOR_COUNTS}. */
   readonly protectors: readonly { readonly count: number; readonly share: Share }[];
@@ -37,8 +39,33 @@ export interface ProtectionTally {
 
 /** Counts a chart's protections on its passes, each over the passes on which it was charted. */
 export function tallyProtection(chart: Film): ProtectionTally {
+  return protectionTallier(chart)(offenseGames(chart));
+}
+
+/** The same for each offense of a chart. */
+export function tallyByOffense(chart: Film): readonly ProtectionTally[] {
+  const tally = protectionTallier(chart);
+  const games = offenseGames(chart);
+  const names = [...new Set(games.map(({ offense }) => offense))];
+  return names.map((name) => tally(games.filter(({ offense }) => offense === name)));
+}
+
+function protectionTallier(chart: Film): (games: readonly OffenseGame[]) => ProtectionTally {
   const passed = runOrPassCodes(chart);
-  const passes = rowsOfPasses(passed);
+  const slides: SlideCodes = {
+    back: slideCodes(chart, 'back'),
+    field: slideCodes(chart, 'field'),
+    strength: slideCodes(chart, 'strength'),
+  };
+  return (games) => {
+    const passes = games.flatMap(({ rows }) => rows.filter((row) => passed[row] === 1));
+    return { games: games.length, ...tallyPasses(chart, passes, slides) };
+  };
+}
+
+type SlideCodes = Readonly<Record<SlideReference, Uint8Array>>;
+
+function tallyPasses(chart: Film, passes: readonly number[], slides: SlideCodes): Omit<ProtectionTally, 'games'> {
   const protectors = chartedWords(passes, (i) => protectorsAt(chart, i));
   const turns = chartedWords(passes, (i) => turnAt(chart, i));
   const backJobs = chartedWords(passes, (i) => textAt(chart, 'back_action', i) as BackJob | undefined);
@@ -48,16 +75,10 @@ export function tallyProtection(chart: Film): ProtectionTally {
     turns: TURNS.map((turn) => ({ turn, share: shareOf(turn, turns) })),
     backJobs: BACK_ACTIONS.map((job) => ({ job, share: shareOf(job, backJobs) })),
     charted: { protectors: protectors.length, slide: turns.length, back: backJobs.length },
-    toBack: slideShare(chart, passes, 'back'),
-    toField: slideShare(chart, passes, 'field'),
-    toStrength: slideShare(chart, passes, 'strength'),
+    toBack: slideShare(passes, slides.back),
+    toField: slideShare(passes, slides.field),
+    toStrength: slideShare(passes, slides.strength),
   };
-}
-
-function rowsOfPasses(passed: Uint8Array): number[] {
-  const rows: number[] = [];
-  for (let i = 0; i < passed.length; i++) if (passed[i] === 1) rows.push(i);
-  return rows;
 }
 
 /** How often each word was charted, and how often any was. */
@@ -94,8 +115,7 @@ function turnAt(chart: Film, index: number): Turn | undefined {
   return slide.startsWith('full') ? 'full' : 'half';
 }
 
-function slideShare(chart: Film, passes: readonly number[], reference: SlideReference): Share {
-  const codes = slideCodes(chart, reference);
+function slideShare(passes: readonly number[], codes: Uint8Array): Share {
   let known = 0;
   let to = 0;
   for (const i of passes) {

@@ -2,10 +2,12 @@ import { type Film, numberAt, textAt } from '../../game/film.ts';
 import { ANSWERS } from '../../game/vocabulary.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
 import { answerCodes } from '../snap/answer.ts';
+import { offenseGames } from '../snap/offense-game.ts';
 import { PASS_ANSWERS, type PassAnswer } from '../snap/pass-answer.ts';
 import type { ReleaseCurve } from './protection-result.ts';
 import { fitRelease, type ReleaseFit, type ReleasePrior, type ReleaseTimes } from './release-fit.ts';
 import { publishedRelease, sackSeconds } from './release-published.ts';
+import { releaseWorth, type TimedThrows } from './release-worth.ts';
 
 /** How fast the ball is out on one answer: this opponent, and an average one. */
 export interface Release {
@@ -32,9 +34,11 @@ export interface ReleaseInput {
 export function releases({ chart, archive, settings }: ReleaseInput): readonly Release[] {
   const own = timesByAnswer(chart, settings);
   const others = archive && timesByAnswer(archive, settings);
-  return PASS_ANSWERS.map((answer) =>
-    releaseOf(answer, { own: own[answer], others: others?.[answer] ?? null, settings }),
-  );
+  const league = archive ? throwsByOffense(archive, settings) : [];
+  return PASS_ANSWERS.map((answer) => {
+    const timed = league.map((times) => timedThrows(times[answer]));
+    return releaseOf(answer, { own: own[answer], others: others?.[answer] ?? null, league: timed, settings });
+  });
 }
 
 /** The release of one answer as the report draws it. */
@@ -60,15 +64,18 @@ interface ChartedReleases extends ReleaseTimes {
 interface SeenReleases {
   readonly own: ChartedReleases;
   readonly others: ChartedReleases | null;
+  /** The others' throws, offense by offense. */
+  readonly league: readonly TimedThrows[];
   readonly settings: ReleaseInput['settings'];
 }
 
-function releaseOf(answer: PassAnswer, { own, others, settings }: SeenReleases): Release {
+function releaseOf(answer: PassAnswer, { own, others, league, settings }: SeenReleases): Release {
   const { level, their_speed } = settings;
   const average = publishedRelease(answer, level, 'average');
   const typical = others ? fitRelease(others, average) : fitRelease(NOTHING, average);
   const speedShift = publishedRelease(answer, level, their_speed).mu - average.mu;
-  const prior: ReleasePrior = { mu: typical.mu + speedShift, sigma: typical.sigma, worth: average.worth };
+  const curve = { mu: typical.mu + speedShift, sigma: typical.sigma, worth: average.worth };
+  const prior: ReleasePrior = { ...curve, worth: releaseWorth(timedThrows(own), curve, league) };
   return {
     answer,
     fit: fitRelease(own, prior),
@@ -77,6 +84,11 @@ function releaseOf(answer: PassAnswer, { own, others, settings }: SeenReleases):
     sacks: own.sacks,
     source: sourceWords(own, others),
   };
+}
+
+function timedThrows({ logTimes }: Pick<ReleaseTimes, 'logTimes'>): TimedThrows {
+  const throws = logTimes.length;
+  return { throws, mean: throws === 0 ? 0 : logTimes.reduce((sum, time) => sum + time, 0) / throws };
 }
 
 const NOTHING: ReleaseTimes = { logTimes: [], held: 0, heldPast: 0 };
@@ -104,6 +116,32 @@ function timesByAnswer(
     PassAnswer,
     ChartedReleases
   >;
+}
+
+/** The times of each offense of a chart. */
+function throwsByOffense(
+  chart: Film,
+  { situations }: ReleaseInput['settings'],
+): readonly Record<PassAnswer, Pick<ReleaseTimes, 'logTimes'>>[] {
+  const codes = answerCodes(chart, situations);
+  const found = new Map<string, Record<PassAnswer, { logTimes: number[] }>>();
+  for (const { offense, rows } of offenseGames(chart)) {
+    const times = found.get(offense) ?? emptyTimes();
+    found.set(offense, times);
+    for (const row of rows) addThrow(chart, row, times[ANSWERS[codes[row] as number] as PassAnswer]);
+  }
+  return [...found.values()];
+}
+
+function emptyTimes(): Record<PassAnswer, { logTimes: number[] }> {
+  const times = PASS_ANSWERS.map((answer) => [answer, { logTimes: [] }]);
+  return Object.fromEntries(times) as Record<PassAnswer, { logTimes: number[] }>;
+}
+
+function addThrow(chart: Film, row: number, times: { logTimes: number[] } | undefined): void {
+  const seconds = numberAt(chart, 'time_to_throw', row);
+  if (times === undefined || seconds === undefined) return;
+  if (!NOT_THROWN.includes(textAt(chart, 'result', row) ?? '')) times.logTimes.push(Math.log(seconds));
 }
 
 /** Throws and sacks of the snaps with this answer, and the logarithms of the times charted. */

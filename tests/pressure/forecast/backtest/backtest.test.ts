@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords, type SnapRecord } from '../../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../../src/game/week-settings.ts';
-import { additiveMethods } from '../../../../src/pressure/forecast/backtest/additive-methods.ts';
 import { backtest, type ReplayedGame } from '../../../../src/pressure/forecast/backtest/backtest.ts';
 import { backtestFilm } from '../../../../src/pressure/forecast/backtest/backtest-film.ts';
 import type { WindowRule } from '../../../../src/pressure/forecast/backtest/backtest-window.ts';
@@ -24,7 +23,7 @@ const filmOf = (records: readonly SnapRecord[], seasons?: readonly number[]) =>
   backtestFilm(filmFromRecords(records), cuts, seasons);
 
 /** Every share every method forecasts of a game, in one list. */
-function forecastsOf(records: readonly SnapRecord[], game: string, methods = FORECAST_METHODS): string[] {
+function forecastsOf(records: readonly SnapRecord[], game: string): string[] {
   const told: string[] = [];
   const onGame = (replayed: ReplayedGame) => {
     if (replayed.game.game !== game) return;
@@ -34,7 +33,7 @@ function forecastsOf(records: readonly SnapRecord[], game: string, methods = FOR
     }
   };
   const offenses = new Set([game.replace(/ week .*/, '')]);
-  backtest({ film: filmOf(records), rule: { ...rule, offenses }, methods, onGame });
+  backtest({ film: filmOf(records), rule: { ...rule, offenses }, onGame });
   return told;
 }
 
@@ -76,19 +75,6 @@ describe('backtest', () => {
         }),
         { numRuns: 5 },
       );
-    }
-  });
-
-  it('leaves the game out of the additive model too', () => {
-    const records = inventedFilm(four);
-    const wrong = { play_kind: 'deep_shot', motion: 'across', protectors: 7, slide: 'left', back_action: 'blocks' };
-    for (const game of ['Cedar Falls week 6', 'Birch Hill week 2']) {
-      const before = forecastsOf(records, game, additiveMethods());
-      const changed = records.map((record) => (record['game'] === game ? { ...record, ...wrong } : record));
-      const after = forecastsOf(changed, game, additiveMethods());
-      expect(before).toHaveLength(2 * TARGETS.length);
-      expect(after.length).toBeGreaterThan(TARGETS.length);
-      expect(before).toEqual(expect.arrayContaining(after));
     }
   });
 
