@@ -2,7 +2,7 @@ import { type CellEvidence, copyShares } from './chain-cell.ts';
 import type { ChainData } from './chain-data.ts';
 import type { LevelWorth } from './chain-level.ts';
 import { type ChainTally, nodeTotal } from './chain-tally.ts';
-import { WORTHS } from './worth-grid.ts';
+import { CELL_WORTHS } from './worth-grid.ts';
 
 /** Snaps of every cell, and how many independent ones they are worth. */
 export interface Counted {
@@ -60,8 +60,8 @@ export function strengthOf(
 ): number {
   const snaps = counts.reduce((sum, count) => sum + count, 0);
   let [weight, inverse] = [0, 0];
-  for (let i = 0; i < WORTHS.length; i++) {
-    const worth = carried(WORTHS[i] as number);
+  for (let i = 0; i < CELL_WORTHS.length; i++) {
+    const worth = carried(CELL_WORTHS[i] as number);
     weight += ((chances[i] as number) * own) / (own + worth);
     inverse += (chances[i] as number) / worth;
   }

@@ -1,10 +1,10 @@
 import { logDirichletMultinomial } from '../../stats/dirichlet-multinomial.ts';
 import type { ChainTree } from './chain-tree.ts';
-import { scaledToOne, WORTHS } from './worth-grid.ts';
+import { CELL_WORTHS, scaledToOne } from './worth-grid.ts';
 
 /** How the cells right below the root are read. */
 export interface LevelWorth {
-  /** Chance of each worth of the grid for what is expected of a cell. */
+  /** Chance of each of {@link CELL_WORTHS} for what is expected of a cell. */
   readonly chances: Float64Array;
   /** Weight of the league's pattern in what is expected, 0 to 1; the rest is the share over all snaps. */
   readonly pattern: number;
@@ -13,7 +13,7 @@ export interface LevelWorth {
 /** What a first level is learned from. */
 export interface LevelTask {
   readonly tree: ChainTree;
-  /** Belief in each worth before the film. */
+  /** Belief in each of {@link CELL_WORTHS} before the film. */
   readonly belief: Float64Array;
   /** Independent own snaps of each class in a cell; null where it has none. */
   readonly countsAt: (node: number) => Float64Array | null;
@@ -40,7 +40,7 @@ const NO_PATTERN = [{ weight: 0, chance: 1 }] as const;
 /** Learns one worth for all cells of the first level, and whether the offense follows the league's pattern in them. */
 export function learnLevel(task: LevelTask): LevelWorth {
   const patterns = task.patternAt === null ? NO_PATTERN : PATTERNS;
-  const size = WORTHS.length;
+  const size = CELL_WORTHS.length;
   const logs = new Float64Array(patterns.length * size);
   patterns.forEach(({ weight, chance }, p) => {
     const belief = task.belief.map((worth) => Math.log(worth * chance));
@@ -64,7 +64,7 @@ function addEvidence(task: LevelTask, weight: number, logs: Float64Array): Float
     if (counts === null) continue;
     const shares = patternAt === null ? flat : mixed(patternAt(node), flat, weight);
     for (let w = 0; w < logs.length; w++) {
-      const worth = carried(WORTHS[w] as number, node);
+      const worth = carried(CELL_WORTHS[w] as number, node);
       logs[w] = (logs[w] as number) + logDirichletMultinomial({ counts, shares, worth });
     }
   }

@@ -5,7 +5,7 @@ import { type ChainFit, emptyFit, sharesAt } from './chain-fit.ts';
 import { type LevelWorth, learnLevel } from './chain-level.ts';
 import { ROOT_PRIOR } from './chain-root.ts';
 import { allNodes } from './chain-tree.ts';
-import { beliefOnGrid } from './worth-grid.ts';
+import { beliefOnGrid, CELL_WORTHS } from './worth-grid.ts';
 
 /** What a chain without anything behind it is fitted to. */
 export type PlainData = Pick<ChainData, 'tree' | 'strengths' | 'nodes'>;
@@ -47,7 +47,7 @@ const SPREAD = 1;
 const MEDIAN = 128;
 
 function plainLevel({ tree, strengths }: PlainData, counted: Counted, flat: Float64Array): LevelWorth {
-  const belief = beliefOnGrid({ median: strengths.own[0] ?? MEDIAN, spread: SPREAD });
+  const belief = beliefOnGrid({ median: strengths.own[0] ?? MEDIAN, spread: SPREAD }, CELL_WORTHS);
   const countsAt = independentCounts(counted);
   return learnLevel({ tree, belief, countsAt, flat, patternAt: null, carried: (worth) => worth });
 }

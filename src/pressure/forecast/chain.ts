@@ -9,7 +9,7 @@ import { settleRoot } from './chain-root.ts';
 import { nodeTotal } from './chain-tally.ts';
 import { allNodes } from './chain-tree.ts';
 import { averageWorth } from './league-worth.ts';
-import { beliefOnGrid } from './worth-grid.ts';
+import { beliefOnGrid, CELL_WORTHS } from './worth-grid.ts';
 
 /**
  * Fits the Dirichlet-multinomial chain. Without an archive each cell is its own snaps and the cell above. With one, all
@@ -66,7 +66,7 @@ function totalWhere(shares: Float64Array, chosen: readonly boolean[]): number {
 }
 
 /** Belief in what the league's rate of a situation is worth, in snaps, once it is moved to the offense's own level. */
-const SITUATION_BELIEF = beliefOnGrid({ median: 128, spread: 1 });
+const SITUATION_BELIEF = beliefOnGrid({ median: 128, spread: 1 }, CELL_WORTHS);
 
 /**
  * Snaps the league's rate of a deeper cell is worth, at the level of the cell above. On open professional film no target

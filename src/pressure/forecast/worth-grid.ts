@@ -5,6 +5,9 @@ export const WORTHS: Float64Array = Float64Array.from(
   (_, i) => 2 ** (1 + Math.floor(i / 2)) * (i % 2 === 0 ? 1 : Math.SQRT2),
 );
 
+/** The coarser grid on which the worth of single cells is learned, 2, 4, 8 ... 2048: they tell less. */
+export const CELL_WORTHS: Float64Array = WORTHS.filter((_, i) => i % 2 === 0);
+
 /** A log-normal belief about a worth. */
 export interface WorthBelief {
   readonly median: number;
@@ -12,9 +15,9 @@ export interface WorthBelief {
   readonly spread: number;
 }
 
-/** The chance of each worth of the grid under a log-normal belief; sums to 1. */
-export function beliefOnGrid({ median, spread }: WorthBelief): Float64Array {
-  return scaledToOne(WORTHS.map((worth) => -((Math.log(worth / median) / spread) ** 2) / 2));
+/** The chance of each worth of a grid under a log-normal belief; sums to 1. */
+export function beliefOnGrid({ median, spread }: WorthBelief, worths = WORTHS): Float64Array {
+  return scaledToOne(worths.map((worth) => -((Math.log(worth / median) / spread) ** 2) / 2));
 }
 
 /** Chances from their logarithms, of any scale. */

@@ -5,7 +5,7 @@ import { multiclassLogLoss } from '../../../stats/scores.ts';
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import { fitChain } from '../chain.ts';
 import type { ChainFit } from '../chain-fit.ts';
-import { tallyGames } from '../chain-tally.ts';
+import { type ChainTally, tallyGames } from '../chain-tally.ts';
 import type { FittedTarget, ForecastFilm } from '../forecast-film.ts';
 import type { BacktestTarget, BacktestVerdict } from '../forecast-result.ts';
 import { splitByRunOrPass } from '../split-by-run-or-pass.ts';
@@ -83,14 +83,20 @@ function tallyWithout({ chart, cuts }: VerdictInput, { definition, tree, target 
   return tallyGames(tree, { codes, classes: target.classes }, games);
 }
 
+interface TalliedGames {
+  readonly own: ChainTally;
+  readonly games: Games;
+}
+
 /** The page's forecast of a game it has not seen: answers follow run or pass there too. */
-function pageForecast(input: VerdictInput, fitted: FittedTarget, games: Games): ChainFit {
+function pageForecast(input: VerdictInput, fitted: FittedTarget, { own, games }: TalliedGames): ChainFit {
   const { definition, tree, archive } = fitted;
   const strengths = TARGET_STRENGTHS[definition.target].plan;
-  const fit = fitChain({ tree, own: tallyWithout(input, fitted, games), archive, strengths });
+  const fit = fitChain({ tree, own, archive, strengths });
   const runOrPass = input.fitted.find((other) => other.definition.target === 'run_or_pass');
   if (definition.runs === undefined || runOrPass === undefined) return fit;
-  return splitByRunOrPass(fit, pageForecast(input, runOrPass, games), definition);
+  const told = tallyWithout(input, runOrPass, games);
+  return splitByRunOrPass(fit, pageForecast(input, runOrPass, { own: told, games }), definition);
 }
 
 /** None where the target was not charted in the game, or in none of the games it would be forecast from. */
@@ -100,7 +106,7 @@ function gameLosses(input: VerdictInput, fitted: FittedTarget, { test, own }: Ga
   const rows = test.rows.filter((row) => target.codes[row] !== NOT_KNOWN);
   const tally = tallyWithout(input, fitted, { test, own });
   if (rows.length === 0 || tally.games[0] === 0) return [];
-  const { shares } = pageForecast(input, fitted, { test, own });
+  const { shares } = pageForecast(input, fitted, { own: tally, games: { test, own } });
   const outcomes = rows.map((row) => target.codes[row] as number);
   const lossOf = (predict: Predict) => multiclassLogLoss(rows.map(predict), outcomes);
   const plainLoss = (depth: number) => lossOf(plainShares({ tree, tally, depth }));
