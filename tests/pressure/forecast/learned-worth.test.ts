@@ -22,7 +22,8 @@ function read(league: InventedLeague) {
     forecast: fit.shares[2 * node]!,
   });
   const thirdLong = SITUATIONS.findIndex(({ id }) => id === 'third_long');
-  return { all: at(0), thirdLong: at(nodeAt(tree, [thirdLong])), weight: fit.ownWeight[0]! };
+  const cell = nodeAt(tree, [thirdLong]);
+  return { all: at(0), thirdLong: at(cell), weight: fit.ownWeight[0]!, cellWeight: fit.ownWeight[cell]! };
 }
 
 const SEEDS = [1, 2, 3, 4, 5, 6];
@@ -49,6 +50,15 @@ describe('an opponent unlike a league of look-alikes', () => {
     const found = readAll({ opponent: 0.7, ignoresSituations: true });
     const off = mean(found.map(({ thirdLong }) => thirdLong.film - thirdLong.forecast));
     expect(Math.abs(off)).toBeLessThan(0.08);
+  });
+});
+
+describe('film alone', () => {
+  it('leans on the rate over all snaps where down and distance tell little, and less where they tell much', () => {
+    const [flat, usual] = [true, false].map((ignoresSituations) =>
+      mean(readAll({ archive: 0, opponent: 0.5, ignoresSituations }).map(({ cellWeight }) => cellWeight)),
+    );
+    expect(flat).toBeLessThan(usual! - 0.2);
   });
 });
 

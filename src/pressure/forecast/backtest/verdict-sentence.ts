@@ -29,11 +29,12 @@ function outcomeWords(target: BacktestTarget): string {
   return outcomeOf(target) === 'worse' ? 'beat the plain rate only' : 'beat the plain rate';
 }
 
+/** The chain pools the situations by itself where they tell little, so nobody has to set the forecast aside. */
 function advice(target: BacktestTarget): string {
   const outcome = outcomeOf(target);
   if (outcome === 'better') return '';
-  if (outcome === 'even') return ' and was on the whole no better: the plain shares are as good a guide this week';
-  return ' and lost on the whole: trust the plain shares more than the forecast this week';
+  const leans = 'down and distance tell little about them, so the forecast already leans on their rate over all snaps';
+  return outcome === 'even' ? ` and was on the whole no better: ${leans}` : ` and lost on the whole: ${leans}`;
 }
 
 /** With fewer games than this nothing is proved; judgement: in 8 fair tosses 7 alike come up by chance 1 time in 14. */

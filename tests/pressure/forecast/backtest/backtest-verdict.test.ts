@@ -85,9 +85,9 @@ describe('verdictSentence', () => {
     );
   });
 
-  it('says as plainly that it did badly, and what to trust instead', () => {
+  it('says as plainly that it did badly, and what the forecast leans on then', () => {
     expect(verdictSentence([target({ gamesWon: 1, difference: 0.02 })])).toContain(
-      'beat the plain rate only in 1 of 4 games and lost on the whole: trust the plain shares more',
+      'beat the plain rate only in 1 of 4 games and lost on the whole: down and distance tell little about them, so the forecast already leans',
     );
   });
 
