@@ -26,14 +26,17 @@ const TURNS: readonly {
 export interface BreakEvenInput {
   readonly theories: ReadonlyMap<Family, Theory>;
   readonly asked: readonly AskedRule[];
+  /** The snaps of the situation expected when a family's rushers come. */
+  readonly facing: (family: Family) => ExpectedSnaps;
 }
 
 /**
  * Where each family turns in a situation: with the rest of their snaps as they are, the share of snaps meeting these
  * rules at which right and wrong are level (or the two families are). A rule the coach switched off turns nothing.
  */
-export function breakEvens({ theories, asked }: BreakEvenInput, expected: ExpectedSnaps): FitBreakEven[] {
+export function breakEvens({ theories, asked, facing }: BreakEvenInput): FitBreakEven[] {
   return TURNS.flatMap(({ family, against, rules }) => {
+    const expected = facing(family);
     const counted = asked.filter(({ ready }) => rules.includes(ready.rule.id));
     const [own, other] = [theories.get(family), against === null ? undefined : theories.get(against)];
     if (counted.length === 0 || !own) return [];

@@ -14,7 +14,8 @@ const DRAWS = 400;
 /** What charting is worth is worked out from. */
 export interface ChartingInput {
   readonly theories: ReadonlyMap<Family, Theory>;
-  readonly expected: ExpectedSnaps;
+  /** All their snaps as expected when a family's rushers come. */
+  readonly facing: (family: Family) => ExpectedSnaps;
   readonly seed: number;
 }
 
@@ -22,8 +23,10 @@ export interface ChartingInput {
  * What each blank column would do for the choice: the words it would show are drawn around what is typical, as widely as
  * eight snaps allow, and the family with most right less wrong is chosen again. Only pressures are chosen among.
  */
-export function chartingValues({ theories, expected, seed }: ChartingInput): FitCharting[] {
-  const open = [...theories].filter(([family]) => family !== 'base').map((entry) => openFamily(entry, expected));
+export function chartingValues({ theories, facing, seed }: ChartingInput): FitCharting[] {
+  const open = [...theories]
+    .filter(([family]) => family !== 'base')
+    .map((entry) => openFamily(entry, facing(entry[0])));
   const columns = [...new Set(open.flatMap(({ words }) => words.map(({ feature }) => FEATURE_COLUMN[feature])))];
   return columns
     .map((column) => chartingOf(column, open, seed))

@@ -1,6 +1,8 @@
 import type { CallLibrary } from '../../game/call-library.ts';
 import { FAMILIES, type Family } from '../../game/vocabulary.ts';
-import { adjustments } from './adjustments.ts';
+import type { PressuredChapter } from '../pressured/pressured-result.ts';
+import { adjustments, type ReadCall } from './adjustments.ts';
+import { callRushers, expectedAgainst, FAMILY_RUSHERS } from './against-rush.ts';
 import { type AskedRule, askRule, shareOf } from './asked-rule.ts';
 import { breakEvens } from './break-even.ts';
 import { chartingValues } from './charting.ts';
@@ -16,6 +18,8 @@ import { readyRules, rulesOf } from './verdict.ts';
 /** What fit is worked out from. */
 export interface FitInput extends ExpectedInput {
   readonly library: CallLibrary | null;
+  /** How their answers change with the rush. */
+  readonly pressured: Pick<PressuredChapter, 'factors'>;
   readonly seed: number;
 }
 
@@ -33,16 +37,18 @@ export function fitChapter(input: FitInput): FitChapter {
     call,
     theory: theoryOf([...rulesOf(call.family, ready), ...readyRules(givenRules(call))]),
   }));
-  const families = [...theories].map(([family, theory]) => ({ family, theory, asked }));
-  const [all] = situations;
+  const against = expectedAgainst({ situations, forecasts: input.forecast.forecasts, pressured: input.pressured });
+  const facing = (family: Family, s: number) => against(FAMILY_RUSHERS[family])[s] as ExpectedSnaps;
   return {
     rules,
-    families: situations.flatMap((expected) => families.map((one) => familyFit(one, expected))),
-    calls: situations.flatMap((expected) =>
-      calls.map(({ call, theory }) => callFit({ call: call.name, family: call.family, theory }, expected)),
+    families: situations.flatMap((_, s) =>
+      [...theories].map(([family, theory]) => familyFit({ family, theory, asked }, facing(family, s))),
     ),
-    breakEvens: situations.flatMap((expected) => breakEvens({ theories, asked }, expected)),
-    charting: all ? chartingValues({ theories, expected: all, seed }) : [],
+    calls: situations.flatMap((_, s) =>
+      calls.map((one) => callFit(one, against(callRushers(one.call))[s] as ExpectedSnaps)),
+    ),
+    breakEvens: situations.flatMap((_, s) => breakEvens({ theories, asked, facing: (family) => facing(family, s) })),
+    charting: chartingValues({ theories, facing: (family) => facing(family, 0), seed }),
     adjustments: adjustments({ film, theories, calls, situations }),
   };
 }
@@ -64,14 +70,9 @@ function familyFit({ family, theory, asked }: FamilyTheory, expected: ExpectedSn
   };
 }
 
-interface CallTheory {
-  readonly call: string;
-  readonly family: Family;
-  readonly theory: Theory;
-}
-
-function callFit({ call, family, theory }: CallTheory, expected: ExpectedSnaps): CallFit {
-  return { call, family, situation: expected.situation, ...fitShares(verdictParts(theory, expected)) };
+function callFit({ call, theory }: ReadCall, expected: ExpectedSnaps): CallFit {
+  const { name, family } = call;
+  return { call: name, family, situation: expected.situation, ...fitShares(verdictParts(theory, expected)) };
 }
 
 function ruleFired(asked: AskedRule, expected: ExpectedSnaps): RuleFired {

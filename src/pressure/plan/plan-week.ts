@@ -51,7 +51,7 @@ export function planWeek(input: WeekInput): WeekPlan {
   const protection = protectionChapter({ chart, archive, library, settings, forecast, seed });
   stage('Scoring the families');
   const scores = scoreChapter({ chart, ownFilm, library, settings, forecast, protection });
-  const fit = fitChapter({ chart, forecast, library, cuts: settings.situations, seed });
+  const fit = fitChapter({ chart, forecast, pressured, library, cuts, seed });
   stage('Reading our own film');
   const ours = ownFilm ? ownFilmChapter({ ownFilm, library, settings, scores, seed }) : null;
   stage('Choosing the menu');

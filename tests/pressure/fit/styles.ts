@@ -32,7 +32,14 @@ export function fitOf(offense: InventedOffense & ChartedMore): readonly FamilyFi
   const chart = filmFromRecords(chartedMore(inventedRecords(offense), { ...ORDINARY_MORE, ...offense }));
   const settings = inventedSettings();
   const forecast = countedForecast(chart, settings);
-  const { families } = fitChapter({ chart, forecast, library: null, cuts: settings.situations, seed: 1 });
+  const { families } = fitChapter({
+    chart,
+    forecast,
+    library: null,
+    cuts: settings.situations,
+    pressured: { factors: [] },
+    seed: 1,
+  });
   return families.filter(({ situation }) => situation === 'all');
 }
 

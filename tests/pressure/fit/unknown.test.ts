@@ -19,7 +19,7 @@ const full = chartedMore(inventedRecords(), {
 function chapterOf(records: readonly SnapRecord[]) {
   const chart = filmFromRecords(records);
   const forecast = countedForecast(chart, settings);
-  return fitChapter({ chart, forecast, library: null, cuts: settings.situations, seed: 1 });
+  return fitChapter({ chart, forecast, library: null, cuts: settings.situations, pressured: { factors: [] }, seed: 1 });
 }
 
 const familyIn = (chapter: ReturnType<typeof chapterOf>, name: string) => {
@@ -92,6 +92,31 @@ describe('what was not charted', () => {
   });
 });
 
+describe('answers to a rush', () => {
+  const factor = { by: 'rushers', group: 'six_or_more', target: 'pass_answer', name: 'screen', factor: 2 } as const;
+  const chart = filmFromRecords(full);
+  const given = {
+    chart,
+    forecast: countedForecast(chart, settings),
+    library: null,
+    cuts: settings.situations,
+    seed: 1,
+  };
+  const plain = fitChapter({ ...given, pressured: { factors: [] } });
+  const screened = fitChapter({ ...given, pressured: { factors: [factor] } });
+
+  it('move the six-man families alone: more screens against six make the add-on wrong more often', () => {
+    for (const { family, net } of plain.families.filter(({ situation }) => situation === 'all')) {
+      const after = familyIn(screened, family).net.mean;
+      if (['base', 'three_under', 'four_under', 'man_free'].includes(family)) expect(after).toBeCloseTo(net.mean, 12);
+    }
+    const [before, after] = [familyIn(plain, 'add_on'), familyIn(screened, 'add_on')];
+    expect(after.wrong.mean).toBeGreaterThan(before.wrong.mean);
+    const screens = (of: typeof before) => of.rules.find(({ rule }) => rule === 'add_on_screen')?.share as number;
+    expect(screens(after)).toBeGreaterThan(1.5 * screens(before));
+  });
+});
+
 describe('break-evens', () => {
   it('turn where right and wrong are level: the share of trips at which four-under and three-under are as right', () => {
     const { breakEvens } = chapterOf(full);
@@ -123,6 +148,7 @@ describe('adjustments', () => {
     forecast: countedForecast(chart, settings),
     library,
     cuts: settings.situations,
+    pressured: { factors: [] },
     seed: 1,
   });
   const looks = new Map(chapter.adjustments.map((one) => [one.look, one]));
@@ -168,6 +194,7 @@ describe('adjustments', () => {
       forecast: countedForecast(chart, settings),
       library: holed,
       cuts: settings.situations,
+      pressured: { factors: [] },
       seed: 1,
     });
     const all = calls.filter(({ family, situation }) => family === 'three_under' && situation === 'all');
