@@ -4,7 +4,7 @@ import { NOT_KNOWN } from '../snap/not-known.ts';
 import { type OffenseGame, offenseGames } from '../snap/offense-game.ts';
 import { joinCells, joinCodes, lineLevels, planLevels, type SnapCells, snapCells } from '../snap/snap-cells.ts';
 import { toldAnswers } from '../snap/told-answers.ts';
-import { fitChain } from './chain.ts';
+import { archiveFit, fitChain } from './chain.ts';
 import type { ChainArchive, ChainData } from './chain-data.ts';
 import type { ChainFit } from './chain-fit.ts';
 import { type ChainTally, type TargetCodes, tallyGame, tallyGames } from './chain-tally.ts';
@@ -106,6 +106,8 @@ export interface FittedTarget {
   readonly fit: ChainFit;
   /** The archive's tally as it was fitted; null without an archive on which the target was charted. */
   readonly archive: ChainArchive | null;
+  /** The archive's own chain, which stands behind every fit with it; null without an archive. */
+  readonly base: ChainFit | null;
   readonly target: TargetCodes;
   /** Games of other offenses on which the target was charted. */
   readonly archiveGames: number;
@@ -155,12 +157,14 @@ export function fitTargetOn(
     film.ownGames.map(({ rows }) => rows),
   );
   const { archive, games: archiveGames } = archiveOf(film, definition, tree);
+  const base = archive && archiveFit({ tree, archive, strengths });
   return {
     definition,
     tree,
     own,
-    fit: fitChain({ tree, own, archive, strengths }),
+    fit: fitChain({ tree, own, archive, strengths, ...(base && { base }) }),
     archive,
+    base,
     target,
     archiveGames,
   };

@@ -1,4 +1,4 @@
-import { archiveFit, fitChain } from './chain.ts';
+import { fitChain } from './chain.ts';
 import type { ChainFit } from './chain-fit.ts';
 import { type ChainTally, subtractTally, tallyGame } from './chain-tally.ts';
 import { nodesOfFirst } from './chain-tree.ts';
@@ -37,12 +37,11 @@ export function leftOutShares(film: ForecastFilm, fitted: FittedTarget): LeftOut
 }
 
 /** The chain of a target without the snaps of one game, in the cells of the own film. */
-function fitWithout(film: ForecastFilm, { tree, archive, definition, own, target }: FittedTarget) {
+function fitWithout(film: ForecastFilm, { tree, archive, base, definition, own, target }: FittedTarget) {
   const strengths = TARGET_STRENGTHS[definition.target].line;
   const nodes = nodesOfFirst(tree, film.ownSize);
-  const shared = archive === null ? {} : { base: archiveFit({ tree, archive, strengths }) };
   return (rows: readonly number[]): ChainFit => {
     const others: ChainTally = subtractTally(own, tallyGame(tree, target, rows));
-    return fitChain({ tree, own: others, archive, strengths, nodes, ...shared });
+    return fitChain({ tree, own: others, archive, strengths, nodes, ...(base && { base }) });
   };
 }

@@ -6,6 +6,7 @@ import { NOT_KNOWN } from '../../snap/not-known.ts';
 import { fitChain } from '../chain.ts';
 import type { ChainFit } from '../chain-fit.ts';
 import { type ChainTally, tallyGames } from '../chain-tally.ts';
+import { nodesOfFirst } from '../chain-tree.ts';
 import type { FittedTarget, ForecastFilm } from '../forecast-film.ts';
 import type { BacktestTarget, BacktestVerdict } from '../forecast-result.ts';
 import { splitByRunOrPass } from '../split-by-run-or-pass.ts';
@@ -90,9 +91,10 @@ interface TalliedGames {
 
 /** The page's forecast of a game it has not seen: answers follow run or pass there too. */
 function pageForecast(input: VerdictInput, fitted: FittedTarget, { own, games }: TalliedGames): ChainFit {
-  const { definition, tree, archive } = fitted;
+  const { definition, tree, archive, base } = fitted;
   const strengths = TARGET_STRENGTHS[definition.target].plan;
-  const fit = fitChain({ tree, own, archive, strengths });
+  const nodes = nodesOfFirst(tree, input.film.ownSize);
+  const fit = fitChain({ tree, own, archive, strengths, nodes, ...(base && { base }) });
   const runOrPass = input.fitted.find((other) => other.definition.target === 'run_or_pass');
   if (definition.runs === undefined || runOrPass === undefined) return fit;
   const told = tallyWithout(input, runOrPass, games);
