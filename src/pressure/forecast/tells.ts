@@ -22,10 +22,9 @@ const SEARCHED_ELSEWHERE: Readonly<Partial<Record<Target, readonly string[]>>> =
 const SAME_AS_TARGET: Readonly<Partial<Record<Target, string>>> = { motion: 'motion' };
 
 /**
- * Expected share of false tells among those shown. Of 207 samples of four games of open play data (2022, archive of
- * other offenses) none showed a tell where run or pass, screen and quick release were drawn again from what an additive
- * logistic model says any offense does; nor where run or pass was drawn from the archive's chain, with its shares held or moving
- * from game to game.
+ * Expected share of false tells among those shown. In 13 invented offenses without a habit none was shown, with an
+ * archive and without; before evidence was clustered by game, none either in 207 samples of open play data (2022) with
+ * outcomes drawn from what any offense does.
  */
 export const DISCOVERY_RATE = 0.1;
 
