@@ -23,8 +23,8 @@ export interface GroupSpread {
   readonly weights: Float64Array;
 }
 
-/** 2 to 1024 by octaves: under 2 groups would be all or nothing, above 1024 they are alike for any count here. */
-const SIZES = Float64Array.from({ length: 10 }, (_, i) => 2 ** (i + 1));
+/** 4 to 1024 by factors of four: under 4 groups are nearly all or nothing, above 1024 alike for any count here. */
+const SIZES = Float64Array.from({ length: 5 }, (_, i) => 4 ** (i + 1));
 
 /**
  * How much groups differ in a share, averaged over a grid instead of fixed at one estimate: with few groups the

@@ -96,11 +96,18 @@ export interface Tell {
   readonly film: Share;
   /** Share the forecast expected on those snaps. */
   readonly expected: number;
-  /** Share to plan with, after shrinking the excess. */
+  /**
+   * `plan_with`: it showed in most games, and tells of its kind held in backtests. `so_far`: it came so on film, and is
+   * no reason to expect it again.
+   */
+  readonly standing: 'plan_with' | 'so_far';
+  /** Share to plan with: what the forecast expected, and the part of the excess that such tells kept; no part so far. */
   readonly planWith: number;
   readonly p: number;
   readonly adjusted: number;
   readonly games: readonly { readonly game: string; readonly count: number; readonly trials: number }[];
+  /** Games in which it came more often than expected. */
+  readonly gamesShown: number;
   readonly oneGameOnly: boolean;
   /** Indices into the opponent chart of the snaps counted. */
   readonly snaps: readonly number[];

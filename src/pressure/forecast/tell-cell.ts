@@ -14,7 +14,8 @@ export const MOST_FEATURES = 3;
 
 /** One thing seen before the snap, and the snaps it was seen on. */
 export interface TellLiteral extends TellCell {
-  /** Place of its feature in the list. */
+  /** Name of its feature, and its place in the list. */
+  readonly feature: string;
   readonly place: number;
 }
 
@@ -23,7 +24,12 @@ export function tellLiterals(features: readonly TellFeature[], size: number): re
   return features.flatMap((feature, place) => {
     const words = Array.from({ length: size }, (_, i) => feature.wordsAt(i));
     const values = [...new Set(words)].filter((word) => word !== undefined).sort();
-    return values.map((value) => ({ words: [value], snaps: snapSet(size, (i) => words[i] === value), place }));
+    return values.map((value) => ({
+      words: [value],
+      snaps: snapSet(size, (i) => words[i] === value),
+      feature: feature.name,
+      place,
+    }));
   });
 }
 
@@ -47,7 +53,7 @@ export function tellCells(literals: readonly TellLiteral[], charted: SnapSet): r
 }
 
 /** A cell with the place of its last feature, so that every conjunction is built once. */
-type Candidate = TellLiteral;
+type Candidate = Omit<TellLiteral, 'feature'>;
 
 /** The cell joined with each further literal, where that picks enough snaps and no set picked before. */
 function extensions(cell: Candidate, literals: readonly TellLiteral[], seen: Map<number, SnapSet[]>): Candidate[] {

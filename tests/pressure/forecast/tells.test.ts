@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { type Film, filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { forecastFilm } from '../../../src/pressure/forecast/forecast-film.ts';
-import { EXCESS_KEPT, findTells } from '../../../src/pressure/forecast/tells.ts';
+import { excessKept } from '../../../src/pressure/forecast/tell-kept.ts';
+import { findTells } from '../../../src/pressure/forecast/tells.ts';
 import { createRandom } from '../../../src/stats/random.ts';
 
 const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
@@ -32,6 +33,31 @@ function habitless(seed: string, games: number, runShare: (snap: SnapRecord) => 
   });
 }
 
+interface SlideSnap {
+  readonly trips: boolean;
+  readonly weak: boolean;
+  readonly random: number;
+}
+
+/** Habitless film with protections: the slide goes to the strength when `toStrength` says so. */
+function slideFilm(seed: string, toStrength: (snap: SlideSnap) => boolean): SnapRecord[] {
+  const random = createRandom(`${seed}, slides`);
+  return habitless(seed, 4).map((plain): SnapRecord => {
+    const receivers = ['3x1', '2x2'][random.integer(2)] as string;
+    const snap = { ...plain, receivers, back_spot: ['weak', 'strong'][random.integer(2)] as string };
+    const strength = ['left', 'right'][random.integer(2)] as string;
+    const look = { trips: snap['receivers'] === '3x1', weak: snap['back_spot'] === 'weak', random: random.uniform() };
+    if (snap['play_kind'] === 'run') return { ...snap, strength };
+    return {
+      ...snap,
+      strength,
+      slide: toStrength(look) === (strength === 'left') ? 'left' : 'right',
+      protectors: 5 + random.integer(2),
+      back_action: ['blocks', 'releases_wide'][random.integer(2)] as string,
+    };
+  });
+}
+
 function plainRunShare(snap: SnapRecord): number {
   const base = snap['quarterback_depth'] === 'under_center' ? 0.7 : 0.4;
   return snap['down'] === 3 ? base / 2 : base;
@@ -51,7 +77,7 @@ describe('findTells', () => {
     expect(found.reduce((sum, count) => sum + count, 0)).toBeLessThanOrEqual(2);
   });
 
-  it('finds a habit that goes beyond the forecast, and says to plan with a third of its excess', () => {
+  it('finds a habit that goes beyond the forecast, and says to plan with the part of its excess that held', () => {
     const habit = (snap: SnapRecord) => (snap['back_spot'] === 'weak' && snap['hash'] === 'left' ? 0.97 : 0.4);
     const records = habitless('habit', 5, habit);
     const { looked, tells } = search(filmFromRecords(records));
@@ -63,7 +89,10 @@ describe('findTells', () => {
     expect(tell.description).toContain('hash left');
     expect(tell.adjusted).toBeLessThanOrEqual(0.1);
     expect(tell.p).toBeLessThanOrEqual(tell.adjusted);
-    expect(tell.planWith).toBeCloseTo(tell.expected + EXCESS_KEPT * (tell.film.estimate! - tell.expected), 12);
+    expect(tell.planWith).toBeCloseTo(
+      tell.expected + excessKept('run_or_pass', 'alone') * (tell.film.estimate! - tell.expected),
+      12,
+    );
     expect(tell.oneGameOnly).toBe(false);
   });
 
@@ -78,14 +107,32 @@ describe('findTells', () => {
     expect(runs).toHaveLength(tell.film.count);
   });
 
-  it('marks a habit that lives in one game', () => {
+  it('calls a habit that lives in one game so far, and plans with the forecast there', () => {
     const records = habitless('one game', 4).map((snap, i): SnapRecord => {
       const special = snap['game'] === 'w2' && i % 3 === 0;
       return special ? { ...snap, formation: 'overload', play_kind: 'run' } : { ...snap, formation: 'base' };
     });
     const tell = search(filmFromRecords(records)).tells.find(({ description }) => description.includes('overload'));
-    expect(tell?.oneGameOnly).toBe(true);
+    expect(tell).toMatchObject({ oneGameOnly: true, standing: 'so_far', gamesShown: 1 });
+    expect(tell?.planWith).toBe(tell?.expected);
     expect(tell?.games.map(({ game }) => game)).toEqual(['w2']);
+  });
+
+  it('finds a slide that follows the strength from one look, and no habit in thirteen offenses without one', () => {
+    const slides = slideFilm('slides', ({ trips, weak, random }) => (trips && weak ? 0.92 : 0.5) > random);
+    const { tells } = search(filmFromRecords(slides));
+    const tell = tells.find(({ target }) => target === 'slide_to_strength');
+    expect(tell).toMatchObject({ follows: 'to', standing: 'plan_with' });
+    expect(tell?.description).toContain('trips');
+    expect(tell?.description).toContain('back weak');
+    const counted = slides.filter(
+      (snap) => snap['slide'] && snap['receivers'] === '3x1' && snap['back_spot'] === 'weak',
+    );
+    expect(tell?.film.trials).toBe(counted.length);
+    expect(tell?.film.count).toBe(counted.filter((snap) => snap['slide'] === snap['strength']).length);
+    const plain = Array.from({ length: 13 }, (_, i) => slideFilm(`plain ${i}`, ({ random }) => random < 0.55));
+    const named = plain.map((records) => search(filmFromRecords(records)).tells.length);
+    expect(named.filter((count) => count > 0)).toEqual([]);
   });
 
   it('says that it looked at nothing when there is nothing to expect from', () => {

@@ -18,6 +18,8 @@ const tell: Tell = {
   p: 0.001,
   adjusted: 0.05,
   games: [],
+  standing: 'plan_with',
+  gamesShown: 3,
   oneGameOnly: false,
   snaps: [],
 };
