@@ -18,3 +18,8 @@ export type Sure = (typeof SURE_LEVELS)[number]['id'];
 export function sureOf(chance: number | null): Sure {
   return SURE_LEVELS.find(({ least }) => chance !== null && chance >= least)?.id ?? 'no difference';
 }
+
+/** What rests on fewer snaps than a share needs is a lean at most. */
+export function atMostLean(sure: Sure): Sure {
+  return sure === 'no difference' ? sure : 'lean';
+}
