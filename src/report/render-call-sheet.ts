@@ -33,18 +33,18 @@ function situationTable(plan: WeekPlan, menu: Extract<MenuResult, { kind: 'menu'
   const { rows, clock } = sheetRows(plan, menu);
   const numbers = new Map(numberedCalls(plan).map(({ number, call }) => [call.name, number]));
   const zones = zoneRows(plan).map(
-    ({ label, words }) =>
-      html`<tr class="zone"><th scope="row" class="where">${label}</th><td colspan="2">${words}</td><td class="fact"></td></tr>\n`,
+    ({ label, words, fact }) =>
+      html`<tr class="zone"><th scope="row" class="where">${label}</th><td colspan="2">${words}</td><td class="fact">${fact}</td></tr>\n`,
   );
   const base = numberedCalls(plan).filter(({ call }) => call.family === 'base');
   const baseNames = base.map(({ number, call }) => `${number} ${call.name}`).join(' · ');
-  return html`<p class="small">${clock ? CLOCK_WORDS : SHARE_WORDS} <b>Base: ${baseNames}</b>, any of them.</p>
+  return html`<p class="small">${clock ? CLOCK_WORDS : SHARE_WORDS} <b>Base: ${baseNames}</b>.</p>
 <div class="scroll" tabindex="0" role="region" aria-label="Situations and calls"><table class="calls-table"><thead><tr><th scope="col">Situation</th><th scope="col">Base</th><th scope="col">Pressures</th><th scope="col">They, on film</th></tr></thead>
 <tbody>${rows.map((row) => situationRow(plan, row, numbers))}${zones}</tbody></table></div>\n`;
 }
 
 const CLOCK_WORDS =
-  'Look at the seconds of the game clock when they break the huddle: they pick the call. That keeps the mix, and nobody can read it.';
+  'In the box: seconds on the game clock when they break the huddle. They pick the call: the mix holds and nobody can read it.';
 const SHARE_WORDS = 'Share of snaps for each call.';
 
 function situationRow(plan: WeekPlan, row: SheetRow, numbers: ReadonlyMap<string, number>): Html {
@@ -54,8 +54,8 @@ function situationRow(plan: WeekPlan, row: SheetRow, numbers: ReadonlyMap<string
 
 function callMark(plan: WeekPlan, { call, when }: SheetCall, numbers: ReadonlyMap<string, number>): Html {
   const sent = plan.library?.calls.find(({ name }) => name === call)?.sent_from;
-  const side = sent === undefined ? '' : ` ▸ ${SIDE_WORDS[sent]}`;
-  return html`<span><b>${numbers.get(call) ?? ''} <bdi>${call}</bdi></b><span class="side">${side}</span> <span class="d">${when}</span></span> `;
+  const side = sent === undefined ? '' : `▸ ${SIDE_WORDS[sent]}`;
+  return html`<span><b>${numbers.get(call) ?? ''} <bdi>${call}</bdi></b> <span class="side">${side}</span> <span class="d">${when}</span></span> `;
 }
 
 function lookTable(plan: WeekPlan): Html {

@@ -1,7 +1,7 @@
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import { documentText } from './page/document.ts';
 import { type Html, html } from './page/html.ts';
-import { sureWithWord } from './page/sure-mark.ts';
+import { sureMark, sureWithWord } from './page/sure-mark.ts';
 import { callLines, expectLines, protectLines, watchLines } from './sheet/player-lines.ts';
 import { rawKeys } from './sheet/raw-keys.ts';
 import { sheetHead, sheetList } from './sheet/sheet-head.ts';
@@ -36,7 +36,7 @@ function keyTable(plan: WeekPlan): Html {
   if (keys.length === 0) return html`<p>How they line up is not charted.</p>`;
   const rows = keys.map(
     ({ see, means, sure }) =>
-      html`<tr><th scope="row">${see}</th><td>${means}</td><td>${sureWithWord(sure)}</td></tr>\n`,
+      html`<tr><th scope="row">${see}</th><td>${means}</td><td>${sure === 'no difference' ? sureMark(sure) : sureWithWord(sure)}</td></tr>\n`,
   );
   return html`<table class="keys"><tbody>${rows}</tbody></table>`;
 }

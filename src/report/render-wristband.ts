@@ -1,10 +1,12 @@
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import { documentText } from './page/document.ts';
-import { type Html, html } from './page/html.ts';
+import { type Html, html, trusted } from './page/html.ts';
 import { type NumberedCall, numberedCalls } from './sheet/call-numbers.ts';
 import { WRISTBAND_STYLE } from './sheet/sheet-style.ts';
 import { SIDE_WORDS } from './words/side-words.ts';
 
+/** Calls up to which the large type fits the card. */
+const FEW = 14;
 /** Copies of the card on one side of letter landscape. */
 const COPIES = 6;
 
@@ -25,7 +27,7 @@ function wristCard(plan: WeekPlan, calls: readonly NumberedCall[]): Html {
     ({ number, call }) =>
       html`<li><b>${number}</b> <bdi>${call.name}</bdi>${call.family === 'base' ? null : html` <span class="side">▸ ${SIDE_WORDS[call.sent_from]}</span>`}</li>`,
   );
-  return html`<div class="band"><p class="head"><bdi>${plan.opponent}</bdi>${plan.film.invented ? ' · invented data' : ''}</p><ol>${rows}</ol></div>`;
+  return html`<div class="band${calls.length > FEW ? trusted(' many') : null}"><p class="head"><bdi>${plan.opponent}</bdi>${plan.film.invented ? ' · invented data' : ''}</p><ol>${rows}</ol></div>`;
 }
 
 /** The same calls as rows: number, call, path, coverage, family, side. */

@@ -34,7 +34,7 @@ function rawKey({ label, forecasts }: LineForecast): readonly (RawKey & { readon
   const see = capital(label);
   const weight = Math.abs(estimate - 0.5);
   if (estimate >= EVEN_FROM && estimate <= EVEN_TO)
-    return [{ see, means: `even: run ${shareWords(film)}`, sure: 'no difference', weight }];
+    return [{ see, means: `even, run ${shareWords(film)}`, sure: 'no difference', weight }];
   const means = estimate > 0.5 ? `run ${shareWords(film)}` : `pass ${shareWords({ count: trials - count, trials })}`;
   return [{ see, means, sure: keySure(film), weight }];
 }

@@ -13,7 +13,7 @@ p{margin:.03in 0}
 .head{display:flex;flex-wrap:wrap;gap:0 .25in;align-items:baseline;justify-content:space-between;margin-bottom:.04in}
 .invented{font-weight:700;border:1.25pt dashed var(--ink);padding:0 .06in}
 table{border-collapse:collapse;width:100%}
-th,td{text-align:left;vertical-align:middle;border-bottom:.75pt solid var(--rule);padding:.018in .06in .018in 0;overflow-wrap:break-word}
+th,td{text-align:left;vertical-align:middle;border-bottom:.75pt solid var(--rule);padding:.012in .06in .012in 0;overflow-wrap:break-word}
 thead th{border-bottom:2pt solid var(--ink);font-size:10pt}
 ul{margin:.03in 0;padding-left:.18in}
 li{margin:.03in 0}
@@ -32,15 +32,15 @@ main{max-width:10.4in}
 .calls>span{display:inline-block;margin-right:.16in;white-space:nowrap}
 .calls .side{font-size:9pt}
 .calls .d{border:1.25pt solid var(--ink);padding:0 .04in;font-variant-numeric:tabular-nums;background:var(--tint1);print-color-adjust:exact}
-.zone td{font-size:11pt}
+.zone td{font-size:10.5pt}.zone .where{font-size:11pt}
 .fact{font-size:9pt;width:1.75in;line-height:1.1}
 .looks{margin-top:.07in}
 .looks th,.looks td{font-size:9.5pt;line-height:1.1;padding:.012in .06in .012in 0}
 .looks thead th{width:.9in}
 .looks .count{display:block;font-size:8pt}
-.looks .point{width:2.2in;font-size:8.5pt}
+.looks .point{width:2.6in;font-size:8pt;line-height:1}
 @media screen and (max-width:50rem){.scroll{overflow-x:auto}.calls>span{white-space:normal}.where{white-space:normal}.fact{width:auto}}
-@page{size:letter landscape;margin:.3in}
+@page{size:letter landscape;margin:.28in}
 @media print{main{max-width:none;padding:0}tr,li{break-inside:avoid}}
 `;
 
@@ -59,10 +59,11 @@ main{max-width:7.9in}
 export const WRISTBAND_STYLE = `${SHEET_BASE}
 .bands{display:grid;grid-template-columns:repeat(2,4.75in);gap:.05in;justify-content:center}
 .band{width:4.75in;height:2.45in;border:1pt dashed var(--ink);padding:.06in .1in;overflow:hidden}
-.band .head{font-size:8.5pt;margin:0}
+.band .head{display:block;font-size:8.5pt;margin:0}
 .band ol{list-style:none;margin:0;padding:0;columns:2;column-gap:.12in}
-.band li{font-size:11pt;line-height:1.18;margin:0;white-space:nowrap;break-inside:avoid}
-.band .side{font-size:8pt}
+.band li{font-size:13pt;line-height:1.22;margin:0;white-space:nowrap;break-inside:avoid}
+.band .side{font-size:8.5pt}
+.band.many li{font-size:10pt}
 @media screen and (max-width:60rem){.bands{grid-template-columns:minmax(0,4.75in)}.band{width:auto;height:auto}.band ol{columns:1}}
 @page{size:letter landscape;margin:.3in}
 @media print{main{padding:0}}

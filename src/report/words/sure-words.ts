@@ -23,3 +23,8 @@ export function sureOf(chance: number | null): Sure {
 export function atMostLean(sure: Sure): Sure {
   return sure === 'no difference' ? sure : 'lean';
 }
+
+/** The phrase for a level of the engine, where no difference is called none. */
+export function sureWord(level: Exclude<Sure, 'no difference'> | 'none'): Sure {
+  return level === 'none' ? 'no difference' : level;
+}
