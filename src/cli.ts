@@ -90,6 +90,7 @@ program
   .requiredOption('--of <what>', 'what is counted: an answer (screen), or column=word (slide=left)')
   .option('--when <situation...>', 'situations (third_long) or column=word conditions; all must hold')
   .option('--by <column>', 'one row for each value of a column', 'situation')
+  .option('--csv', 'print the rows as CSV')
   .addOption(json)
   .action(async (week, options) =>
     finish(await (await import('./commands/tendency.ts')).tendency(week, options, terminal)),
@@ -97,10 +98,12 @@ program
 
 program
   .command('report')
-  .description("write the week's report, call sheet and tip sheet into its out folder")
+  .description("write the week's report, call sheet, tip sheet and wristband into its out folder")
   .argument('<week>', 'folder of the week')
   .option('-o, --output <folder>', 'write here instead of <week>/out')
   .option('--seed <number>', 'seed of every random draw, instead of the one in week.yaml')
+  .option('--full', 'open every folded part of the report, so that everything prints')
+  .option('--tables', 'write every table of the report as CSV into out/tables')
   .addOption(json)
   .action(async (week, options) => {
     terminal.note(`Reading ${week}`);

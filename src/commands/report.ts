@@ -13,14 +13,20 @@ export interface ReportOptions {
   readonly output?: string;
   readonly seed?: string;
   readonly json?: boolean;
+  readonly full?: boolean;
+  readonly tables?: boolean;
 }
 
-/** Reads the week, works out the plan, and writes report, call sheet and tip sheet; all of them or none. */
+/** Reads the week, works out the plan, and writes report, call sheet, tip sheet and wristband; all of them or none. */
 export async function report(weekFolder: string, options: ReportOptions, terminal: Terminal): Promise<number> {
   const seed = options.seed === undefined ? {} : { seed: requireSeed(options.seed) };
-  const given = { listener: terminal, pageScript: await pageScript(), ...seed };
-  const { week, plan, pages, problems } = await sundayPages(diskWeek(weekFolder), given);
-  const written = await writeFiles(options.output ?? join(weekFolder, 'out'), pages);
+  const given = { listener: terminal, pageScript: await pageScript(), full: options.full ?? false, ...seed };
+  const { week, plan, pages, tables, problems } = await sundayPages(diskWeek(weekFolder), given);
+  const out = options.output ?? join(weekFolder, 'out');
+  const written = [
+    ...(await writeFiles(out, pages)),
+    ...(options.tables ? await writeFiles(join(out, 'tables'), tables) : []),
+  ];
   if (options.json) terminal.out(`${JSON.stringify(plan, null, 2)}\n`);
   for (const problem of problems) terminal.note(problem);
   tellReader(week, written, terminal);
@@ -35,5 +41,5 @@ function tellReader(week: WeekInputs, written: readonly string[], terminal: Term
 
 function faultWords(faults: number): string {
   const rows = faults === 1 ? '1 row had a fault and is' : `${faults} rows had faults and are`;
-  return `${rows} in no number; rejected.csv keeps what was written, with the reasons.`;
+  return `${rows} left out of the numbers; rejected.csv keeps each as written, with the reason.`;
 }

@@ -1,4 +1,7 @@
+import { toCsv } from '../ingest/write-csv.ts';
 import { type TendencyAnswer, type TendencyRow, tendencyOf } from '../pressure/snap/tendency.ts';
+import { percentRange } from '../report/words/percent.ts';
+import { isThin, shareWords } from '../report/words/share-words.ts';
 import { readWeek } from '../season/read-week.ts';
 import { readSeasonFolder } from '../season/season-folder.ts';
 import { UserProblem } from '../season/user-problem.ts';
@@ -13,10 +16,8 @@ export interface TendencyOptions {
   readonly when?: readonly string[];
   readonly by: string;
   readonly json?: boolean;
+  readonly csv?: boolean;
 }
-
-/** Few snaps: under 20 a share is called thin. Common practice, no source. */
-const THIN = 20;
 
 /** Answers one question about the opponent's film as a table. */
 export async function tendency(weekFolder: string, options: TendencyOptions, terminal: Terminal): Promise<number> {
@@ -27,6 +28,7 @@ export async function tendency(weekFolder: string, options: TendencyOptions, ter
     throw new UserProblem('usage', answer.problems.map(({ text, rule }) => `"${text}" ${rule}`).join('\n'));
   }
   if (options.json) terminal.out(`${JSON.stringify({ question, ...answer }, null, 2)}\n`);
+  else if (options.csv) terminal.out(tendencyCsv(question, answer));
   else terminal.out(tendencyText(question, answer));
   return EXIT.fine;
 }
@@ -34,22 +36,34 @@ export async function tendency(weekFolder: string, options: TendencyOptions, ter
 function tendencyText(question: TendencyOptions, answer: Extract<TendencyAnswer, { kind: 'rows' }>): string {
   const when = question.when?.length ? ` when ${question.when.join(' and ')}` : '';
   const cells = [...answer.rows, answer.total].map(rowCells);
-  const table = tableText([question.by, 'count', 'share', '95% interval', 'not charted', ''], cells);
+  const table = tableText([question.by, 'on film', 'long run', 'not charted', ''], cells);
   const notes = answer.leftOut.map(
     ({ asked, word, snaps, ask }) => `"${asked}" leaves out ${snaps} snaps of ${word}; ${ask} counts both.\n`,
   );
   return `How often ${question.of}${when}, by ${question.by}\n${table}${notes.join('')}`;
 }
 
+/** The rows as CSV: counts and limits as plain numbers. */
+function tendencyCsv(question: TendencyOptions, answer: Extract<TendencyAnswer, { kind: 'rows' }>): string {
+  const rows = [...answer.rows, answer.total].map(({ value, share, notCharted }) => [
+    value,
+    share.count,
+    share.trials,
+    share.estimate ?? undefined,
+    share.estimate === null ? undefined : share.low,
+    share.estimate === null ? undefined : share.high,
+    notCharted,
+  ]);
+  return toCsv([[question.by, 'count', 'of', 'share', 'low', 'high', 'not_charted'], ...rows]);
+}
+
 function rowCells({ value, share, notCharted }: TendencyRow): string[] {
-  const percent = (part: number) => `${Math.round(100 * part)}%`;
-  if (share.estimate === null) return [value, 'no snaps', '', '', String(notCharted), ''];
+  if (share.estimate === null) return [value, 'no snaps', '', String(notCharted), ''];
   return [
     value,
-    `${share.count} of ${share.trials}`,
-    percent(share.estimate),
-    `${percent(share.low)} to ${percent(share.high)}`,
+    shareWords(share),
+    percentRange(share.low, share.high),
     String(notCharted),
-    share.trials < THIN ? 'thin' : '',
+    isThin(share) ? 'thin' : '',
   ];
 }

@@ -27,9 +27,11 @@ function harmless(text: string): string {
   return text.replace(/[^\P{Cc}\n\t]/gu, '');
 }
 
-/** The day by the machine's clock, or by SOURCE_DATE_EPOCH where a build must repeat byte for byte. */
+/** The local day by the machine's clock, or by SOURCE_DATE_EPOCH where a build must repeat byte for byte. */
 function today(): string {
   const epoch = Number(process.env['SOURCE_DATE_EPOCH'] ?? Number.NaN);
-  const now = Number.isFinite(epoch) ? new Date(epoch * 1000) : new Date();
-  return now.toISOString().slice(0, 10);
+  if (Number.isFinite(epoch)) return new Date(epoch * 1000).toISOString().slice(0, 10);
+  const now = new Date();
+  const two = (part: number) => String(part).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { LEVELS } from './call-library.ts';
+import { SITUATION_IDS } from './situation-ids.ts';
 import { FAMILIES } from './vocabulary.ts';
 
 const bucket = z.strictObject({
@@ -103,6 +104,15 @@ export const weekSettingsSchema = z.strictObject({
   live_discount: share
     .default(1)
     .describe("worth of a snap charted tonight against one of Sunday's film: 1 pools them, 0 keeps Sunday's forecast"),
+  sheet: z
+    .strictObject({
+      order: z
+        .array(z.enum(SITUATION_IDS))
+        .default([])
+        .describe('situations in the order you want them; the rest follow'),
+    })
+    .prefault({})
+    .describe('the call sheet'),
   families: z.array(z.enum(FAMILIES)).optional().describe('families to score; all when left out'),
 });
 

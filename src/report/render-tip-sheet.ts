@@ -1,22 +1,29 @@
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import { documentText } from './page/document.ts';
 import { type Html, html } from './page/html.ts';
+import { sureMark, sureWithWord } from './page/sure-mark.ts';
 import { callLines, expectLines, protectLines, watchLines } from './sheet/player-lines.ts';
+import { rawKeys } from './sheet/raw-keys.ts';
 import { sheetHead, sheetList } from './sheet/sheet-head.ts';
-import { SHEET_STYLE } from './sheet/sheet-style.ts';
+import { TIP_SHEET_STYLE } from './sheet/sheet-style.ts';
+import { CAUTION_LINE } from './words/caution-words.ts';
 
-/** The tip sheet for players as one HTML file: one page, words before numbers. */
+/** The tip sheet for players as one HTML file, one side: raw keys first, then protection, then tendencies. */
 export async function renderTipSheet(plan: WeekPlan): Promise<string> {
-  const body = html`<main>${sheetHead(plan, 'Know this about')}
-<div class="thirds"><section><h2>What comes when</h2>${expectTable(plan)}</section>
-<section><h2>When you see it, say it</h2>${sheetList(watchLines(plan))}<h2>How they protect</h2>${sheetList(protectLines(plan))}</section>
-<section><h2>Do it right</h2>${sheetList(SAFE_PLAY)}</section></div>
-<section class="ours"><h2>Our calls this week</h2>${callTable(plan)}</section></main>\n`;
-  return documentText({ title: `Know this about ${plan.opponent}`, style: SHEET_STYLE, script: '', body });
+  const tendencies = watchLines(plan);
+  const body = html`<main>${sheetHead(plan, 'Tip sheet')}
+<div class="halves"><section><h2>Front: keys before the snap</h2>${keyTable(plan)}<h2>Front: how they protect</h2>${sheetList(protectLines(plan))}</section>
+<section><h2>Second level and back end: by down and distance</h2>${expectTable(plan)}</section></div>
+${tendencies.length === 0 ? null : html`<section><h2>Tendencies to break</h2>${sheetList(tendencies)}</section>`}
+<section class="ours"><h2>Our calls</h2><p class="small">${NEAR_FAR}</p>${callTable(plan)}</section>
+<section><h2>Play it right</h2>${sheetList(PLAY_IT_RIGHT)}<p class="small">${CAUTION_LINE}</p></section></main>\n`;
+  return documentText({ title: `Tip sheet: ${plan.opponent}`, style: TIP_SHEET_STYLE, script: '', body });
 }
 
-/** Common practice of blitz teaching, no source; the last line defers to those who decide. */
-const SAFE_PLAY = [
+const NEAR_FAR = 'near: the side we send it to. far: the other side.';
+
+/** Common practice of teaching pressure, no source. */
+const PLAY_IT_RIGHT = [
   'Free at the passer: gather, head up, see what you hit. Late is a flag and a hurt player.',
   'Stay in your lane. Two in one gap is one too many.',
   'Peel man: see the back before you go.',
@@ -24,10 +31,20 @@ const SAFE_PLAY = [
   'Head hurts or you feel off: tell the athletic trainer at once.',
 ];
 
-function expectTable(plan: WeekPlan): Html {
-  const rows = expectLines(plan).map(
-    (line) => html`<tr><th scope="row">${line.where}</th><td>${line.what}</td></tr>\n`,
+function keyTable(plan: WeekPlan): Html {
+  const keys = rawKeys(plan);
+  if (keys.length === 0) return html`<p>How they line up is not charted.</p>`;
+  const rows = keys.map(
+    ({ see, means, sure }) =>
+      html`<tr><th scope="row">${see}</th><td>${means}</td><td>${sure === 'no difference' ? sureMark(sure) : sureWithWord(sure)}</td></tr>\n`,
   );
+  return html`<table class="keys"><tbody>${rows}</tbody></table>`;
+}
+
+function expectTable(plan: WeekPlan): Html {
+  const lines = expectLines(plan);
+  if (lines.length === 0) return html`<p>What they do by down and distance is not charted.</p>`;
+  const rows = lines.map((line) => html`<tr><th scope="row">${line.where}</th><td>${line.what}</td></tr>\n`);
   return html`<table><tbody>${rows}</tbody></table>`;
 }
 
@@ -35,6 +52,6 @@ function callTable(plan: WeekPlan): Html {
   const rows = callLines(plan).map(
     ({ call, words }) => html`<tr><th scope="row"><bdi>${call.name}</bdi></th><td>${words}</td></tr>\n`,
   );
-  if (rows.length === 0) return html`<p>No call library was given.</p>`;
+  if (rows.length === 0) return html`<p>No call library (defense.yaml).</p>`;
   return html`<table><tbody>${rows}</tbody></table>`;
 }

@@ -1,3 +1,4 @@
+import { toCsv } from '../ingest/write-csv.ts';
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import type { Review } from '../pressure/review/review.ts';
 import { earlierReviews } from './earlier-reviews.ts';
@@ -15,6 +16,8 @@ export interface SundayOptions {
   readonly pageScript: string;
   /** In place of the seed in week.yaml. */
   readonly seed?: number;
+  /** Every folded part of the report open, so that everything prints. */
+  readonly full?: boolean;
 }
 
 /** Sunday's plan with its pages, named as they are written into the week's out folder. */
@@ -22,21 +25,26 @@ export interface Sunday {
   readonly week: WeekInputs;
   readonly plan: WeekPlan & { readonly seal: Seal };
   readonly pages: readonly OutputFile[];
+  /** Every table of the report as CSV. */
+  readonly tables: readonly OutputFile[];
   /** Reviews of earlier weeks that could not be used, and what to do. */
   readonly problems: readonly string[];
 }
 
-/** Reads the week, works out the plan and draws report, call sheet and tip sheet; nothing is written. */
-export async function sundayPages(at: SeasonWeek, { listener, pageScript, seed }: SundayOptions): Promise<Sunday> {
+/** Reads the week, works out the plan and draws report, call sheet, tip sheet and wristband; nothing is written. */
+export async function sundayPages(at: SeasonWeek, options: SundayOptions): Promise<Sunday> {
+  const { listener, seed } = options;
   const { week, inputs } = await readFiles(at);
   const settings = seed === undefined ? week.settings : { ...week.settings, seed };
   const worked = await workOutPlan({ ...week, settings }, listener, at.platform);
   listener.progress('Drawing the pages');
   const { reviews, problems } = await earlierReviews(at);
   const plan = sealed(worked, inputs, at.platform.digest);
-  const pages = await drawPages(plan, reviews, pageScript);
+  const pages = await drawPages(plan, reviews, options);
+  const { reportTables } = await import('../report/report-tables.ts');
+  const tables = reportTables(plan, reviews).map(({ id, rows }) => ({ name: `${id}.csv`, text: toCsv(rows) }));
   listener.progress('');
-  return { week, plan, pages: [...pages, rejectFile(week)], problems };
+  return { week, plan, pages: [...pages, rejectFile(week)], tables, problems };
 }
 
 /** The week and the print of its files, whose bytes can go before the work begins: an archive may be long. */
@@ -48,16 +56,19 @@ async function readFiles(at: SeasonWeek): Promise<{ readonly week: WeekInputs; r
 async function drawPages(
   plan: WeekPlan & { readonly seal: Seal },
   reviews: readonly Review[],
-  script: string,
+  { pageScript: script, full = false }: SundayOptions,
 ): Promise<OutputFile[]> {
   const { renderReport } = await import('../report/render-report.ts');
   const { renderCallSheet } = await import('../report/render-call-sheet.ts');
+  const { renderWristband, wristbandRows } = await import('../report/render-wristband.ts');
   const { renderTipSheet } = await import('../report/render-tip-sheet.ts');
   return [
-    { name: 'report.html', text: await renderReport(plan, { script, reviews }) },
+    { name: 'report.html', text: await renderReport(plan, { script, reviews, full }) },
     { name: 'report.json', text: sealedText(plan) },
     { name: 'call-sheet.html', text: await renderCallSheet(plan) },
     { name: 'tip-sheet.html', text: await renderTipSheet(plan) },
+    { name: 'wristband.html', text: await renderWristband(plan) },
+    { name: 'wristband.csv', text: toCsv(wristbandRows(plan)) },
   ];
 }
 

@@ -8,6 +8,18 @@ import { inventedPlan } from './invented-plan.ts';
 const plan = inventedPlan();
 const page = await renderReport(plan);
 
+/** The order of a coach's questions; a chapter without facts is left out. */
+const CHAPTERS = [
+  'calls',
+  'what-they-do',
+  'when-pressured',
+  'how-they-protect',
+  'fit',
+  'our-film',
+  'practice',
+  'how-do-you-know',
+];
+
 describe('renderReport', () => {
   it('gives the same bytes for the same plan', async () => {
     expect(await renderReport(inventedPlan())).toBe(page);
@@ -16,7 +28,9 @@ describe('renderReport', () => {
   it('holds every chapter in the order of a coach’s questions, named in the contents bar', () => {
     const sections = [...page.matchAll(/<section id="([^"]+)"/g)].map((match) => match[1]);
     const links = [...page.matchAll(/<li><a href="#([^"]+)">/g)].map((match) => match[1]);
-    expect(sections).toEqual(['calls', 'what-they-do', 'how-they-protect', 'our-film', 'practice', 'how-do-you-know']);
+    expect(sections).toEqual(CHAPTERS.filter((id) => sections.includes(id)));
+    for (const id of ['calls', 'what-they-do', 'how-they-protect', 'our-film', 'how-do-you-know'])
+      expect(sections).toContain(id);
     expect(links).toEqual(sections);
   });
 

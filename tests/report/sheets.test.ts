@@ -1,12 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { MenuResult } from '../../src/pressure/menu/result.ts';
 import { renderCallSheet } from '../../src/report/render-call-sheet.ts';
 import { renderTipSheet } from '../../src/report/render-tip-sheet.ts';
-import { clockDigits } from '../../src/report/sheet/clock-digits.ts';
-import { leaveRows } from '../../src/report/sheet/leave-it.ts';
-import { tellsToBreak } from '../../src/report/sheet/our-tells.ts';
+import { renderWristband, wristbandRows } from '../../src/report/render-wristband.ts';
+import { numberedCalls } from '../../src/report/sheet/call-numbers.ts';
+import { CLOSE, type ClockRow, clockRule } from '../../src/report/sheet/clock-rule.ts';
+import { lookRows, SHEET_LOOKS } from '../../src/report/sheet/look-changes.ts';
+import { breakLines } from '../../src/report/sheet/our-tells.ts';
 import { protectLines } from '../../src/report/sheet/player-lines.ts';
-import { situationLines } from '../../src/report/sheet/situation-line.ts';
+import { keySure } from '../../src/report/sheet/raw-keys.ts';
+import { sheetRows } from '../../src/report/sheet/sheet-row.ts';
 import { share } from '../../src/stats/share.ts';
 import { hostilePlan } from './hostile-plan.ts';
 import { inventedPlan } from './invented-plan.ts';
@@ -14,98 +18,214 @@ import { inventedPlan } from './invented-plan.ts';
 const plan = inventedPlan();
 const callSheet = await renderCallSheet(plan);
 const tipSheet = await renderTipSheet(plan);
+const menu = plan.menu as Extract<MenuResult, { kind: 'menu' }>;
 
-describe('clockDigits', () => {
-  it('shares out all ten digits once, most called first', () => {
-    const mix = fc.array(fc.double({ min: 0.01, max: 1, noNaN: true }), { minLength: 1, maxLength: 9 });
+/** A menu of three calls on two paths in two situations, by hand. */
+function handMenu(
+  shares: readonly (readonly [number, number, number])[],
+  most = 0.7,
+): Extract<MenuResult, { kind: 'menu' }> {
+  const calls = [
+    { call: 'Rake Roof', path: 'rake', coverage: 'roof' },
+    { call: 'Rake Lock', path: 'rake', coverage: 'lock' },
+    { call: 'Torch', path: 'torch', coverage: 'roof' },
+  ];
+  const snaps = [20, 8];
+  const uses = (k: number) => shares.reduce((sum, row, i) => sum + (row[k] ?? 0) * (snaps[i] ?? 0), 0);
+  const rake = uses(0) + uses(1);
+  return {
+    ...menu,
+    calls: calls.map((call, k) => ({
+      ...call,
+      family: 'three_under',
+      mix: shares.map((row, i) => ({ situation: `s${i}`, share: row[k] ?? 0 })),
+      expectedCalls: uses(k),
+      reps: 5,
+      why: '',
+    })),
+    situations: shares.map((_, i) => ({ id: `s${i}`, label: `S${i}`, expectedSnaps: snaps[i] ?? 0, baseShare: 0 })),
+    pairings: [0, 1].map((k) => ({
+      path: 'rake',
+      coverage: k === 0 ? 'roof' : 'lock',
+      share: rake === 0 ? 0 : uses(k) / rake,
+      calls: rake,
+      most,
+    })),
+  };
+}
+
+/** Every second of a row in the order of its calls. */
+function secondsOf(calls: ClockRow['calls']): readonly number[] {
+  return calls.flatMap(({ first, seconds }) => Array.from({ length: seconds }, (_, i) => first + i));
+}
+
+/** How far a share of the row is from its plan at most. */
+function farthest(calls: ClockRow['calls']): number {
+  return Math.max(...calls.map(({ share: planned, seconds }) => Math.abs(seconds / 60 - planned)));
+}
+
+/** Whether some second of some situation calls it. */
+function reached(rule: readonly ClockRow[], call: string): boolean {
+  return rule.some(({ calls }) => calls.some((entry) => entry.call === call && entry.seconds > 0));
+}
+
+describe('clockRule', () => {
+  const cut = fc.double({ min: 0, max: 1, noNaN: true });
+  const row = fc.tuple(cut, cut, cut, cut).map(([a, b, c, base]) => {
+    const sum = a + b + c + base + 1e-9;
+    return [a / sum, b / sum, c / sum] as const;
+  });
+
+  it('gives out all sixty seconds once, keeps every share within five points, and reaches every call of the mix', () => {
     fc.assert(
-      fc.property(mix, (shares) => {
-        const calls = clockDigits(shares.map((share, i) => ({ call: `c${i}`, share })));
-        expect(calls.reduce((sum, call) => sum + call.tenths, 0)).toBe(10);
-        const digits = calls.flatMap(({ digits }) => spelled(digits));
-        expect(digits).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8, 9]);
+      fc.property(row, row, (first, second) => {
+        const made = handMenu([first, second], 1);
+        const rule = clockRule(made);
+        expect(rule).not.toBeNull();
+        for (const { calls } of rule ?? []) {
+          expect(secondsOf(calls)).toEqual(Array.from({ length: 60 }, (_, i) => i));
+          expect(farthest(calls)).toBeLessThanOrEqual(CLOSE);
+        }
+        const called = made.calls.filter(({ mix }) => mix.some((part) => part.share > 1e-6));
+        for (const { call } of called) expect(reached(rule ?? [], call)).toBe(true);
       }),
-      { numRuns: 100 },
+      { numRuns: 200 },
     );
   });
 
-  it('agrees with largest remainders by hand, and gives nothing for nothing', () => {
-    // 10 x (0.62, 0.23, 0.15) = 6.2, 2.3, 1.5: whole parts 6, 2, 1, and the tenth digit to the remainder 0.5.
-    const calls = clockDigits([
-      { call: 'b', share: 0.23 },
-      { call: 'a', share: 0.62 },
-      { call: 'c', share: 0.15 },
+  it('lets no coverage follow its path more often than planned or allowed', () => {
+    fc.assert(
+      fc.property(row, row, (first, second) => {
+        const made = handMenu([first, second], 0.7);
+        const rule = clockRule(made);
+        if (rule === null) return;
+        const uses = (call: string) =>
+          rule.reduce((sum, { situation, calls }) => {
+            const snaps = made.situations.find(({ id }) => id === situation)?.expectedSnaps ?? 0;
+            return sum + (snaps * (calls.find((entry) => entry.call === call)?.seconds ?? 0)) / 60;
+          }, 0);
+        const [roof, lock] = [uses('Rake Roof'), uses('Rake Lock')];
+        if (roof + lock === 0) return;
+        const planned = made.pairings.map(({ share: part }) => Math.max(part, 0.7));
+        if ((made.pairings[0]?.share ?? 1) < 1)
+          expect(roof / (roof + lock)).toBeLessThanOrEqual((planned[0] ?? 1) + 1e-5);
+        if ((made.pairings[1]?.share ?? 1) < 1)
+          expect(lock / (roof + lock)).toBeLessThanOrEqual((planned[1] ?? 1) + 1e-5);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('agrees with a mix shared out by hand', () => {
+    // 60 x (0.25, 0.5, 0.2, 0.05) = 15, 30, 12, 3.
+    const [only] = clockRule(handMenu([[0.5, 0.2, 0.05]], 1)) ?? [];
+    expect(only?.calls.map(({ call, first, last }) => [call, first, last])).toEqual([
+      ['Base', 0, 14],
+      ['Rake Roof', 15, 44],
+      ['Rake Lock', 45, 56],
+      ['Torch', 57, 59],
     ]);
-    expect(calls).toEqual([
-      { call: 'a', tenths: 6, digits: '0-5' },
-      { call: 'b', tenths: 2, digits: '6-7' },
-      { call: 'c', tenths: 2, digits: '8-9' },
-    ]);
-    expect(clockDigits([{ call: 'a', share: 0 }])).toEqual([]);
+  });
+
+  it('gives a call that rounds to nothing one second where it is called most', () => {
+    const rule =
+      clockRule(
+        handMenu(
+          [
+            [0.5, 0.2, 0.004],
+            [0.5, 0.2, 0],
+          ],
+          1,
+        ),
+      ) ?? [];
+    expect(rule[0]?.calls.find(({ call }) => call === 'Torch')?.seconds).toBe(1);
   });
 });
 
 describe('the call sheet', () => {
-  it('lists every situation of the menu', () => {
-    const labels = plan.menu?.kind === 'menu' ? plan.menu.situations.map((situation) => situation.label) : [];
+  it('lists every situation of the menu, the field zones and two minute', () => {
+    const labels = menu.situations.map((situation) => situation.label);
     expect(labels.length).toBeGreaterThan(5);
-    for (const label of labels) expect(callSheet).toContain(`class="where">${label}</th>`);
+    for (const label of [...labels, 'Backed up', 'Open field', 'Red zone', 'Goal line', 'Two minute'])
+      expect(callSheet).toContain(`class="where">${label}</th>`);
   });
 
-  it('says when to leave a call, what to do at a screen alert and at a look to the sideline', () => {
-    for (const words of ['Trips', 'Empty', 'Fast motion', 'Screen alert on', 'Look to the sideline', 'Ours to break']) {
-      expect(callSheet).toContain(words);
-    }
+  it('names the base calls, numbers every call, and says the side to send it to', () => {
+    for (const { number, call } of numberedCalls(plan))
+      expect(callSheet).toContain(`${number} ${call.family === 'base' ? '' : '<bdi>'}${call.name}`);
+    expect(callSheet.match(/▸ /g)?.length).toBeGreaterThan(menu.situations.length);
   });
 
-  it('leaves the base its digits when no base call is named', () => {
-    const menu = plan.menu;
-    if (menu?.kind !== 'menu') throw new Error('the invented plan has a menu');
-    const calls = menu.calls.filter((call) => call.family !== 'base');
-    for (const line of situationLines(plan, { ...menu, calls })) {
-      const base = line.calls.find(({ call }) => call === 'Base');
-      const sent = calls.reduce(
-        (sum, call) => sum + (call.mix.find((part) => part.situation === line.id)?.share ?? 0),
-        0,
-      );
-      expect(Math.abs((base?.tenths ?? 0) - 10 * (1 - sent))).toBeLessThan(1);
-    }
+  it('says for each look what each pressure does, and what their film shows of it', () => {
+    const rows = lookRows(plan);
+    expect(rows.length).toBeGreaterThan(4);
+    for (const { cells } of rows) expect(cells).toHaveLength(SHEET_LOOKS.length);
+    expect(rows.flatMap(({ cells }) => cells).every((cell) => cell === '' || /^(stay|base|→ .+)\??$/.test(cell))).toBe(
+      true,
+    );
   });
 
-  it('puts calls with the same rules in one row, and says where a call has no rule', () => {
-    const rows = leaveRows(plan);
-    expect(rows.map((row) => row.empty)).toContain('no rule: leave it');
-    expect(rows.flatMap((row) => row.calls.split(', '))).toHaveLength(7);
-    expect(new Set(rows.map(({ trips, empty, motion }) => [trips, empty, motion].join())).size).toBe(rows.length);
+  it('follows the coach’s own order of situations, the rest after it', () => {
+    const own = {
+      ...plan,
+      settings: { ...plan.settings, sheet: { order: ['third_long' as const, 'second_short' as const] } },
+    };
+    const ids = sheetRows(own, menu).rows.map(({ id }) => id);
+    expect(ids.slice(0, 2)).toEqual(['third_long', 'second_short']);
+    expect([...ids].sort()).toEqual(menu.situations.map(({ id }) => id).sort());
   });
 
-  it('lists calls by score and claims no mix when a library is there but no menu was chosen', async () => {
+  it('lists calls by points and claims no mix when a library is there but no menu was chosen', async () => {
     const scored = await renderCallSheet({ ...plan, menu: null });
-    expect(scored).not.toContain('No call library was given');
-    expect(scored).toContain('no menu was chosen');
+    expect(scored).toContain('No menu was chosen');
     const best = plan.scores.calls.find((score) => score.family !== 'base');
     expect(scored).toContain(best?.call ?? 'a call');
   });
 
-  it('without a menu or without our film says so', async () => {
-    const bare = await renderCallSheet({ ...plan, menu: null, library: null, ownFilm: null });
-    expect(bare).toContain('No call library was given');
-    expect(bare).toContain('nothing is known of our tells');
+  it('without a library says so, and names the limits that clash', async () => {
+    expect(await renderCallSheet({ ...plan, menu: null, library: null, ownFilm: null })).toContain('No call library');
     const clash = await renderCallSheet({ ...plan, menu: { kind: 'infeasible', clashing: ['120 repetitions'] } });
     expect(clash).toContain('<li>120 repetitions</li>');
+  });
+
+  it('carries the day of the game and no seed', async () => {
+    const dated = await renderCallSheet({ ...plan, settings: { ...plan.settings, date: '2026-11-06' } });
+    expect(dated).toContain('Fri Nov 6, 2026');
+    expect(dated.slice(dated.indexOf('<body>'))).not.toMatch(/seed/);
+  });
+});
+
+describe('the wristband', () => {
+  it('numbers the calls as the call sheet does, on the card and in the CSV', async () => {
+    const band = await renderWristband(plan);
+    const numbered = numberedCalls(plan);
+    for (const { number, call } of numbered) expect(band).toContain(`<b>${number}</b> <bdi>${call.name}</bdi>`);
+    expect(
+      wristbandRows(plan)
+        .slice(1)
+        .map(([number, call]) => [number, call]),
+    ).toEqual(numbered.map(({ number, call }) => [String(number), call.name]));
   });
 });
 
 describe('the tip sheet', () => {
-  it('names every pressure carried, in words for players', () => {
+  it('names every pressure carried, in words for players, and explains near and far', () => {
     for (const name of ['Rake', 'Anvil', 'Torch', 'Latch Spy', 'Afterburn'])
       expect(tipSheet).toContain(`<bdi>${name}</bdi>`);
     expect(tipSheet).not.toContain('<bdi>Torch Zero</bdi>');
+    expect(tipSheet).toContain('near: the side we send it to');
     expect(tipSheet).toContain('athletic trainer');
   });
+});
 
-  it('carries no percent', () => {
-    expect(tipSheet.slice(tipSheet.indexOf('<body>'))).not.toMatch(/\d%/);
+describe('keySure', () => {
+  it('is at most a lean under 20 snaps, and no difference where run and pass are even', () => {
+    expect(keySure({ count: 17, trials: 18 })).toBe('lean');
+    expect(keySure({ count: 27, trials: 31 })).toBe('clear');
+    expect(keySure({ count: 50, trials: 100 })).toBe('no difference');
+    // Mass of Beta(k + 1/2, n - k + 1/2) above one half by summing 200,000 strips: 11 of 20 .6721, 12 of 20 .8142.
+    expect(keySure({ count: 12, trials: 20 })).toBe('likely');
+    expect(keySure({ count: 11, trials: 20 })).toBe('lean');
   });
 });
 
@@ -126,22 +246,20 @@ describe('protectLines', () => {
       },
     }).at(-1);
 
-  it('says "mostly" of what is more than half, and names two where nothing is', () => {
-    expect(jobs(33, 10, 10)).toBe('Back on a pass: mostly stays and blocks.');
-    expect(jobs(33, 32, 22)).toBe('Back on a pass: stays and blocks or gets out wide.');
+  it('names one job with its count where it is more than half, and two where nothing is', () => {
+    expect(jobs(33, 10, 10)).toBe('The back stays in to block 33 of 53 (62%).');
+    expect(jobs(33, 32, 22)).toBe('The back stays in to block 33 of 87 (38%); the back gets out wide 32 of 87 (37%).');
   });
 });
 
-describe('tellsToBreak', () => {
-  it('names no swap of a path that is not carried this week', () => {
+describe('breakLines', () => {
+  it('names no change of a path that is not carried this week', () => {
     const film = plan.ownFilm;
     if (film === null) throw new Error('the invented plan has our film');
-    const swap = { situation: 'first_ten', coverage: 'a', instead: 'b', snaps: 2, ...film.remedy.swaps[0] };
-    const withSwaps = {
-      ...plan,
-      ownFilm: { ...film, tells: [], remedy: { ...film.remedy, swaps: [{ ...swap, path: 'not carried at all' }] } },
-    };
-    expect(tellsToBreak(withSwaps)).toEqual(['None stood out.']);
+    const [swap] = film.remedy.swaps;
+    if (swap === undefined) throw new Error('the invented film has a swap');
+    const swaps = [{ ...swap, path: 'not carried at all' }];
+    expect(breakLines({ ...plan, ownFilm: { ...film, remedy: { ...film.remedy, swaps } } })).toEqual([]);
   });
 });
 
@@ -161,9 +279,3 @@ describe('both sheets', () => {
     }
   });
 });
-
-function spelled(digits: string): readonly number[] {
-  if (digits === '') return [];
-  const [first = 0, last = first] = digits.split('-').map(Number);
-  return Array.from({ length: last - first + 1 }, (_, i) => first + i);
-}

@@ -1,4 +1,5 @@
 import { type Film, numberAt } from '../../game/film.ts';
+import type { SITUATION_IDS } from '../../game/situation-ids.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
@@ -18,7 +19,7 @@ export const SITUATIONS = [
   { id: 'fourth_short', label: '4th and short' },
   { id: 'fourth_medium', label: '4th and medium' },
   { id: 'fourth_long', label: '4th and long' },
-] as const;
+] as const satisfies readonly { id: (typeof SITUATION_IDS)[number]; label: string }[];
 /** The id of one of {@link SITUATIONS}. */
 export type SituationId = (typeof SITUATIONS)[number]['id'];
 

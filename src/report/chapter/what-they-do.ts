@@ -1,12 +1,20 @@
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import type { TableSplit } from '../../pressure/tables/tables-result.ts';
 import { answerMatrix } from '../view/answer-matrix.ts';
-import { type Block, type Chapter, foldedTables } from '../view/block.ts';
+import type { Block, Chapter } from '../view/block.ts';
 import { forecastChart } from '../view/forecast-chart.ts';
 import { habitTable } from '../view/habit-table.ts';
 import { lineSituationTable, lineTable } from '../view/line-table.ts';
+import { opponentTable } from '../view/opponent-tables.ts';
 import { tellsChart } from '../view/tells-chart.ts';
 
-/** What they do: forecast beside film, by situation, by how they line up, and the tells game by game. */
+/** The tables a staff asks for first, and those that are folded. */
+const [OPEN, FOLDED] = [
+  ['field_zone', 'formation', 'personnel', 'hash'],
+  ['look', 'receivers', 'strength_side'],
+] as const satisfies readonly (readonly TableSplit[])[];
+
+/** What they do: by situation, field zone, formation, personnel and hash, with their top plays; the tells by game. */
 export function whatTheyDoChapter(plan: WeekPlan): Chapter {
   return {
     id: 'what-they-do',
@@ -15,11 +23,25 @@ export function whatTheyDoChapter(plan: WeekPlan): Chapter {
     blocks: [
       { kind: 'chart', chart: forecastChart(plan) },
       { kind: 'chart', chart: answerMatrix(plan) },
-      { kind: 'table', table: lineTable(plan) },
+      ...OPEN.flatMap((by) => splitBlock(plan, by)),
       ...tellBlocks(plan),
-      foldedTables('Within a down and distance', lineSituationTable(plan), habitTable(plan)),
+      {
+        kind: 'folded',
+        summary: 'By how they line up, and within a down and distance',
+        blocks: [
+          ...FOLDED.flatMap((by) => splitBlock(plan, by)),
+          ...[lineTable(plan), lineSituationTable(plan), habitTable(plan)].map(
+            (table) => ({ kind: 'table', table }) as const,
+          ),
+        ],
+      },
     ],
   };
+}
+
+function splitBlock(plan: WeekPlan, by: TableSplit): readonly Block[] {
+  const table = opponentTable(plan, by);
+  return table === null ? [] : [{ kind: 'table', table }];
 }
 
 /** Nothing is drawn where nothing stood out: the first screen has said so. */

@@ -1,23 +1,49 @@
+import type { DifferentLine } from '../../pressure/different/different-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
-import { type Html, html } from '../page/html.ts';
-import { tellFollows } from '../view/tells-chart.ts';
+import type { IntervalAxis } from '../chart/interval-row.ts';
+import { stripDrawing } from '../chart/strip.ts';
+import { type Html, html, trusted } from '../page/html.ts';
+import { sureWithWord } from '../page/sure-mark.ts';
+import { differentWords } from '../words/different-words.ts';
 import { counted } from '../words/number-words.ts';
-import { percent } from '../words/percent.ts';
-import { shareWords } from '../words/share-words.ts';
+import { isThin } from '../words/share-words.ts';
+import { sureWord } from '../words/sure-words.ts';
 
-/** Lines of the part at most. */
-const MOST = 8;
-
-/** What makes them different from other offenses, each line with its count and how sure. */
+/** What makes them different from other offenses: each line with its count, the others' ticks, and how sure. */
 export function differentPart(plan: WeekPlan): Html {
-  const { tells, looked } = plan.forecast.tells;
-  const lines = tells
-    .slice(0, MOST)
-    .map(
-      (tell) =>
-        html`<li>${tell.description}: ${tellFollows(tell).toLowerCase()} on ${shareWords(tell.film)}; plan on ${percent(tell.planWith)}</li>`,
-    );
-  const none = html`<p>${looked === 0 ? 'Too little is charted to look for tendencies.' : `No tendency beyond down, distance and look (${counted(looked, 'pattern', 'patterns')} checked).`}</p>`;
+  const { lines } = plan.different;
+  const items = lines.map((line) => differentItem(plan, line));
   return html`<h2>What makes them different</h2>
-${lines.length === 0 ? none : html`<ul class="different">${lines}</ul>`}\n`;
+${lines.length === 0 ? html`<p>${noneWords(plan)}</p>` : html`<ul class="different">${items}</ul>`}\n`;
+}
+
+function noneWords({ different, forecast }: WeekPlan): string {
+  const { looked } = forecast.tells;
+  if (different.against === 'no_archive' && looked === 0) return 'Too little is charted to look for tendencies.';
+  if (different.against === 'no_archive')
+    return `No other offenses to compare with (archive folder), and no tendency beyond down, distance and look (${counted(looked, 'pattern', 'patterns')} checked).`;
+  return `Nothing beyond what other offenses do (${counted(different.looked, 'comparison', 'comparisons')} and ${counted(looked, 'pattern', 'patterns')} checked).`;
+}
+
+function differentItem(plan: WeekPlan, line: DifferentLine): Html {
+  return html`<li><span>${differentWords(plan, line)}</span>${sureWithWord(sureWord(line.sure))}${againstOthers(line)}</li>`;
+}
+
+const SHARES: IntervalAxis = { title: '', domain: [0, 1], format: 'percent', reference: null };
+
+/** A tick for each offense of the archive, theirs as the dot with its interval; nothing without other offenses. */
+function againstOthers({ film, offenses }: DifferentLine): Html | null {
+  if (offenses.length === 0 || film.estimate === null) return null;
+  const row = {
+    id: '',
+    label: '',
+    note: '',
+    state: isThin(film) ? 'thin' : 'solid',
+    value: film.estimate,
+    low: film.low,
+    high: film.high,
+    second: null,
+    others: offenses.flatMap(({ count, trials }) => (trials === 0 ? [] : [count / trials])),
+  } as const;
+  return trusted(stripDrawing(row, SHARES));
 }

@@ -1,22 +1,29 @@
+import type { FamilyFit } from '../../pressure/fit/fit-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import { firedWords, ofTen } from '../words/fit-words.ts';
 import { familyLabel } from '../words/label.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
-import { pointsWords } from '../words/spread-words.ts';
-import { sureOf } from '../words/sure-words.ts';
 import type { Statement } from '../words/why-words.ts';
 
 /** Lines of the part at most. */
 const MOST = 4;
 
-/** What to stay out of against them; says so when nothing is ruled out. */
-export function stayOutStatements({ scores }: WeekPlan): readonly Statement[] {
-  const behind = scores.families
-    .filter(({ situation, verdict }) => situation === ALL_SITUATIONS && verdict === 'behind base')
-    .sort((a, b) => a.points.mean - b.points.mean)
+/** A family to stay out of, with the rules that say so; says so when nothing is ruled out. */
+export function stayOutStatements(plan: WeekPlan): readonly Statement[] {
+  const families = plan.fit?.families ?? [];
+  const wrong = families
+    .filter(({ situation, family, net }) => situation === ALL_SITUATIONS && family !== 'base' && net.mean < WRONG_FROM)
+    .sort((a, b) => a.net.mean - b.net.mean)
     .slice(0, MOST)
-    .map(({ family, points, chanceBetterThanBase }) => ({
-      words: `${familyLabel(family)}: ${pointsWords(points.mean)} against the base.`,
-      sure: sureOf(1 - chanceBetterThanBase),
-    }));
-  return behind.length > 0 ? behind : [{ words: 'Nothing is ruled out across the board.', sure: null }];
+    .map(statement);
+  return wrong.length > 0 ? wrong : [{ words: 'Nothing is wrong across the board.', sure: null }];
+}
+
+/** Right less wrong below which a family is named; judgment: one snap in ten. */
+const WRONG_FROM = -0.1;
+
+function statement({ family, right, wrong, net, rules }: FamilyFit): Statement {
+  const why = firedWords(rules, 'wrong', family);
+  const words = `${familyLabel(family)}: wrong on ${ofTen(wrong.mean)}, right on ${ofTen(right.mean)} of 10${why === '' ? '' : ` (${why})`}.`;
+  return { words, sure: net.high < 0 ? 'clear' : 'lean' };
 }

@@ -11,7 +11,7 @@ export function scoredCalls(plan: WeekPlan): Html {
   const rows = scoredRows(plan).map(
     ({ label, calls }) => html`<tr><th scope="row" class="where">${label}</th><td class="calls">${calls}</td></tr>\n`,
   );
-  return html`<p class="small">Our calls by score, not a mix: no menu was chosen. Points saved per ten snaps against the four-man base, 80% interval.</p>
+  return html`<p class="small">No menu was chosen, so these are our calls by points, not a mix. Points saved per 10 snaps against the base, with where the true figure lies 80 times in 100.</p>
 <div class="scroll" tabindex="0" role="region" aria-label="Situations and calls"><table><thead><tr><th scope="col">Situation</th><th scope="col">Calls</th></tr></thead><tbody>${rows}</tbody></table></div>\n`;
 }
 

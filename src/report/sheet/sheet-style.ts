@@ -1,36 +1,70 @@
 import { INK, inkVariables } from '../page/ink.ts';
+import { MARK_STYLE } from '../page/style/marks.ts';
 
-/** Style shared by the sheets: black on white at any hour, large type, letter landscape. */
-export const SHEET_STYLE = `
+/** Shared by the sheets: black on white at any hour. */
+const SHEET_BASE = `
 :root{color-scheme:light;${inkVariables(INK.light)}}
 *{box-sizing:border-box}
-body{margin:0;background:var(--paper);color:var(--ink);font:12pt/1.25 Arial,"Liberation Sans",Helvetica,sans-serif;overflow-wrap:anywhere}
-main{max-width:10.3in;margin:0 auto;padding:.15in}
-h1{font-size:17pt;margin:0;display:inline}
-h2{font-size:13pt;margin:0 0 .04in;border-bottom:2.5pt solid var(--ink)}
+body{margin:0;background:var(--paper);color:var(--ink);font:11.5pt/1.22 Arial,"Liberation Sans",Helvetica,sans-serif;overflow-wrap:anywhere}
+main{margin:0 auto;padding:.12in}
+h1{font-size:16pt;margin:0;display:inline}
+h2{font-size:12.5pt;margin:.06in 0 .03in;border-bottom:2pt solid var(--accent)}
 p{margin:.03in 0}
-.head{display:flex;flex-wrap:wrap;gap:0 .3in;align-items:baseline;justify-content:space-between;margin-bottom:.05in}
-.invented{font-weight:700;border:1.5pt dashed var(--ink);padding:.01in .08in}
+.head{display:flex;flex-wrap:wrap;gap:0 .25in;align-items:baseline;justify-content:space-between;margin-bottom:.04in}
+.invented{font-weight:700;border:1.25pt dashed var(--ink);padding:0 .06in}
 table{border-collapse:collapse;width:100%}
-th,td{text-align:left;vertical-align:middle;border-bottom:.75pt solid var(--rule);padding:.025in .08in .025in 0;overflow-wrap:break-word;max-width:7in}
-thead th{border-bottom:2.5pt solid var(--ink);font-size:11pt}
-tr.new>*{border-top:2.5pt solid var(--ink)}
-.calls{font-size:14pt;font-weight:700;line-height:1.1;width:57%}
-.calls .d{font-weight:400;border:1.25pt solid var(--ink);padding:0 .05in;margin-left:.05in;white-space:nowrap}
-.calls>span{display:inline-block;margin:.01in .16in .01in 0}
-.fact{font-size:10.5pt;line-height:1.15}
-.where{font-size:13.5pt;font-weight:700;white-space:nowrap}
-.page{break-before:page;margin-top:.3in}
-.thirds{display:grid;grid-template-columns:repeat(3,1fr);gap:.12in .3in;margin-top:.12in}
-.halves{display:grid;grid-template-columns:1fr 1fr;gap:.12in .35in;margin-top:.1in}
-ul{margin:.03in 0;padding-left:.2in}
-li{margin:.035in 0}
-.small{font-size:9.5pt;line-height:1.2}
-.leave{font-size:10.5pt;line-height:1.15}
-.leave th{width:20%}
-.ours th{width:17%}
+th,td{text-align:left;vertical-align:middle;border-bottom:.75pt solid var(--rule);padding:.012in .06in .012in 0;overflow-wrap:break-word}
+thead th{border-bottom:2pt solid var(--ink);font-size:10pt}
+ul{margin:.03in 0;padding-left:.18in}
+li{margin:.03in 0}
+.small{font-size:9pt;line-height:1.2}
 .big{font-size:14pt}
-@media screen and (max-width:50rem){.thirds,.halves{grid-template-columns:1fr}.where{white-space:normal}.scroll{overflow-x:auto}}
-@page{size:letter landscape;margin:.35in}
-@media print{main{max-width:none;padding:0}.page{margin-top:0}thead{display:table-header-group}tr,li{break-inside:avoid}}
+.side,.count{font-weight:400;color:var(--soft)}
+.said{position:absolute;left:-99rem}
+${MARK_STYLE}`;
+
+/** The call sheet: one side of letter landscape, readable at arm's length. */
+export const CALL_SHEET_STYLE = `${SHEET_BASE}
+main{max-width:10.4in}
+.where{font-size:12.5pt;font-weight:700;white-space:nowrap;width:1.35in}
+.base{font-size:12.5pt;font-weight:700;white-space:nowrap;width:.75in}
+.calls{font-size:13pt;line-height:1.12}
+.calls>span{display:inline-block;margin-right:.16in;white-space:nowrap}
+.calls .side{font-size:9pt}
+.calls .d{border:1.25pt solid var(--ink);padding:0 .04in;font-variant-numeric:tabular-nums;background:var(--tint1);print-color-adjust:exact}
+.zone td{font-size:10.5pt}.zone .where{font-size:11pt}
+.fact{font-size:9pt;width:1.75in;line-height:1.1}
+.looks{margin-top:.07in}
+.looks th,.looks td{font-size:9.5pt;line-height:1.1;padding:.012in .06in .012in 0}
+.looks thead th{width:.9in}
+.looks .count{display:block;font-size:8pt}
+.looks .point{width:2.6in;font-size:8pt;line-height:1}
+@media screen and (max-width:50rem){.scroll{overflow-x:auto}.calls>span{white-space:normal}.where{white-space:normal}.fact{width:auto}}
+@page{size:letter landscape;margin:.28in}
+@media print{main{max-width:none;padding:0}tr,li{break-inside:avoid}}
+`;
+
+/** The tip sheet: one side of letter portrait, for players. */
+export const TIP_SHEET_STYLE = `${SHEET_BASE}
+main{max-width:7.9in}
+.halves{display:grid;grid-template-columns:1fr 1fr;gap:.06in .25in}
+.keys td:last-child{white-space:nowrap}
+.keys th{font-weight:700}
+@media screen and (max-width:50rem){.halves{grid-template-columns:1fr}.scroll{overflow-x:auto}}
+@page{size:letter portrait;margin:.35in}
+@media print{main{max-width:none;padding:0}tr,li{break-inside:avoid}}
+`;
+
+/** The wristband: cards of 4.75 by 2.5 inches, to be cut out. */
+export const WRISTBAND_STYLE = `${SHEET_BASE}
+.bands{display:grid;grid-template-columns:repeat(2,4.75in);gap:.05in;justify-content:center}
+.band{width:4.75in;height:2.45in;border:1pt dashed var(--ink);padding:.06in .1in;overflow:hidden}
+.band .head{display:block;font-size:8.5pt;margin:0}
+.band ol{list-style:none;margin:0;padding:0;columns:2;column-gap:.12in}
+.band li{font-size:13pt;line-height:1.22;margin:0;white-space:nowrap;break-inside:avoid}
+.band .side{font-size:8.5pt}
+.band.many li{font-size:10pt}
+@media screen and (max-width:60rem){.bands{grid-template-columns:minmax(0,4.75in)}.band{width:auto;height:auto}.band ol{columns:1}}
+@page{size:letter landscape;margin:.3in}
+@media print{main{padding:0}}
 `;

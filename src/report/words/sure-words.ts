@@ -18,3 +18,13 @@ export type Sure = (typeof SURE_LEVELS)[number]['id'];
 export function sureOf(chance: number | null): Sure {
   return SURE_LEVELS.find(({ least }) => chance !== null && chance >= least)?.id ?? 'no difference';
 }
+
+/** What rests on fewer snaps than a share needs is a lean at most. */
+export function atMostLean(sure: Sure): Sure {
+  return sure === 'no difference' ? sure : 'lean';
+}
+
+/** The phrase for a level of the engine, where no difference is called none. */
+export function sureWord(level: Exclude<Sure, 'no difference'> | 'none'): Sure {
+  return level === 'none' ? 'no difference' : level;
+}

@@ -1,6 +1,7 @@
 import type { Forecast } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { ProtectionMix } from '../../pressure/protection/protection-result.ts';
+import { firedWords, fitWords } from './fit-words.ts';
 import { answerInSentence, capital } from './label.ts';
 import { listed } from './number-words.ts';
 import { shareWords, THIN_SNAPS } from './share-words.ts';
@@ -17,11 +18,25 @@ export interface Statement {
 /** Why the calls are what they are, in three to five sentences: pressure as such, what to expect, how they protect. */
 export function whyStatements(plan: WeekPlan): readonly Statement[] {
   return [
+    ...fitStatement(plan),
     ...pressurePays(plan),
     ...expectAnswers(plan),
     ...slideStatement(plan.protection.mix),
     ...backStatement(plan),
   ];
+}
+
+/** The pressure we call most: how often its idea is right and wrong against them, and the rules behind it. */
+function fitStatement({ menu, fit }: WeekPlan): readonly Statement[] {
+  if (menu?.kind !== 'menu' || fit === undefined) return [];
+  const [most] = menu.calls.filter(({ family }) => family !== 'base').sort((a, b) => b.expectedCalls - a.expectedCalls);
+  const found = fit.calls.find(({ call, situation }) => call === most?.call && situation === ALL_SITUATIONS);
+  const rules = fit.families.find(
+    ({ family, situation }) => family === found?.family && situation === ALL_SITUATIONS,
+  )?.rules;
+  if (found === undefined || rules === undefined) return [];
+  const why = firedWords(rules, 'right', found.family);
+  return [{ words: `${found.call} is ${fitWords(found)} snaps${why === '' ? '' : ` (${why})`}.`, sure: null }];
 }
 
 /** What pressure as such pays against the base, and that points do not pick the kind. */

@@ -12,8 +12,9 @@ details[open]::details-content{content-visibility:visible;height:auto}
 h2{break-after:avoid;margin-top:.9rem}
 h3,h4,caption{break-after:avoid}
 th,td{padding:.06rem .5rem .06rem 0}
-figure{margin:.3rem 0 .6rem;break-inside:avoid}
-figure.long{break-inside:auto}
+figure{margin:.3rem 0 .6rem}
+figcaption{break-before:avoid}
+#how-do-you-know:not(:has(details[open])){display:none}
 .scroll{margin:.2rem 0 .4rem;overflow:visible}
 thead{display:table-header-group;break-after:avoid}
 caption,tbody tr:first-child{break-before:avoid}
@@ -21,7 +22,8 @@ tr,.strip,.card,li{break-inside:avoid}
 .strip{padding:0}
 th button{display:contents}
 .first{break-after:page}
-.cards{grid-template-columns:repeat(3,1fr);gap:.12in .25in}
+.cards{grid-template-columns:repeat(3,1fr);gap:.06in .25in}
+.card h3{margin:0}
 .card p{font-size:8pt;line-height:1.2}
 .drawing svg{max-width:4in}
 #glossary dl{columns:2;column-gap:.4in}

@@ -1,0 +1,60 @@
+import type { FitAdjustment, FitLook } from '../../pressure/fit/fit-result.ts';
+import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import { isThin } from '../words/share-words.ts';
+import { numberedCalls } from './call-numbers.ts';
+
+/** The looks of the call sheet, as they head its columns. */
+export const SHEET_LOOKS: readonly { readonly look: FitLook; readonly label: string }[] = [
+  { look: 'trips', label: 'Trips' },
+  { look: 'empty', label: 'Empty' },
+  { look: 'heavy', label: 'Heavy' },
+  { look: 'two_backs', label: 'Two backs' },
+  { look: 'fast_motion', label: 'Fast motion' },
+  { look: 'fast_tempo', label: 'Fast tempo' },
+  { look: 'checked', label: 'They check' },
+];
+
+/** What becomes of one call against each look, in the order of {@link SHEET_LOOKS}. */
+export interface LookRow {
+  readonly call: string;
+  readonly cells: readonly string[];
+}
+
+/** What the carried pressures do against each look: stay, swap to a call of the same path, or out to the base. */
+export function lookRows(plan: WeekPlan): readonly LookRow[] {
+  return numberedCalls(plan)
+    .filter(({ call }) => call.family !== 'base')
+    .map(({ call }) => ({
+      call: call.name,
+      cells: SHEET_LOOKS.map(({ look }) => lookWords(plan, look, call.name)),
+    }));
+}
+
+/** How often each look comes, as it stands under its heading. */
+export function lookCounts({ fit }: WeekPlan): readonly string[] {
+  return SHEET_LOOKS.map(({ look }) => {
+    const found = fit?.adjustments.find((entry) => entry.look === look);
+    return found === undefined || found.trials === 0 ? 'not charted' : `${found.count} of ${found.trials}`;
+  });
+}
+
+function lookWords(plan: WeekPlan, look: FitLook, call: string): string {
+  const adjustment = plan.fit?.adjustments.find((entry) => entry.look === look);
+  const found = adjustment?.calls.find((entry) => entry.call === call);
+  if (adjustment === undefined || found === undefined) return libraryWords(plan, look, call);
+  const mark = isThin({ trials: adjustment.count }) ? '?' : '';
+  return `${doesWords(found)}${mark}`;
+}
+
+function doesWords({ does, swapTo }: FitAdjustment['calls'][number]): string {
+  if (does === 'stays') return 'stay';
+  return does === 'swaps' && swapTo !== null ? `→ ${swapTo}` : 'base';
+}
+
+/** Where their film shows no such snap the library speaks: a call without a rule for the look is left. */
+function libraryWords({ library }: WeekPlan, look: FitLook, name: string): string {
+  if (look === 'fast_tempo' || look === 'checked') return '';
+  const call = library?.calls.find((entry) => entry.name === name);
+  if (call === undefined) return '';
+  return call.given.includes(look) || call.adjust[look] === undefined ? 'base' : 'stay';
+}
