@@ -56,7 +56,7 @@ export function lookCloser(
 
 function storedForm({ store }: CodeLane | NumberLane, reading: CellReading): number {
   if (reading.kind === 'fault') return ODD;
-  if (reading.kind === 'blank') return store.kind === 'code' ? 0 : Number.NaN;
   if (reading.remark !== undefined) return ODD;
+  if (reading.kind === 'blank') return store.kind === 'code' ? 0 : Number.NaN;
   return store.kind === 'code' ? codeOfWord(store, String(reading.value)) : Number(reading.value);
 }

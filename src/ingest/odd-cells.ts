@@ -23,15 +23,22 @@ export function lookAtOddCells(
   { cells, row }: SheetRow,
   { file, index }: { readonly file: string; readonly index: number },
 ): RowProblem[] {
-  return lanes.flatMap((lane) => {
-    const written = lane.column.textOf(cells);
-    const learnt = lane.cache.get(written);
-    if (learnt !== undefined && learnt !== ODD) return [];
-    const { reading, value } = lookCloser(lane, written);
-    storeAt(lane, index, value);
+  const isOdd = (lane: CodeLane | NumberLane) => (lane.cache.get(lane.column.textOf(cells)) ?? ODD) === ODD;
+  return lanes.filter(isOdd).flatMap((lane) => {
+    const { reading, value } = lookCloser(lane, lane.column.textOf(cells));
+    const toGoal = reading.kind === 'fault' && reading.goal ? yardsToGoal(lanes, cells) : undefined;
+    storeAt(lane, index, toGoal ?? value);
+    if (toGoal !== undefined) return [];
     const problem = problemOf(reading);
     return problem === undefined ? [] : [{ ...placeOf(lane.column, cells), ...problem, file, row }];
   });
+}
+
+/** The distance of a snap with goal to go is that to the goal line; undefined where no ball position was charted. */
+function yardsToGoal(lanes: readonly (CodeLane | NumberLane)[], cells: readonly string[]): number | undefined {
+  const column = lanes.find((lane) => lane.column.name === 'ball_on')?.column;
+  const reading = column?.read(column.textOf(cells));
+  return reading?.kind === 'value' ? Number(reading.value) : undefined;
 }
 
 /** Where a column's cell stands in the sheet, and what is written there. */
@@ -53,9 +60,9 @@ function storeAt({ store }: CodeLane | NumberLane, index: number, value: number)
 function problemOf(reading: CellReading): Pick<RowProblem, 'severity' | 'rule' | 'suggestion'> | undefined {
   switch (reading.kind) {
     case 'blank':
-      return undefined;
+      return reading.remark === undefined ? undefined : warningOf(reading.remark, reading.suggestion);
     case 'value':
-      return reading.remark === undefined ? undefined : { severity: 'warning', rule: reading.remark };
+      return reading.remark === undefined ? undefined : warningOf(reading.remark);
     case 'fault': {
       const { rule, suggestion } = reading;
       return { severity: 'fault', rule, ...(suggestion === undefined ? {} : { suggestion }) };
@@ -63,4 +70,8 @@ function problemOf(reading: CellReading): Pick<RowProblem, 'severity' | 'rule' |
     default:
       return reading satisfies never;
   }
+}
+
+function warningOf(rule: string, suggestion?: string): Pick<RowProblem, 'severity' | 'rule' | 'suggestion'> {
+  return { severity: 'warning', rule, ...(suggestion === undefined ? {} : { suggestion }) };
 }

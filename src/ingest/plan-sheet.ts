@@ -1,13 +1,13 @@
 import { definitionOf } from '../game/column-definition.ts';
 import { type ColumnName, FILM_COLUMNS } from '../game/columns.ts';
-import { faultReading } from './cell-reading.ts';
+import { type CellReading, faultReading } from './cell-reading.ts';
 import { columnLetter } from './column-letter.ts';
 import { nearestWord } from './nearest-word.ts';
 import { planFromProfile } from './profile-plan.ts';
 import { readCell } from './read-cell.ts';
 import type { RowProblem } from './row-problem.ts';
 import { headerKey } from './sheet-dialect.ts';
-import { columnsOfKind, OWN_CALL_COLUMNS, REQUIRED_COLUMNS, type SheetKind } from './sheet-kind.ts';
+import { columnsOfKind, OWN_CALL_COLUMNS, REQUIRED_COLUMNS, type SheetKind, WANTED_COLUMNS } from './sheet-kind.ts';
 import type { ColumnMatch, HeaderRow, PlannedColumn, SheetPlan } from './sheet-plan.ts';
 import type { SheetOptions } from './sheet-reading.ts';
 
@@ -22,12 +22,15 @@ export function planSheet(header: HeaderRow, options: SheetOptions): SheetPlan {
     ...match.problems,
     ...repeatedHeaders(header, match),
     ...missingColumns(header, match, options.kind),
+    ...unwantedGaps(header, match, options.kind),
     ...(options.profile ? [] : unknownHeaders(header, match.used, options.kind)),
   ];
   const unmapped = header.headers.filter((text, i) => text.trim() !== '' && !match.used.has(i));
   const required = new Set(REQUIRED_COLUMNS[options.kind]);
   return {
-    columns: match.columns.map((column) => (required.has(column.name) ? withBlankRefused(column) : column)),
+    columns: match.columns.map((column) =>
+      required.has(column.name) ? withBlankRefused(column) : withFaultBlanked(column),
+    ),
     needed: options.profile ? match.columns.filter(({ name, index }) => index >= 0 && required.has(name)) : [],
     keeps: match.keeps,
     unmapped,
@@ -72,6 +75,23 @@ function withBlankRefused(column: PlannedColumn): PlannedColumn {
   return { ...column, read };
 }
 
+/**
+ * A word that is not known in a column no snap needs says nothing, and the snap is read without it. Numbers that cannot be
+ * read stay faults: a figure that was mistyped is seldom the only one of its row.
+ */
+function withFaultBlanked(column: PlannedColumn): PlannedColumn {
+  const { form } = definitionOf(column.name).cell;
+  if (form !== 'word' && form !== 'code') return column;
+  const read = (written: string): CellReading => {
+    const reading = column.read(written);
+    if (reading.kind !== 'fault') return reading;
+    const { rule, suggestion } = reading;
+    const remark = `${rule}; the cell counts as not charted`;
+    return { kind: 'blank', remark, ...(suggestion === undefined ? {} : { suggestion }) };
+  };
+  return { ...column, read };
+}
+
 /** A repeated header that is read is a fault, since only the coach knows which one counts; others are only named. */
 function repeatedHeaders({ file, row, headers }: HeaderRow, { used, byLetter }: ColumnMatch): RowProblem[] {
   const readByName = (index: number) => used.has(index) && !byLetter.has(index);
@@ -104,6 +124,15 @@ function missingColumns({ file, row, headers }: HeaderRow, match: ColumnMatch, k
     problems.push({ ...base, rule: `our own film needs at least one of the columns ${OWN_CALL_COLUMNS.join(', ')}` });
   }
   return problems;
+}
+
+/** A column that should be there, and what is not known without it. */
+function unwantedGaps({ file, row }: HeaderRow, { columns }: ColumnMatch, kind: SheetKind): RowProblem[] {
+  const absent = WANTED_COLUMNS[kind].filter(({ column }) => !columns.some(({ name }) => name === column));
+  return absent.map(({ column, without }) => ({
+    ...{ severity: 'warning', file, row, found: '' },
+    rule: `no column holds ${column}; without it ${without}`,
+  }));
 }
 
 function unknownHeaders({ file, row, headers }: HeaderRow, used: ReadonlySet<number>, kind: SheetKind): RowProblem[] {

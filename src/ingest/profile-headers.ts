@@ -10,7 +10,7 @@ export function profileHeaders(profile: Profile): readonly string[] {
 
 /** The headers that feed a column: one, or two that belong together. */
 export function headersOf(source: ColumnSource): readonly string[] {
-  return [source.header, source.with].flatMap((header) => header ?? []);
+  return [source.header, source.with, source.restarts?.header].flatMap((header) => header ?? []);
 }
 
 function conditionsOf({ rules }: ColumnSource) {

@@ -9,6 +9,7 @@ import type { ColumnSource, Profile } from './profile.ts';
 import { compileCondition, type RowTest } from './profile-condition.ts';
 import { headersOf, profileHeaders } from './profile-headers.ts';
 import { plainWord, readCell } from './read-cell.ts';
+import { readFigure } from './read-figure.ts';
 import type { RowProblem } from './row-problem.ts';
 import { headerKey } from './sheet-dialect.ts';
 import type { ColumnMatch, HeaderRow, PlannedColumn } from './sheet-plan.ts';
@@ -63,7 +64,24 @@ function planColumn(name: ColumnName, source: ColumnSource, context: PlanContext
     const { value } = source;
     return { ...base, index: -1, header: name, textOf: () => value, read };
   }
-  return { ...base, index: -1, header: name, textOf: ruleReader(source, context.indexOf), read };
+  const textOf = source.restarts ? gameCounter(source.restarts, context) : ruleReader(source, context.indexOf);
+  return { ...base, index: -1, header: name, textOf, read };
+}
+
+/** The game of each row in the order of the sheet: the next one begins where the number is lower than before. */
+function gameCounter(
+  { header, names }: NonNullable<ColumnSource['restarts']>,
+  { indexOf }: PlanContext,
+): (cells: readonly string[]) => string {
+  const index = indexOf(header);
+  let game = 0;
+  let before = Number.NEGATIVE_INFINITY;
+  return (cells) => {
+    const number = readFigure(cells[index] ?? '');
+    if (number < before) game++;
+    if (!Number.isNaN(number)) before = number;
+    return names[game] ?? `game ${game + 1}`;
+  };
 }
 
 interface JoinParts {

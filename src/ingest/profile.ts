@@ -16,6 +16,14 @@ const rule = z.strictObject({
   use: z.string().describe('our word'),
 });
 
+const restarts = z.strictObject({
+  header: z.string().min(1).describe('the header of the number that starts again, such as the snap number'),
+  names: z
+    .array(z.string().min(1))
+    .default([])
+    .describe('the games in the order of the sheet; game 1, game 2 ... after them'),
+});
+
 const source = z.preprocess(
   (value) => (typeof value === 'string' ? { header: value } : value),
   z.strictObject({
@@ -27,6 +35,7 @@ const source = z.preprocess(
       .describe('a second header of it: the side beside a yard line, seconds beside minutes, the score to take away'),
     value: z.string().min(1).optional().describe('the same value on every row'),
     rules: z.array(rule).min(1).optional().describe('the first rule that holds gives the word; none: not charted'),
+    restarts: restarts.optional().describe('for game: a new game begins where a number starts again'),
     as: z.enum(TRANSFORMS).optional().describe('how the cell is turned into ours'),
     dates: z
       .enum(PAIR_DATES)
@@ -80,9 +89,10 @@ interface SourceFault {
 
 function faultsOf(name: ColumnName, entry: ColumnSource): SourceFault[] {
   const definition = definitionOf(name);
-  const given = [entry.header, entry.value, entry.rules].filter((part) => part !== undefined).length;
+  const given = [entry.header, entry.value, entry.rules, entry.restarts].filter((part) => part !== undefined).length;
   const faults: SourceFault[] = [];
-  if (given !== 1) faults.push({ path: [], rule: 'needs exactly one of header, value or rules' });
+  if (given !== 1) faults.push({ path: [], rule: 'needs exactly one of header, value, rules or restarts' });
+  if (entry.restarts !== undefined && name !== 'game') faults.push({ path: ['restarts'], rule: 'goes with game only' });
   if (entry.as !== undefined && !fits(definition, entry.as)) {
     faults.push({ path: ['as'], rule: `does not fit ${name}` });
   }
@@ -99,7 +109,7 @@ function fits({ cell }: ColumnDefinition, as: Transform): boolean {
   switch (as) {
     case 'yards_to_goal':
     case 'yards_from_own_goal':
-    case 'signed_yard_line':
+    case 'minus_is_own':
     case 'bare_is_opp':
     case 'bare_is_own':
       return cell.form === 'field';

@@ -1,5 +1,6 @@
 import type { ColumnDefinition } from '../game/columns.ts';
 import { BLANK, type CellReading, faultReading, valueReading } from './cell-reading.ts';
+import { isGoalToGo } from './goal-to-go.ts';
 import { suggest } from './look-alike.ts';
 import { nearestWord } from './nearest-word.ts';
 import { withPlainMinus } from './plain-minus.ts';
@@ -11,6 +12,14 @@ import { withoutGuard } from './write-csv.ts';
 
 /** What people write for "not charted" when they should leave the cell blank; judgement. */
 const NOTHING_WORDS = ['-', '--', '?', 'n/a', 'na', '#n/a', 'nan', 'null', 'unknown', 'x'];
+
+/** The distance of goal to go stands in another cell. */
+const GOAL_READING: CellReading = {
+  kind: 'fault',
+  rule: 'is goal to go, and no yard line says how far that is',
+  suggestion: 'Chart ball_on, or type the yards to the goal line.',
+  goal: true,
+};
 
 /** Characters that cannot be seen and mean nothing in a sheet: controls, zero-width and direction marks. */
 const UNSEEN = /[\p{Cc}\p{Cf}]/gu;
@@ -42,7 +51,8 @@ function readSeen(definition: ColumnDefinition, text: string): CellReading {
   return faultReading(reading.rule, 'Leave the cell blank when it was not charted.');
 }
 
-function readForm({ cell }: ColumnDefinition, text: string): CellReading {
+function readForm({ name, cell }: ColumnDefinition, text: string): CellReading {
+  if (name === 'to_go' && isGoalToGo(text)) return GOAL_READING;
   switch (cell.form) {
     case 'word':
       return readWord(cell.words, text);

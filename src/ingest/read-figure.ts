@@ -1,7 +1,7 @@
 import { withPlainMinus } from './plain-minus.ts';
 
-/** Words that stand before a number and change nothing: Q2, gain of 3. */
-const BEFORE = /^(?:q|qtr|quarter|gain(?:ed)?(?: of)?)\s*(?=[\d+-])/i;
+/** Words that stand before a number and change nothing: Q2, gain of 3, & 10. */
+const BEFORE = /^(?:q|qtr|quarter|gain(?:ed)?(?: of)?|&|and)\s*(?=[\d+-])/i;
 
 /** Words that stand after a number and change nothing: 3rd, 5 yds, 11 personnel, 2.4 sec. */
 const AFTER =

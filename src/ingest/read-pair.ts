@@ -1,3 +1,5 @@
+import { GOAL_TO_GO } from './goal-to-go.ts';
+
 /** Two whole numbers written in one cell, as text. */
 export interface NumberPair {
   readonly first: string;
@@ -6,6 +8,9 @@ export interface NumberPair {
 
 /** `3-10`, `3 & 10`, `3rd and 10`, `3/10`, `3 x 10`, `3,10`. */
 const PAIR = /^(\d{1,2})(?:st|nd|rd|th)?\s*(?:[-\u2013\u2014&/,;:x+]|and)\s*(\d{1,2})$/i;
+
+/** A down with goal to go: `1st & G`, `1-G`, `1 and goal`. */
+const GOAL_PAIR = /^([1-4])(?:st|nd|rd|th)?\s*(?:[-\u2013\u2014&/,;:x+]|and)\s*g(?:oal)?\.?$/i;
 
 /** A date as ISO 8601 writes it, with or without a time of day. */
 const ISO_DATE = /^\d{4}-(\d{2})-(\d{2})(?:[T ].*)?$/;
@@ -49,6 +54,8 @@ export function readPair(written: string, dates: PairDates = 'plain'): NumberPai
   const text = written.trim();
   const plain = text.match(PAIR);
   if (plain) return pairOf(plain[1], plain[2]);
+  const goal = text.match(GOAL_PAIR);
+  if (goal) return { first: String(Number(goal[1])), second: GOAL_TO_GO };
   const dated = datedPair(text);
   return dated === undefined || dates === 'plain' ? dated : { first: dated.second, second: dated.first };
 }

@@ -8,9 +8,27 @@ const OWN_FILM_ONLY: readonly ColumnName[] = ['call', 'path', 'family', 'coverag
 
 /** Columns without which a row of the sheet says nothing; a row that leaves one blank is a fault. */
 export const REQUIRED_COLUMNS: Readonly<Record<SheetKind, readonly ColumnName[]>> = {
-  opponent: ['game', 'down', 'to_go', 'ball_on', 'play_kind'],
-  own: ['game', 'down', 'to_go', 'ball_on'],
+  opponent: ['game', 'down', 'to_go', 'play_kind'],
+  own: ['game', 'down', 'to_go'],
   live: ['down', 'to_go', 'play_kind'],
+};
+
+/** A column that is asked for and may be left out, and what then is not known. */
+export interface WantedColumn {
+  readonly column: ColumnName;
+  readonly without: string;
+}
+
+const BALL_ON: WantedColumn = {
+  column: 'ball_on',
+  without: 'backed up, red zone, goal line and first and goal are not known',
+};
+
+/** Columns a sheet should have: without one it is read, and said to tell less. */
+export const WANTED_COLUMNS: Readonly<Record<SheetKind, readonly WantedColumn[]>> = {
+  opponent: [BALL_ON],
+  own: [BALL_ON],
+  live: [],
 };
 
 /** Of these, a sheet of our own film needs at least one. */

@@ -76,7 +76,7 @@ const EXAMPLE_PROFILE: z.input<typeof profileSchema> = {
     game: { header: 'which game' },
     down: { header: 'dn' },
     to_go: { header: 'yards needed' },
-    ball_on: { header: 'spot', as: 'signed_yard_line' },
+    ball_on: { header: 'spot', as: 'minus_is_own' },
     score_margin: { header: 'we lead by', as: 'minus' },
     hash: { header: 'third of field', words: { '1': 'left', '2': 'middle', '3': 'right', '0': 'not charted' } },
     checked: { header: 'changed', as: 'zero_one' },

@@ -1,4 +1,5 @@
 import { writeClock, writeFieldPosition } from '../game/written-numbers.ts';
+import { GOAL_TO_GO, isGoalToGo } from './goal-to-go.ts';
 import { withPlainMinus } from './plain-minus.ts';
 import { plainWord } from './read-cell.ts';
 import { readFieldPosition } from './read-field-position.ts';
@@ -10,7 +11,7 @@ import { withSide } from './yard-line-side.ts';
 export const TRANSFORMS = [
   'yards_to_goal',
   'yards_from_own_goal',
-  'signed_yard_line',
+  'minus_is_own',
   'bare_is_opp',
   'bare_is_own',
   'figure',
@@ -29,7 +30,7 @@ export type Transform = (typeof TRANSFORMS)[number];
 export const TRANSFORM_MEANINGS: Readonly<Record<Transform, string>> = {
   yards_to_goal: "a number 1 to 99, yards to the opponent's goal line",
   yards_from_own_goal: "a number 1 to 99, yards from the offense's own goal line",
-  signed_yard_line: 'a yard line with a minus on the own side (-35) and none or a plus on the other (20)',
+  minus_is_own: 'a yard line with a minus on the own side (-35) and none or a plus on the other (20)',
   bare_is_opp: "a yard line marked on the own side (own 35, -35); a bare number lies on the opponent's",
   bare_is_own: "a yard line marked on the opponent's side (opp 20, +20); a bare number lies on the own",
   figure: 'a number with words or in brackets: +5, (3) or loss of 3 for -3, 5 yds, 3rd, Q2, 11 personnel',
@@ -90,7 +91,7 @@ function transformed(as: Transform, written: string, dates: PairDates | undefine
     case 'bare_is_own':
       return yardLine(halfMarked(written, 'opp'));
     case 'figure':
-      return figureText(readFigure(written));
+      return isGoalToGo(written) ? GOAL_TO_GO : figureText(readFigure(written));
     default:
       return fromNumber(as, /\d/.test(written) ? Number(withPlainMinus(written)) : Number.NaN);
   }
@@ -113,7 +114,7 @@ function figureText(value: number): string | undefined {
 
 type NumberTransform = Extract<
   Transform,
-  'yards_to_goal' | 'yards_from_own_goal' | 'signed_yard_line' | 'plus' | 'minus' | 'seconds'
+  'yards_to_goal' | 'yards_from_own_goal' | 'minus_is_own' | 'plus' | 'minus' | 'seconds'
 >;
 
 function fromNumber(as: NumberTransform, value: number): string | undefined {
@@ -123,7 +124,7 @@ function fromNumber(as: NumberTransform, value: number): string | undefined {
       return yardLine(value);
     case 'yards_from_own_goal':
       return yardLine(100 - value);
-    case 'signed_yard_line':
+    case 'minus_is_own':
       return Math.abs(value) > 50 || value === 0 ? undefined : yardLine(value < 0 ? 100 + value : value);
     case 'plus':
       return String(value);

@@ -16,7 +16,7 @@ describe('the data dictionary', () => {
 
   it('says where a column is required', () => {
     const required = dictionaryRows().filter(({ required: kinds }) => kinds.includes('opponent'));
-    expect(required.map(({ header }) => header)).toEqual(['game', 'down', 'to_go', 'ball_on', 'play_kind']);
+    expect(required.map(({ header }) => header)).toEqual(['game', 'down', 'to_go', 'play_kind']);
   });
 
   it('names every column and word in the text and in the table', () => {

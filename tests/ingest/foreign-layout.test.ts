@@ -45,7 +45,7 @@ describe('a foreign sheet with dirt around its rows', () => {
     expect(reading.rowsRead).toBe(5);
     expect(warnings(reading)).toEqual([
       'warning is all that the row holds, which was left out as no snap',
-      'warning charts none of "dn", "need", "spot", "kind", and was left out as no snap',
+      'warning charts none of "dn", "need", "kind", and was left out as no snap',
     ]);
   });
 

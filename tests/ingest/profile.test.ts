@@ -54,10 +54,10 @@ describe('reading a sheet through a profile', () => {
     { column: 'ball_on', as: 'yards_to_goal', text: '65', value: 65 },
     { column: 'ball_on', as: 'yards_to_goal', text: '50', value: 50 },
     { column: 'ball_on', as: 'yards_from_own_goal', text: '35', value: 65 },
-    { column: 'ball_on', as: 'signed_yard_line', text: '-35', value: 65 },
-    { column: 'ball_on', as: 'signed_yard_line', text: '20', value: 20 },
-    { column: 'ball_on', as: 'signed_yard_line', text: '+20', value: 20 },
-    { column: 'ball_on', as: 'signed_yard_line', text: '50', value: 50 },
+    { column: 'ball_on', as: 'minus_is_own', text: '-35', value: 65 },
+    { column: 'ball_on', as: 'minus_is_own', text: '20', value: 20 },
+    { column: 'ball_on', as: 'minus_is_own', text: '+20', value: 20 },
+    { column: 'ball_on', as: 'minus_is_own', text: '50', value: 50 },
     { column: 'ball_on', as: 'bare_is_opp', text: '20', value: 20 },
     { column: 'ball_on', as: 'bare_is_opp', text: 'O35', value: 65 },
     { column: 'ball_on', as: 'bare_is_own', text: '35', value: 65 },
@@ -95,8 +95,8 @@ describe('reading a sheet through a profile', () => {
     ['yards_to_goal', '0'],
     ['yards_to_goal', '100'],
     ['yards_to_goal', '6.5'],
-    ['signed_yard_line', '51'],
-    ['signed_yard_line', 'own 5'],
+    ['minus_is_own', '51'],
+    ['minus_is_own', 'own 5'],
   ])("refuses what %s cannot be: %j, with the sheet's own header", (as, text) => {
     const reading = read(SHEET.replace('65', text), BASE.replace('as: yards_to_goal', `as: ${as}`));
     expect(reading.chart.size).toBe(0);
@@ -110,14 +110,18 @@ describe('reading a sheet through a profile', () => {
     expect([0, 1, 2, 3].map((i) => cell(reading, 'checked', i))).toEqual([undefined, undefined, undefined, 'no']);
   });
 
-  it('takes a code outside the list as our word, as a fault, or as not charted when told so', () => {
+  it('takes a code outside the list as our word, or as not charted with a warning, or without one when told so', () => {
     const words = 'hash: { header: x, words: { 1: left, 3: not charted } }';
     const reading = read(sheetWith('x', '1', '3', 'right', '7'), withColumn(words));
     expect([0, 1, 2].map((i) => cell(reading, 'hash', i))).toEqual(['left', undefined, 'right']);
-    expect(reading.rejected).toHaveLength(1);
+    expect(cell(reading, 'hash', 3)).toBeUndefined();
+    expect([reading.rejected, reading.problems.map(describeProblem)]).toEqual([
+      [],
+      ['plays.csv, row 5, column E ("x"): "7" is not one of left, middle, right; the cell counts as not charted.'],
+    ]);
     const lenient = read(sheetWith('x', '7'), withColumn(words.replace(' }', ' }, others: not charted')));
     expect(cell(lenient, 'hash')).toBeUndefined();
-    expect(lenient.rejected).toEqual([]);
+    expect(lenient.problems).toEqual([]);
   });
 
   it('keeps a personnel code as text', () => {
@@ -170,7 +174,7 @@ describe('a profile file', () => {
   it.each([
     ['an unknown column', 'columns: { dwn: x }', /"dwn" is not a key here.*Did you mean "down"\?/],
     ['an unknown key', 'columns: { down: { hedder: x } }', /"hedder" is not a key here.*Did you mean "header"\?/],
-    ['no source', 'columns: { down: {} }', /needs exactly one of header, value or rules/],
+    ['no source', 'columns: { down: {} }', /needs exactly one of header, value, rules or restarts/],
     ['two sources', 'columns: { down: { header: x, value: 1 } }', /needs exactly one of/],
     [
       'an unknown transform',

@@ -74,7 +74,7 @@ function ballReadings(facts: ColumnFacts): BallReading[] {
     yards: decode((_, value) => within(100 - value, 99)),
     score: 0.25,
   };
-  const bySign: BallReading = { as: 'signed_yard_line', yards: decode((_, value) => signed(value)), score: 0.2 };
+  const bySign: BallReading = { as: 'minus_is_own', yards: decode((_, value) => signed(value)), score: 0.2 };
   const written: BallReading = { yards: decode(writtenYards), score: 0.9 };
   const both = facts.numbers.some((value) => value < 0) && facts.numbers.some((value) => value > 0);
   const numbers = both ? [bySign] : [toGoal, fromOwn];

@@ -51,13 +51,20 @@ function surenessOf(column: ColumnName, facts: ColumnFacts): number {
   const guesses = [...facts.counts.keys()].flatMap((text) => guessWord(column, text) ?? []);
   const words = new Set(guesses.map(({ word }) => word)).size;
   const long = shareWhere(facts, (text) => text.length > 1);
+  // Left and right alone may be the hash, the strength or a slide: only the coach knows.
+  if (SIDED.includes(column) && words <= 2) return headerLikeness(facts.header, column) >= VOUCHED ? 0.8 : 0.55;
   const variety = words >= 3 ? 0.95 : words === 2 ? 0.8 : 0.35;
   return variety * (long >= 0.5 || isTelling(column, words) ? 1 : 0.6);
 }
 
-/** L, M and R together are a hash, and R and P a kind of play. */
+/** Columns whose words are sides. */
+const SIDED: readonly ColumnName[] = ['hash', 'strength', 'slide'];
+
+/** L, M and R together are a hash, R and P a kind of play, C, X and SK a result. */
 function isTelling(column: ColumnName, words: number): boolean {
-  return (column === 'hash' && words === 3) || (column === 'play_kind' && words >= 2);
+  return (
+    (column === 'hash' && words === 3) || (column === 'play_kind' && words >= 2) || (column === 'result' && words >= 3)
+  );
 }
 
 function placeFactor(column: ColumnName, facts: ColumnFacts, context: SheetContext): number {

@@ -27,11 +27,58 @@ function gameDraft(state: DraftState): ColumnDraft {
     const header = nameOf(shared);
     return { ...base, header, source: header, confidence: 0.7, why: 'stays the same for a game', reads: [shared] };
   }
+  const restart = restartsOf(state);
+  if (restart !== undefined) return { ...base, ...restartDraft(state, restart, answer) };
   const value = answer ?? request.gameName;
   const text = `No column names the game (${definitionOf('game').meaning}). Which game is this sheet?`;
   const question: Question = { key, text, choices: [], guess: value };
   const why = 'no column names a game';
   return { ...base, header: '', source: { value }, confidence: 0.5, why, reads: [], questions: [question] };
+}
+
+/** A number that climbs through a game and starts again, and how many games that makes. */
+interface Restart {
+  readonly facts: ColumnFacts;
+  readonly games: number;
+  /** The first rows of the games after the first, among the snaps. */
+  readonly starts: readonly number[];
+}
+
+/** A game has at least so many snaps of an offense, on average; judgment. */
+const SNAPS_IN_GAME = 8;
+
+/** The snap number or, where none starts again, the quarter; undefined when nothing does. */
+function restartsOf({ choices }: DraftState): Restart | undefined {
+  for (const wanted of ['snap', 'quarter'] as const) {
+    const facts = choices.chosen.find(({ column }) => column === wanted)?.facts;
+    if (facts === undefined) continue;
+    const starts = [...facts.numbers.keys()].filter(
+      (i) => (facts.numbers[i] ?? 0) < (facts.numbers[i - 1] ?? Number.NaN),
+    );
+    if (starts.length > 0 && facts.cells.length / (starts.length + 1) >= SNAPS_IN_GAME)
+      return { facts, games: starts.length + 1, starts };
+  }
+  return undefined;
+}
+
+/** One name for every start, as answered; a single name is the name of all. */
+function restartDraft({ nameOf }: DraftState, { facts, games, starts }: Restart, answer: string | undefined) {
+  const header = nameOf(facts);
+  const names = (answer ?? '')
+    .split(',')
+    .map((name) => name.trim())
+    .filter((name) => name !== '');
+  const isOne = names.length === 1;
+  const named = Array.from({ length: games }, (_, i) => names[i] ?? `game ${i + 1}`);
+  const rows = starts
+    .slice(0, 5)
+    .map((start) => start + 1)
+    .join(', ');
+  const text = `"${header}" starts again at snap ${rows} of the sheet, so it holds ${games} games. What are they called? Give the names in order with commas between them; one name alone makes it one game.`;
+  const question: Question = { key: 'all/game', text, choices: [], guess: named.join(', ') };
+  const source = isOne ? { value: names[0] ?? '' } : { restarts: { header, names: named } };
+  const why = isOne ? 'you said so' : `"${header}" starts again ${games - 1} times`;
+  return { header: isOne ? '' : header, source, confidence: isOne ? 1 : 0.7, why, reads: [], questions: [question] };
 }
 
 /** Names or dates that stay for a game, else the week; nothing that is read as another column. */

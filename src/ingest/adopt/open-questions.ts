@@ -1,8 +1,9 @@
 import type { ColumnName } from '../../game/columns.ts';
 import { columnLetter } from '../column-letter.ts';
+import { NOT_CHARTED } from '../not-charted.ts';
 import { definitionOf } from '../profile.ts';
 import { PAIR_DATES } from '../read-pair.ts';
-import { REQUIRED_COLUMNS } from '../sheet-kind.ts';
+import { REQUIRED_COLUMNS, WANTED_COLUMNS } from '../sheet-kind.ts';
 import { TRANSFORM_MEANINGS, type Transform } from '../translate-cell.ts';
 import { type ColumnChoice, SURE } from './choose-columns.ts';
 import type { ColumnDraft } from './column-draft.ts';
@@ -38,12 +39,20 @@ function missingQuestions({ request, context, nameOf }: DraftState, drafts: read
     folded === undefined
       ? ''
       : ` "${nameOf(folded)}" counts from 1 to 50, and nothing says on which side of the 50. A column beside it with own or opp would, and so does the team of the side when all snaps are of one offense.`;
-  return missing.map((column) => ({
+  const needed = missing.map((column) => ({
     key: `find/${column}`,
-    text: `Every snap needs ${column} (${definitionOf(column).meaning}), and no column was found for it.${column === 'ball_on' ? sideless : ''} Which one holds it?`,
+    text: `Every snap needs ${column} (${definitionOf(column).meaning}), and no column was found for it. Which one holds it?`,
     choices,
     guess: undefined,
   }));
+  const wanted = WANTED_COLUMNS[request.kind].filter(({ column }) => !present.has(column));
+  const asked = wanted.map(({ column, without }) => ({
+    key: `find/${column}`,
+    text: `No column was found for ${column} (${definitionOf(column).meaning}).${column === 'ball_on' ? sideless : ''} Which one holds it? If you do not chart it, answer "${NOT_CHARTED}"; then ${without}.`,
+    choices: [...choices, NOT_CHARTED],
+    guess: undefined,
+  }));
+  return [...needed, ...asked];
 }
 
 function choiceQuestion(state: DraftState, choice: ColumnChoice): Question[] {
@@ -84,7 +93,7 @@ function readingsOf({ column, evidence }: ColumnChoice): readonly Transform[] {
   if (column === 'score_margin') return ['plus', 'minus'];
   if (column !== 'ball_on') return [];
   const marked = evidence.as === 'bare_is_opp' || evidence.as === 'bare_is_own';
-  return marked ? ['bare_is_opp', 'bare_is_own'] : ['yards_to_goal', 'yards_from_own_goal', 'signed_yard_line'];
+  return marked ? ['bare_is_opp', 'bare_is_own'] : ['yards_to_goal', 'yards_from_own_goal', 'minus_is_own'];
 }
 
 function meaningOf(as: Transform): string {

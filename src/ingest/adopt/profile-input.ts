@@ -28,4 +28,5 @@ export interface DraftSource {
   readonly words?: Readonly<Record<string, string>>;
   readonly sides?: Readonly<Record<string, 'own' | 'opp'>>;
   readonly rules?: readonly DraftRule[];
+  readonly restarts?: { readonly header: string; readonly names: readonly string[] };
 }

@@ -40,7 +40,7 @@ const VALUE_WORDS: Readonly<Partial<Record<ColumnName, Readonly<Record<string, r
   play_kind: {
     run: ['r', 'rush', 'rushing', 'ru'],
     quarterback_run: ['qb run', 'qb sneak', 'sneak', 'quarterback sneak', 'qb draw', 'qb keep', 'keeper'],
-    pass: ['p', 'throw', 'passing', 'pa ss'],
+    pass: ['p', 'throw', 'passing'],
     screen: ['scr'],
     quick: ['q', 'quick game', 'quick pass', 'three step', '3 step', 'quicks'],
     dropback: ['d', 'drop', 'drop back', 'five step', '5 step', 'dropback pass'],
@@ -66,7 +66,7 @@ const VALUE_WORDS: Readonly<Partial<Record<ColumnName, Readonly<Record<string, r
     blocks: ['b', 'block', 'pass pro', 'protects', 'stays in', 'stays'],
     check_releases: ['check', 'check release', 'check down'],
     releases_wide: ['swing', 'flare', 'wide', 'release wide'],
-    releases_inside: ['inside', 'angle', 'release inside'],
+    releases_inside: ['inside', 'angle', 'release inside', 'thru', 'through'],
     none: ['no back'],
   },
   coverage_faced: {
@@ -88,11 +88,11 @@ const VALUE_WORDS: Readonly<Partial<Record<ColumnName, Readonly<Record<string, r
   result: {
     rush: ['run', 'r', 'rushed'],
     complete: ['c', 'comp', 'completion', 'completed', 'cmp', 'caught'],
-    incomplete: ['i', 'inc', 'incompletion', 'incompleted', 'ic', 'drop', 'dropped', 'batted', 'pbu'],
+    incomplete: ['i', 'x', 'inc', 'incompletion', 'ic', 'drop', 'dropped', 'batted', 'pbu'],
     sack: ['sk', 'sacked'],
     scramble: ['scr', 'scrambled'],
     throwaway: ['ta', 'throw away', 'thrown away'],
-    interception: ['int', 'pick', 'intercepted', 'x int'],
+    interception: ['int', 'pick', 'intercepted'],
     fumble_lost: ['fum', 'fumble', 'lost fumble'],
     penalty: ['pen', 'flag', 'no play'],
   },
