@@ -28,7 +28,7 @@ Guidance only: rules and contact limits belong to your state association and lic
 
 const program = new Command('pressure-plan')
   .description("Plans a defensive coordinator's pressure week from a few charted games.")
-  .version(VERSION, '--version')
+  .version(VERSION, '-v, --version')
   .addHelpText('after', examples)
   .showHelpAfterError('(pressure-plan --help shows how it is used)')
   .exitOverride();
@@ -197,6 +197,13 @@ program
     terminal.note('Copying the invented demo season');
     finish(await (await import('./commands/demo.ts')).demo(options, terminal));
   });
+
+program
+  .command('completion')
+  .description('print what a shell needs to complete commands and flags')
+  .argument('<shell>', 'bash, zsh or fish')
+  .addHelpText('after', '\nFor example, once: pressure-plan completion bash >> ~/.bashrc')
+  .action(async (shell) => finish((await import('./commands/completion.ts')).completion(shell, program, terminal)));
 
 function finish(code: number): void {
   process.exitCode = code;

@@ -1,8 +1,7 @@
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
 import type { SoundnessFault } from '../pressure/protection/protection-result.ts';
-import { checkLibrary } from '../pressure/soundness/soundness.ts';
 import { readWeek, type WeekInputs } from '../season/read-week.ts';
-import { readSeasonFolder } from '../season/season-folder.ts';
+import { readSeasonFolder, type SeasonFolder } from '../season/season-folder.ts';
 import { diskWeek } from './disk-season.ts';
 import { EXIT } from './exit-code.ts';
 import { formationText } from './formation-text.ts';
@@ -18,21 +17,30 @@ export async function check(
   options: { readonly json?: boolean },
   terminal: Terminal,
 ): Promise<number> {
-  const week = await readWeek(await readSeasonFolder(diskWeek(weekFolder)));
-  const soundness = week.library ? checkLibrary(week.library) : [];
-  terminal.out(options.json ? checkJson(week, soundness) : checkText(week, soundness));
-  const unsound = soundness.some((fault) => !fault.declared);
-  return week.faults > 0 || week.fileFaults > 0 || unsound ? EXIT.faults : EXIT.fine;
+  const folder = await readSeasonFolder(diskWeek(weekFolder));
+  const week = await readWeek(folder);
+  terminal.out(options.json ? checkJson(week) : checkText(week, folder));
+  return faultCount(week) > 0 ? EXIT.faults : EXIT.fine;
 }
 
-function checkJson(week: WeekInputs, soundness: readonly SoundnessFault[]): string {
-  const { unknownFormations, unread } = week;
-  return `${JSON.stringify({ film: week.film, problems: week.problems, soundness, unknownFormations, unread }, null, 2)}\n`;
+function faultCount({ faults, fileFaults, menuProblems, soundness }: WeekInputs): number {
+  return faults + fileFaults + menuProblems.length + unsoundCalls(soundness).length;
 }
 
-function checkText(week: WeekInputs, soundness: readonly SoundnessFault[]): string {
+function unsoundCalls(soundness: readonly SoundnessFault[]): readonly string[] {
+  return [...new Set(soundness.filter(({ declared }) => !declared).map(({ call }) => call))];
+}
+
+function checkJson(week: WeekInputs): string {
+  const { film, problems, soundness, menuProblems, unknownFormations, unread } = week;
+  const result = { film, problems, menuProblems, soundness, unknownFormations, unread, faults: faultCount(week) };
+  return `${JSON.stringify(result, null, 2)}\n`;
+}
+
+function checkText(week: WeekInputs, folder: SeasonFolder): string {
   const formations = formationText(week.unknownFormations);
-  return [problemText(week), soundnessText(soundness), formations, chartedText(week)].filter(Boolean).join('\n');
+  const parts = [problemText(week), soundnessText(week.soundness), formations, chartedText(week, folder)];
+  return [...parts, verdictText(week)].filter(Boolean).join('\n');
 }
 
 function problemText(week: WeekInputs): string {
@@ -41,26 +49,48 @@ function problemText(week: WeekInputs): string {
     (group) => `${group.problem.severity === 'fault' ? 'fault   ' : 'warning '} ${describeGroup(group)}`,
   );
   if (restGroups > 0) lines.push(`… and ${restProblems} more of ${restGroups} other kinds`);
+  const menu = week.menuProblems.map((line) => `fault    ${line}`);
+  const notes = [...week.unread, ...week.tallyNotes, ...week.ownProblems].map((line) => `warning  ${line}`);
   const head = `${week.opponent} snaps read: ${week.chart.size}; rows kept out of the numbers: ${week.faults}; warnings: ${week.film.warnings}.`;
-  return `${[...lines, ...[...week.unread, ...week.tallyNotes, ...week.ownProblems].map((line) => `warning  ${line}`), head].join('\n')}\n`;
+  return `${[...menu, ...lines, ...notes, head].join('\n')}\n`;
 }
 
+/** What makes a call unsound, each; what calls give up on purpose, in one line. */
 function soundnessText(soundness: readonly SoundnessFault[]): string {
-  if (soundness.length === 0) return '';
-  const rows = soundness.map(({ call, rule, words, declared }) => [
-    call,
-    rule,
-    declared ? 'given on purpose' : 'UNSOUND',
-    words,
-  ]);
-  return `Calls against the soundness rules:\n${tableText(['call', 'rule', '', ''], rows)}`;
+  const unsound = soundness.filter(({ declared }) => !declared);
+  const given = soundness.length - unsound.length;
+  const lines = unsound.map(({ call, rule, words }) => `fault    defense.yaml, ${call}, ${rule}: ${words}`);
+  const calls = new Set(soundness.filter(({ declared }) => declared).map(({ call }) => call)).size;
+  if (given > 0)
+    lines.push(`Given up on purpose: ${given} things in ${calls} calls; "pressure-plan check --json" lists them.`);
+  return lines.length === 0 ? '' : `${lines.join('\n')}\n`;
 }
 
-function chartedText({ film }: WeekInputs): string {
-  const rows = film.columns.map(({ column, charted, snaps }) => [
+/** What to do next, last. */
+function verdictText(week: WeekInputs): string {
+  const { faults, fileFaults, menuProblems, soundness, film } = week;
+  const found = [
+    countWords(faults, 'row is out of the numbers', 'rows are out of the numbers'),
+    countWords(fileFaults, 'file cannot be read as it is', 'files cannot be read as they are'),
+    countWords(menuProblems.length, 'call of week.yaml cannot be used', 'calls of week.yaml cannot be used'),
+    countWords(unsoundCalls(soundness).length, 'call is unsound', 'calls are unsound'),
+  ].filter((words) => words !== '');
+  const warned = film.warnings + week.unread.length + week.ownProblems.length + week.tallyNotes.length;
+  const warnings = warned === 0 ? 'no warnings' : countWords(warned, 'warning', 'warnings');
+  if (found.length === 0) return `Ready for the report: no faults, ${warnings}.\n`;
+  return `Mend first: ${found.join('; ')} (${warnings}).\n`;
+}
+
+function countWords(count: number, one: string, several: string): string {
+  return count === 0 ? '' : `${count} ${count === 1 ? one : several}`;
+}
+
+function chartedText({ film }: WeekInputs, { profileFile }: SeasonFolder): string {
+  const rows = film.columns.map(({ column, charted, snaps, of }) => [
     column,
-    `${charted} of ${snaps}`,
+    `${charted} of ${snaps} ${of}`,
     snaps === 0 ? '' : `${Math.round((100 * charted) / snaps)}%`,
   ]);
-  return `Charted:\n${tableText(['column', 'snaps', 'share'], rows)}`;
+  const through = profileFile === null ? '' : ` (through ${profileFile.file})`;
+  return `Charted${through}:\n${tableText(['column', 'on', 'share'], rows)}`;
 }

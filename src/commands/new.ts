@@ -1,9 +1,10 @@
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import { seasonFiles, weekFiles, weekName } from '../season/new-season.ts';
+import { nextWeek, seasonFiles, weekName } from '../season/new-season.ts';
 import type { OutputFile } from '../season/store.ts';
 import { UserProblem } from '../season/user-problem.ts';
 import { deskFile, HOW_TO_OPEN } from './desk-file.ts';
+import { diskPlace } from './disk-season.ts';
 import { EXIT } from './exit-code.ts';
 import type { Terminal } from './terminal.ts';
 import { writeFiles } from './write-files.ts';
@@ -21,7 +22,7 @@ export async function newSeason(
   const there = await readdir(folder).catch(() => [] as string[]);
   const written = await writeFiles(
     folder,
-    there.length === 0 ? await wholeSeason(week) : furtherWeek(folder, there, week),
+    there.length === 0 ? await wholeSeason(week) : await furtherWeek(folder, there, week),
   );
   for (const path of written) terminal.note(`Wrote ${path}`);
   if (written.some((path) => path.endsWith('desk.html'))) terminal.note(HOW_TO_OPEN);
@@ -38,10 +39,10 @@ async function wholeSeason(week: string): Promise<OutputFile[]> {
 }
 
 /** @throws UserProblem unless the folder is a season that has no such week yet */
-function furtherWeek(folder: string, there: readonly string[], week: string): OutputFile[] {
+async function furtherWeek(folder: string, there: readonly string[], week: string): Promise<OutputFile[]> {
   const isSeason = there.includes('defense.yaml') || there.some((name) => /^week-/i.test(name));
   if (!isSeason) throw new UserProblem('usage', `${folder} is not empty; nothing was made. Name a new folder.`);
-  if (!there.includes(week)) return weekFiles(week);
+  if (!there.includes(week)) return nextWeek(diskPlace(folder), there, week);
   const place = join(folder, week);
   throw new UserProblem('usage', `${place} is there already; nothing was made. Name the next one with --week.`);
 }

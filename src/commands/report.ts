@@ -30,7 +30,7 @@ export async function report(weekFolder: string, options: ReportOptions, termina
   if (options.json) terminal.out(`${JSON.stringify(plan, null, 2)}\n`);
   for (const problem of problems) terminal.note(problem);
   tellReader(week, written, terminal);
-  return week.faults > 0 ? EXIT.faults : EXIT.fine;
+  return week.faults > 0 || week.menuProblems.length > 0 ? EXIT.faults : EXIT.fine;
 }
 
 function tellReader(week: WeekInputs, written: readonly string[], terminal: Terminal): void {

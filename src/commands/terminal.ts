@@ -13,13 +13,29 @@ export interface Terminal {
 /** The process's own streams as a {@link Terminal}. */
 export function processTerminal(): Terminal {
   return {
-    out: (text) => void process.stdout.write(harmless(text)),
+    out: (text) => void process.stdout.write(painted(harmless(text), process.stdout.isTTY)),
     note: (line) => void process.stderr.write(`${harmless(line)}\n`),
     progress: (line) => {
       if (process.stderr.isTTY) process.stderr.write(`\r\x1b[2K${line}`);
     },
     today: today(),
   };
+}
+
+/** What begins a line that is to be seen, and its color by ECMA-48: red, yellow. */
+const PAINTS = [
+  [/^(fault|UNSOUND)\b.*$/gm, 31],
+  [/^warning\b.*$/gm, 33],
+] as const;
+
+/**
+ * Faults red and warnings yellow where a person watches; plain for a pipe, and where NO_COLOR is set.
+ *
+ * @see https://no-color.org (2017)
+ */
+function painted(text: string, isWatched: boolean): string {
+  if (!isWatched || (process.env['NO_COLOR'] ?? '') !== '') return text;
+  return PAINTS.reduce((said, [line, color]) => said.replace(line, `\x1b[${color}m$&\x1b[0m`), text);
 }
 
 /** Without control characters other than line ends and tabs: a name out of a file must not steer the terminal. */

@@ -10,7 +10,13 @@ const bucket = z.strictObject({
 
 const share = z.number().min(0).max(1);
 
-/** Contact levels of a practice period, lightest first; `thud` and `live` are full contact. */
+/**
+ * Contact levels of a practice period, lightest first; `thud` and `live` are full contact.
+ *
+ * @see USA Football, "National Practice Guidelines for Youth Tackle Football" (2015), levels of contact
+ * @see NFHS Concussion Summit Task Force, "Recommendations and Guidelines for Minimizing Head Impact Exposure and
+ *   Concussion Risk in Football" (2014): full contact is thud and live action
+ */
 export const CONTACT_LEVELS = ['air', 'bags', 'control', 'thud', 'live'] as const;
 
 const period = z.strictObject({
@@ -81,6 +87,9 @@ const contactLimits = z
   })
   .prefault({})
   .describe('full-contact limits; the defaults are published guidance, your state association decides');
+
+/** What a new week.yaml calls the opponent until the staff types the name. */
+export const UNNAMED_OPPONENT = 'Name of the opponent';
 
 /** The shape of week.yaml: this week's opponent, limits and cut-offs. Everything but the opponent has a default. */
 export const weekSettingsSchema = z.strictObject({

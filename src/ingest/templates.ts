@@ -1,7 +1,7 @@
 import type * as z from 'zod';
 import { callLibrarySchema } from '../game/call-library.ts';
 import { OWN_FILM_COLUMNS } from '../game/columns.ts';
-import { weekSettingsSchema } from '../game/week-settings.ts';
+import { UNNAMED_OPPONENT, type WeekSettings, weekSettingsSchema } from '../game/week-settings.ts';
 import { type DictionaryRow, dictionaryRows } from './dictionary.ts';
 import { EXAMPLE_DEFENSE } from './example-defense.ts';
 import { profileSchema } from './profile.ts';
@@ -30,9 +30,15 @@ export function sheetTemplate(kind: SheetKind): string {
   return toCsv([...remarks.map((remark) => [remark]), columns.map(({ header }) => header)]);
 }
 
-/** A week.yaml with every default written out and explained. */
-export function weekTemplate(): string {
-  const example = weekSettingsSchema.parse({ opponent: 'Name of the opponent' });
+/**
+ * A week.yaml with every default written out and explained.
+ *
+ * @param before - last week's settings: what the staff set then stays, but for the opponent, the day and the calls that
+ *   had to be carried or could not
+ */
+export function weekTemplate(before?: WeekSettings): string {
+  const { date: _, ...kept } = before ?? weekSettingsSchema.parse({ opponent: UNNAMED_OPPONENT });
+  const example = { ...kept, opponent: UNNAMED_OPPONENT, menu: { ...kept.menu, must: [], ban: [] } };
   return yamlTemplate(weekSettingsSchema, example, [
     'This week: the opponent, and everything the staff may set. All but the opponent may be left out.',
   ]);

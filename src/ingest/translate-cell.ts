@@ -50,7 +50,7 @@ export interface CellTranslation {
   readonly as?: Transform | undefined;
   /** How a spreadsheet's dates stand for two numbers. */
   readonly dates?: PairDates | undefined;
-  /** What names a side of the field in a yard line such as `OAK 35`; keys are {@link plainWord}s. */
+  /** What names a side of the field in a yard line such as `PLW 35`; keys are {@link plainWord}s. */
   readonly sides?: ReadonlyMap<string, 'own' | 'opp'> | undefined;
   readonly otherWordsAreBlank: 'blank' | 'kept';
 }

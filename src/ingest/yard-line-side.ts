@@ -1,7 +1,7 @@
 import { plainWord } from './read-cell.ts';
 import { datedPair, monthWord, type PairDates } from './read-pair.ts';
 
-/** A word for a side of the field and a yard line, in either order: `OAK 35`, `35 OAK`, `OAK-35`. */
+/** A word for a side of the field and a yard line, in either order: `PLW 35`, `35 PLW`, `PLW-35`. */
 const WORD_FIRST = /^([a-z][a-z .']*?)[\s._-]*(\d{1,2})$/i;
 const LINE_FIRST = /^(\d{1,2})[\s._-]*([a-z][a-z .']*)$/i;
 
@@ -12,7 +12,7 @@ export interface SideAndLine {
 }
 
 /**
- * The word and the yard line of a cell such as `OAK 35`; undefined when it has no such shape. A team whose short name is
+ * The word and the yard line of a cell such as `PLW 35`; undefined when it has no such shape. A team whose short name is
  * a month may have become a date: 2026-03-10 is `mar` and 10, and so is 3/10/2026, or 10/3/2026 when dates are turned.
  */
 export function splitYardLine(written: string, dates: PairDates = 'plain'): SideAndLine | undefined {

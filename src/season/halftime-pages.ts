@@ -1,10 +1,12 @@
 import { type Film, joinFilms } from '../game/film.ts';
-import { readSheet } from '../ingest/read-sheet.ts';
+import { type Profile, profileSchema } from '../ingest/profile.ts';
+import { readOwnOrForeign } from '../ingest/read-own-or-foreign.ts';
 import { describeGroup, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
 import { type Adjustment, adjustWeek } from '../pressure/halftime/adjust.ts';
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
+import { readSettings } from './read-settings.ts';
 import { inputsPrint } from './seal.ts';
-import { type FoundFile, holdsOpponent, readSeasonFolder, readSheets } from './season-folder.ts';
+import { type FoundFile, holdsOpponent, readOne, readSeasonFolder, readSheets } from './season-folder.ts';
 import type { Listener, OutputFile, SeasonWeek } from './store.ts';
 import { savedPlan } from './sunday-plan.ts';
 import { unreadFiles } from './unread-files.ts';
@@ -32,7 +34,7 @@ export async function halftimePages(
   listener: Listener,
   given: readonly FoundFile[] = [],
 ): Promise<Halftime> {
-  const live = readLive(given.length > 0 ? given : await liveSheets(at));
+  const live = readLive(given.length > 0 ? given : await liveSheets(at), await profileOf(at));
   for (const group of live.named) listener.note(group);
   const update = adjustWeek(await sundayPlan(at, listener), live.chart);
   const { renderHalfTime } = await import('../report/adjust/render-half-time.ts');
@@ -56,8 +58,14 @@ interface LiveReading {
   readonly named: readonly string[];
 }
 
-function readLive(files: readonly FoundFile[]): LiveReading {
-  const readings = files.map((file) => readSheet(file, { kind: 'live' }));
+/** The profile that the week's other sheets are read through. */
+async function profileOf(at: SeasonWeek): Promise<Profile | null> {
+  const file = (await readOne(at, at.week, 'profile.yaml')) ?? (await readOne(at, '', 'profile.yaml'));
+  return readSettings(file, () => profileSchema);
+}
+
+function readLive(files: readonly FoundFile[], profile: Profile | null): LiveReading {
+  const readings = files.map((file) => readOwnOrForeign(file, { kind: 'live', profile }));
   const problems = readings.flatMap((reading) => reading.problems);
   const faults = readings.reduce((sum, { rejected }) => sum + rejected.length, 0);
   const chart = joinFilms(readings.map((reading) => reading.chart));

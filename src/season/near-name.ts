@@ -86,8 +86,18 @@ function sheetWords(stem: string, { ending, place }: SheetName): string | null {
   if (place === 'archive') return SETTING_LIKE.test(ending) ? null : 'save it as .csv or .xlsx';
   if (/counts/.test(stem)) return `tallies of other offenses are read in ${PLACES.archive}`;
   const start = knownStart(stem, SHEETS[place]);
-  if (start === undefined) return place === 'season' ? weekSheetWords(stem) : null;
+  if (start === undefined && place === 'season') return weekSheetWords(stem);
+  if (start === undefined) return otherSheetWords(stem, ending);
   return READ_SHEET.test(ending) ? beginWith(stem, start) : `save it as ${start}….csv or .xlsx`;
+}
+
+/** Endings of sheets and of nothing else: a .txt may be anything. */
+const SHEET_ENDING = /^(csv|tsv|xlsx|xls|xlsm|xlsb|ods|numbers)$/;
+
+/** A sheet of any other name in a week: a second chart, made to be compared, is meant to lie there unread. */
+function otherSheetWords(stem: string, ending: string): string | null {
+  if (/^second/.test(stem) || !SHEET_ENDING.test(ending)) return null;
+  return 'call it opponent….csv if it is film of them, or put it into the archive folder if it is of another offense';
 }
 
 function weekSheetWords(stem: string): string | null {

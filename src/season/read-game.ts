@@ -1,7 +1,8 @@
 import type { CallLibrary } from '../game/call-library.ts';
 import { type Film, filterSnaps, joinFilms, textAt } from '../game/film.ts';
 import { type Profile, profileSchema } from '../ingest/profile.ts';
-import { readSheet, type SheetOptions, type SheetReading } from '../ingest/read-sheet.ts';
+import { readOwnOrForeign } from '../ingest/read-own-or-foreign.ts';
+import type { SheetOptions, SheetReading } from '../ingest/read-sheet.ts';
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
 import { completeOwnFilm, joinOwnFilm } from '../pressure/plan/complete-own-film.ts';
 import { readSettings } from './read-settings.ts';
@@ -71,7 +72,7 @@ async function readProfile(at: SeasonWeek, folder: string, name: string): Promis
 }
 
 function read(file: FoundFile, kind: SheetOptions['kind'], profile: Profile | null): SheetReading {
-  return readSheet(file, profile ? { kind, profile } : { kind });
+  return readOwnOrForeign(file, { kind, profile });
 }
 
 /** A sheet that names no offense is all theirs. */

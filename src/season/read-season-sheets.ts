@@ -1,7 +1,8 @@
 import { applyFormationBook } from '../ingest/formation/apply-formation-book.ts';
 import type { FormationBook } from '../ingest/formation/formation-schema.ts';
 import type { Profile } from '../ingest/profile.ts';
-import { readSheet, type SheetOptions, type SheetReading } from '../ingest/read-sheet.ts';
+import { type OwnOrForeign, readOwnOrForeign } from '../ingest/read-own-or-foreign.ts';
+import type { SheetOptions, SheetReading } from '../ingest/read-sheet.ts';
 import { checkAcross } from '../ingest/snap-checks.ts';
 import { checkSpellingsAcross } from '../ingest/spelling-checks.ts';
 import { readSettings } from './read-settings.ts';
@@ -62,17 +63,17 @@ function booked(readings: readonly NamedReading[], book: FormationBook | null): 
   });
 }
 
-function sheetOptions(kind: SheetOptions['kind'], profile: Profile | null): SheetOptions {
-  return profile ? { kind, profile } : { kind };
+function sheetOptions(kind: SheetOptions['kind'], profile: Profile | null): OwnOrForeign {
+  return { kind, profile };
 }
 
 /** A file with how it is to be read. */
 interface SheetToRead {
   readonly found: FoundFile;
-  readonly options: SheetOptions;
+  readonly options: OwnOrForeign;
 }
 
-function sheetsOf(files: readonly FoundFile[], options: SheetOptions): SheetToRead[] {
+function sheetsOf(files: readonly FoundFile[], options: OwnOrForeign): SheetToRead[] {
   return files.map((found) => ({ found, options }));
 }
 
@@ -89,7 +90,7 @@ function readOnce(sheets: readonly SheetToRead[]): NamedReading[] {
 }
 
 function readOneSheet({ found, options }: SheetToRead): NamedReading {
-  return { file: found.file, reading: readSheet(found, options) };
+  return { file: found.file, reading: readOwnOrForeign(found, options) };
 }
 
 /** Most seasons have no profile; its schema takes a while to build. */

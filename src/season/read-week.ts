@@ -1,7 +1,7 @@
 import type { CallLibrary } from '../game/call-library.ts';
 import { callLibrarySchema } from '../game/call-library.ts';
 import { type Film, filterSnaps, joinFilms, textAt } from '../game/film.ts';
-import { type WeekSettings, weekSettingsSchema } from '../game/week-settings.ts';
+import { UNNAMED_OPPONENT, type WeekSettings, weekSettingsSchema } from '../game/week-settings.ts';
 import { type UnknownFormation, unknownFormations } from '../ingest/formation/unknown-formations.ts';
 import { describeGroup, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
 import type { CountsBesideFilm } from '../pressure/forecast/counts/beside-film.ts';
@@ -10,7 +10,10 @@ import { completeOwnFilm, joinOwnFilm, type UnknownCall, unknownCalls } from '..
 import { filmChapter } from '../pressure/plan/film-chapter.ts';
 import { offenseOf, withOffense } from '../pressure/plan/name-offense.ts';
 import type { FilmChapter } from '../pressure/plan/week-plan.ts';
+import type { SoundnessFault } from '../pressure/protection/protection-result.ts';
 import { offenseGames } from '../pressure/snap/offense-game.ts';
+import { checkLibrary } from '../pressure/soundness/soundness.ts';
+import { menuNameProblems } from './menu-names.ts';
 import { readCountFiles } from './read-counts.ts';
 import { type NamedReading, readSeasonSheets, type SeasonSheets } from './read-season-sheets.ts';
 import { readSettings } from './read-settings.ts';
@@ -36,6 +39,10 @@ export interface WeekInputs {
   readonly ownProblems: readonly string[];
   /** Files whose names are close to one that is read, each with what to do about it. */
   readonly unread: readonly string[];
+  /** Calls that week.yaml names and that cannot be what it says. */
+  readonly menuProblems: readonly string[];
+  /** What makes our calls unsound, and what they give up on purpose. */
+  readonly soundness: readonly SoundnessFault[];
   /** Tallies that were left out, and why. */
   readonly tallyNotes: readonly string[];
   /** Problems of a whole file, which no row can carry. */
@@ -58,7 +65,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   const book = await readSettings(folder.formationFile, loadFormationSchema);
   const sheets = await readSeasonSheets(folder, book);
   const all = joinFilms(sheets.opponent.map(({ reading }) => reading.chart));
-  const settings = await settingsOf(folder, all);
+  const { settings, notes } = await settingsOf(folder, all);
   const readings = [...sheets.opponent, ...sheets.archive, ...sheets.ours];
   const problems = readings.flatMap(({ reading }) => reading.problems);
   const chart = theirSnaps(all, settings.opponent);
@@ -67,10 +74,13 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   const { rows: counts, notes: tallyNotes } = talliesOf(folder, sheets, settings.opponent);
   const own = joinOwnFilm(sheets.ours.map(({ reading }) => reading.chart));
   const ownProblems = own && library ? unknownCallLines(unknownCalls(own, library)) : [];
+  const unread = [...notes, ...folder.unread];
+  const soundness = library ? checkLibrary(library) : [];
+  const menuProblems = menuNameProblems({ menu: settings.menu, library, soundness });
   const film = filmChapter(chart, {
     faults: rejected.length,
     warnings: problems.filter(({ severity }) => severity === 'warning').length,
-    problems: [...folder.unread, ...tallyNotes, ...problemLines(problems), ...ownProblems],
+    problems: [...menuProblems, ...unread, ...tallyNotes, ...problemLines(problems), ...ownProblems],
     invented: settings.invented,
     has: {
       archive: holdsOthers(sheets.archive, settings.opponent) || counts.length > 0,
@@ -82,7 +92,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   const told = {
     problems,
     unknownFormations: unknownFormations(chart, book),
-    ...{ unread: folder.unread, tallyNotes, ownProblems, rejected },
+    ...{ unread, tallyNotes, ownProblems, rejected, soundness, menuProblems },
     faults: rejected.length,
     fileFaults: countFileFaults(problems),
   };
@@ -99,10 +109,20 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   };
 }
 
-/** The week's settings; without a week.yaml the defaults, against the offense with most snaps. */
-async function settingsOf({ weekFile }: SeasonFolder, film: Film): Promise<WeekSettings> {
+/**
+ * The week's settings; without a week.yaml, or with the template's opponent still in it, the defaults or what it says,
+ * against the offense with most snaps.
+ */
+async function settingsOf(
+  { weekFile }: SeasonFolder,
+  film: Film,
+): Promise<{ readonly settings: WeekSettings; readonly notes: readonly string[] }> {
   const read = await readSettings(weekFile, () => weekSettingsSchema);
-  return read ?? weekSettingsSchema.parse({ opponent: offenseOf(film) });
+  if (read !== null && read.opponent !== UNNAMED_OPPONENT) return { settings: read, notes: [] };
+  const opponent = offenseOf(film);
+  if (read === null) return { settings: weekSettingsSchema.parse({ opponent }), notes: [] };
+  const note = `${weekFile?.file} still names the opponent "${UNNAMED_OPPONENT}"; type their name. Until then they are called ${opponent}`;
+  return { settings: { ...read, opponent }, notes: [note] };
 }
 
 function countFileFaults(problems: readonly RowProblem[]): number {

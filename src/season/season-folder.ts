@@ -51,6 +51,7 @@ export async function readSeasonFolder(at: SeasonWeek): Promise<SeasonFolder> {
       'faults',
       [
         `${at.files.shown(week)} holds no sheet named opponent….csv. "pressure-plan new" writes a commented template.`,
+        ...(await weekInside(at)),
         ...(await unreadFiles(at)),
       ].join('\n'),
     );
@@ -67,6 +68,16 @@ export async function readSeasonFolder(at: SeasonWeek): Promise<SeasonFolder> {
     ...(await readEarlierWeeks(at)),
     unread: await unreadFiles(at),
   };
+}
+
+/** Where the season was named in place of one of its weeks: the latest of them. */
+async function weekInside({ files, week }: SeasonWeek): Promise<readonly string[]> {
+  const weeks = (await files.list(week)).filter(({ name, isFolder }) => isFolder && /^week/i.test(name));
+  const last = weeks
+    .map(({ name }) => name)
+    .sort()
+    .at(-1);
+  return last === undefined ? [] : [`It looks like a season. Did you mean ${files.shown(pathIn(week, last))}?`];
 }
 
 /** Whether the week holds a sheet of the opponent. */

@@ -7,7 +7,7 @@ import { checkAcross } from '../../src/ingest/snap-checks.ts';
 const plays = (change: (i: number) => SnapRecord = () => ({})): SnapRecord[] =>
   Array.from({ length: 12 }, (_, i) => ({
     game: 'week 3',
-    offense: 'Cedar Falls',
+    offense: 'Cinder Vale',
     down: 1 + (i % 3),
     to_go: 10 - (i % 7),
     ball_on: 80 - 3 * i,

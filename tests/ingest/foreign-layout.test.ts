@@ -82,8 +82,8 @@ describe('a foreign sheet with dirt around its rows', () => {
   });
 
   it('reads a side of the field from his own words', () => {
-    const profile = COLUMNS.replace('as: yards_to_goal', 'sides: { OAK: own, HC: opp }');
-    const { chart, problems } = read('dn,need,spot,kind\n1,10,OAK 35,R\n2,3,hc 20,P\n3,3,50,P\n', profile);
+    const profile = COLUMNS.replace('as: yards_to_goal', 'sides: { PLW: own, HC: opp }');
+    const { chart, problems } = read('dn,need,spot,kind\n1,10,PLW 35,R\n2,3,hc 20,P\n3,3,50,P\n', profile);
     expect(problems).toEqual([]);
     expect([0, 1, 2].map((i) => numberAt(chart, 'ball_on', i))).toEqual([65, 20, 50]);
   });
@@ -135,13 +135,13 @@ describe('two numbers in one cell', () => {
 
 describe('a yard line with a word for its side', () => {
   it.each([
-    ['OAK 35', { word: 'oak', line: 35 }],
-    ['35 Oak', { word: 'oak', line: 35 }],
+    ['PLW 35', { word: 'plw', line: 35 }],
+    ['35 Oak', { word: 'plw', line: 35 }],
     ['Mar-10', { word: 'mar', line: 10 }],
     ['10-Mar', { word: 'mar', line: 10 }],
     ['35', undefined],
-    ['OAK 51', undefined],
-    ['OAK', undefined],
+    ['PLW 51', undefined],
+    ['PLW', undefined],
   ])('%s', (text, split) => {
     expect(splitYardLine(text)).toEqual(split);
   });

@@ -130,8 +130,8 @@ describe('reading a sheet through a profile', () => {
   });
 
   it('leaves rows out by keep_when and drop_when, and counts them', () => {
-    const profile = `keep_when: { header: team, is: [KC, SF] }\ndrop_when: [{ header: dn, is: 4 }, { header: need, at_least: 30 }]\n${BASE}`;
-    const rows = ['1,10,65,R,KC', '4,1,65,R,KC', '1,10,65,R,BUF', '2,30,65,R,SF', '2,3,65,R,sf'];
+    const profile = `keep_when: { header: team, is: [HC, PLW] }\ndrop_when: [{ header: dn, is: 4 }, { header: need, at_least: 30 }]\n${BASE}`;
+    const rows = ['1,10,65,R,HC', '4,1,65,R,KC', '1,10,65,R,BUF', '2,30,65,R,SF', '2,3,65,R,sf'];
     const reading = read(`dn,need,spot,kind,team\n${rows.join('\n')}\n`, profile);
     expect([...reading.chart.rowOf]).toEqual([2, 6]);
     expect(reading.leftOut).toBe(3);
@@ -204,8 +204,8 @@ describe('a column of ours that stands in two of the sheet', () => {
     ['ball_on: { header: b, with: a }', 'OWN,35', 65],
     ['ball_on: { header: b, with: a }', '+,20', 20],
     ['ball_on: { header: b, with: a }', ',50', 50],
-    ['ball_on: { header: b, with: a, sides: { HC: own, OAK: opp } }', 'HC,35', 65],
-    ['ball_on: { header: b, with: a, sides: { HC: own, OAK: opp } }', 'oak,20', 20],
+    ['ball_on: { header: b, with: a, sides: { HC: own, PLW: opp } }', 'HC,35', 65],
+    ['ball_on: { header: b, with: a, sides: { HC: own, PLW: opp } }', 'plw,20', 20],
   ] as const)('%s reads %s as %d yards to the goal line', (line, cells, yards) => {
     const reading = joined(line, cells);
     expect(reading.problems).toEqual([]);
@@ -224,8 +224,8 @@ describe('a column of ours that stands in two of the sheet', () => {
   });
 
   it('names both headers, and what they hold, when they cannot be read', () => {
-    const [problem] = joined('ball_on: { header: b, with: a }', 'OAK,35').problems;
-    expect(problem).toMatchObject({ header: 'b with a', found: 'OAK 35', severity: 'fault' });
+    const [problem] = joined('ball_on: { header: b, with: a }', 'PLW,35').problems;
+    expect(problem).toMatchObject({ header: 'b with a', found: 'PLW 35', severity: 'fault' });
     expect(joined('ball_on: { header: b, with: zz }', 'OWN,35').problems.map(describeProblem).join('\n')).toContain(
       'zz',
     );

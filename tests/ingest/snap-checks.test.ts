@@ -23,7 +23,7 @@ describe('checkAcross', () => {
   it('tells games and offenses apart', () => {
     const other = chart('b.csv', [
       { game: 'w2', snap: 1 },
-      { game: 'w1', snap: 1, offense: 'Union' },
+      { game: 'w1', snap: 1, offense: 'Vexley' },
     ]);
     expect(checkAcross([first, other])).toEqual([]);
   });

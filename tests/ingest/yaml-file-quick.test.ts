@@ -53,9 +53,9 @@ describe('readYamlQuickly', () => {
   });
 
   it.each([
-    ['an unknown key', 'opponent: Cedar Falls\nlevle: high_school\n'],
-    ['a key given twice', 'opponent: Cedar Falls\nopponent: Harrow Creek\n'],
-    ['a list that is not closed', 'opponent: [Cedar Falls\n'],
+    ['an unknown key', 'opponent: Cinder Vale\nlevle: high_school\n'],
+    ['a key given twice', 'opponent: Cinder Vale\nopponent: Harrow Creek\n'],
+    ['a list that is not closed', 'opponent: [Cinder Vale\n'],
     ['a missing key', 'level: high_school\n'],
   ])('names %s with its line, in the words of the full reading', async (_, text) => {
     const quick = await readYamlQuickly(bytes(text), weekSettingsSchema, 'week.yaml');
@@ -66,8 +66,8 @@ describe('readYamlQuickly', () => {
   it.each([
     ['nothing', ''],
     ['remarks alone', '# nothing yet\n'],
-    ['a mark for the order of bytes', '\ufeffopponent: Cedar Falls\n'],
-    ['lines as another system ends them', 'opponent: Cedar Falls\r\nus: Oakhollow\r\n'],
+    ['a mark for the order of bytes', '\ufeffopponent: Cinder Vale\n'],
+    ['lines as another system ends them', 'opponent: Cinder Vale\r\nus: Oakhollow\r\n'],
   ])('reads a file of %s as the full reading does', async (_, text) => {
     const quick = await readYamlQuickly(bytes(text), weekSettingsSchema, 'week.yaml');
     expect(quick).toStrictEqual(readYaml(bytes(text), weekSettingsSchema, 'week.yaml'));

@@ -6,7 +6,7 @@ import { SHRINKAGE_CHECKS } from './published/shrinkage.ts';
 import { TABLE_CHECKS } from './published/tables.ts';
 
 /**
- * Figures from papers, textbooks, manuals and public test suites. Where the source prints few digits, the others come
+ * Figures from papers, textbooks and manuals, some from memory. Where the source prints few digits, the others come
  * from the program it names; "from memory" marks a printed figure that was not looked up again.
  */
 export const PUBLISHED_CHECKS: readonly Check[] = [

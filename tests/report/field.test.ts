@@ -11,9 +11,19 @@ import { inventedLibrary } from './invented-library.ts';
 
 describe('the drawn field', () => {
   it.each([
-    { level: 'high_school', near: 53 + 4 / 12, between: 53 + 4 / 12, source: 'NFHS Rule 1, field in thirds' },
-    { level: 'college', near: 60, between: 40, source: 'NCAA Rule 2-12-7' },
-    { level: 'pro', near: 70.75, between: 18.5, source: 'NFL operations glossary' },
+    {
+      level: 'high_school',
+      near: 53 + 4 / 12,
+      between: 53 + 4 / 12,
+      source: 'NFHS Football Rules Book, rule 1-2, field in thirds; from memory',
+    },
+    { level: 'college', near: 60, between: 40, source: 'NCAA Football Rules, rule 2-12-7; from memory' },
+    {
+      level: 'pro',
+      near: 70.75,
+      between: 18.5,
+      source: 'NFL Football Operations, Terms glossary, hashmarks; from memory',
+    },
   ] as const)('has the hash marks of $level in feet ($source)', ({ level, near, between }) => {
     expect(HASH_TO_SIDELINE[level] * 3).toBeCloseTo(near, 6);
     expect((FIELD_WIDTH - 2 * HASH_TO_SIDELINE[level]) * 3).toBeCloseTo(between, 6);

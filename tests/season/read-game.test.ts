@@ -20,7 +20,7 @@ afterAll(() => {
 });
 
 const HEADER = 'game,offense,down,to_go,ball_on,play_kind';
-const read = () => readGame(diskWeek(week), { opponent: 'Cedar Falls', library: inventedLibrary() });
+const read = () => readGame(diskWeek(week), { opponent: 'Cinder Vale', library: inventedLibrary() });
 
 describe('the finished game of a week', () => {
   it('is asked for in words where nobody charted it', async () => {
@@ -28,8 +28,8 @@ describe('the finished game of a week', () => {
   });
 
   it('is the opponent’s snaps of every game sheet; a snap that names no offense is theirs', async () => {
-    writeFileSync(join(week, 'game-1.csv'), `${HEADER}\ng,Cedar Falls,1,10,own 30,run\ng,Us,1,10,own 30,run\n`);
-    writeFileSync(join(week, 'game-2.csv'), `${HEADER}\ng,,2,7,own 33,quick\ng,cedar falls,9,7,own 33,quick\n`);
+    writeFileSync(join(week, 'game-1.csv'), `${HEADER}\ng,Cinder Vale,1,10,own 30,run\ng,Us,1,10,own 30,run\n`);
+    writeFileSync(join(week, 'game-2.csv'), `${HEADER}\ng,,2,7,own 33,quick\ng,cinder vale,9,7,own 33,quick\n`);
     const { game, ours, faults, named } = await read();
     expect(game.size).toBe(2);
     expect(ours).toBeNull();

@@ -12,11 +12,11 @@ afterAll(() => rmSync(root, { recursive: true, force: true }));
 
 const HEAD = 'game,snap,down,to_go,ball_on,play_kind,offense';
 
-/** A season with one snap of Cedar Falls, and an archive and own film where they are given. */
+/** A season with one snap of Cinder Vale, and an archive and own film where they are given. */
 function seasonWith(name: string, files: Readonly<Record<string, string>>) {
   const season = join(root, name);
   for (const folder of ['week-09', 'archive']) mkdirSync(join(season, folder), { recursive: true });
-  writeFileSync(join(season, 'week-09', 'opponent.csv'), `${HEAD}\nfirst,1,1,10,own 30,run,Cedar Falls\n`);
+  writeFileSync(join(season, 'week-09', 'opponent.csv'), `${HEAD}\nfirst,1,1,10,own 30,run,Cinder Vale\n`);
   for (const [file, text] of Object.entries(files)) writeFileSync(join(season, file), text);
   return readSeasonFolder(diskWeek(join(season, 'week-09'))).then(readWeek);
 }
@@ -26,7 +26,7 @@ const absentParts = ({ film }: Awaited<ReturnType<typeof readWeek>>) => film.abs
 describe('readWeek', () => {
   it.each([
     ['another offense', `${HEAD}\nfirst,1,1,10,own 30,run,Stonewater\n`, 1],
-    ['the opponent alone, however it is written', `${HEAD}\nfirst,1,1,10,own 30,run, cedar falls \n`, 0],
+    ['the opponent alone, however it is written', `${HEAD}\nfirst,1,1,10,own 30,run, cinder vale \n`, 0],
     ['no offense that is named', `${HEAD}\nfirst,1,1,10,own 30,run,\nfirst,2,2,5,own 35,pass,\n`, 2],
     ['a header alone', `${HEAD}\n`, 0],
   ])('of an archive with %s says whether it is there as it then gives it', async (name, text, snaps) => {

@@ -1,3 +1,4 @@
+import { GOAL_TO_GO, isGoalToGo } from '../goal-to-go.ts';
 import type { JoinableColumn } from '../join-cells.ts';
 import { readFigure } from '../read-figure.ts';
 import { isDate, type PairDates, readPair } from '../read-pair.ts';
@@ -45,10 +46,25 @@ const MOSTLY = 0.9;
 export function columnFacts(table: FoundTable, answers: Answers): ColumnFacts[] {
   const rows = table.rows.slice(0, ROWS);
   return table.headers.flatMap((header, index) => {
-    const cells = rows.map((row) => row.cells[index] ?? '');
+    const cells = withoutGoals(rows.map((row) => row.cells[index] ?? ''));
     const plain = factsOf({ index, header, part: undefined, cells });
     return plain.filled > 0 && isPair(plain) ? [plain, ...pairParts(plain, pairOrder(plain, answers))] : [plain];
   });
+}
+
+/**
+ * The cells of a distance with those of goal to go left blank: they are told by the ball position. A column of other words
+ * may mean anything by a G.
+ */
+function withoutGoals(cells: readonly string[]): readonly string[] {
+  if (!cells.some(isGoalToGo)) return cells;
+  const others = cells.filter((cell) => cell !== '' && !isGoalToGo(cell));
+  const numbers = others.filter((cell) => !Number.isNaN(readFigure(cell))).length;
+  return numbers > 0 && numbers >= MOSTLY * others.length ? cells.map((cell) => (isGoalToGo(cell) ? '' : cell)) : cells;
+}
+
+function numberOf(text: string | undefined): string {
+  return text === undefined || text === GOAL_TO_GO ? '' : text;
 }
 
 /** The share of the filled cells whose text passes a test. */
@@ -92,6 +108,6 @@ function isPair(facts: ColumnFacts): boolean {
 function pairParts({ index, header, cells }: ColumnFacts, { dates }: PairOrder): ColumnFacts[] {
   return (['first_of_pair', 'second_of_pair'] as const).map((part) => {
     const side = part === 'first_of_pair' ? 'first' : 'second';
-    return factsOf({ index, header, part, dates, cells: cells.map((cell) => readPair(cell, dates)?.[side] ?? '') });
+    return factsOf({ index, header, part, dates, cells: cells.map((cell) => numberOf(readPair(cell, dates)?.[side])) });
   });
 }

@@ -52,10 +52,13 @@ function surenessOf(column: ColumnName, facts: ColumnFacts): number {
   const words = new Set(guesses.map(({ word }) => word)).size;
   const long = shareWhere(facts, (text) => text.length > 1);
   // Left and right alone may be the hash, the strength or a slide: only the coach knows.
-  if (SIDED.includes(column) && words <= 2) return headerLikeness(facts.header, column) >= VOUCHED ? 0.8 : 0.55;
+  if (SIDED.includes(column) && words <= 2) return headerLikeness(facts.header, column) >= VOUCHED ? 0.8 : UNSIDED;
   const variety = words >= 3 ? 0.95 : words === 2 ? 0.8 : 0.35;
   return variety * (long >= 0.5 || isTelling(column, words) ? 1 : 0.6);
 }
+
+/** A column of left and right whose header does not say more is asked about, and not read until then; judgment. */
+const UNSIDED = 0.45;
 
 /** Columns whose words are sides. */
 const SIDED: readonly ColumnName[] = ['hash', 'strength', 'slide'];

@@ -77,7 +77,7 @@ function restartDraft({ nameOf }: DraftState, { facts, games, starts }: Restart,
   const text = `"${header}" starts again at snap ${rows} of the sheet, so it holds ${games} games. What are they called? Give the names in order with commas between them; one name alone makes it one game.`;
   const question: Question = { key: 'all/game', text, choices: [], guess: named.join(', ') };
   const source = isOne ? { value: names[0] ?? '' } : { restarts: { header, names: named } };
-  const why = isOne ? 'you said so' : `"${header}" starts again ${games - 1} times`;
+  const why = isOne ? 'you said so' : `"${header}" starts again ${games === 2 ? 'once' : `${games - 1} times`}`;
   return { header: isOne ? '' : header, source, confidence: isOne ? 1 : 0.7, why, reads: [], questions: [question] };
 }
 

@@ -113,5 +113,5 @@ export function isTotalLabel(cell: string): boolean {
 /** Short words differ by one slip from many others. */
 function isSlip(said: string, phrase: string): boolean {
   const allowed = phrase.length >= 8 ? 2 : 1;
-  return phrase.length >= 5 && slipsBetween(said, phrase) <= allowed;
+  return said.length >= 5 && phrase.length >= 5 && slipsBetween(said, phrase) <= allowed;
 }

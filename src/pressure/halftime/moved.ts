@@ -29,7 +29,7 @@ export interface MovedSearch {
 
 /** Share of false alarms accepted among what is called moved; the same as for the tells of the report. */
 export const DISCOVERY_RATE = 0.1;
-/** Fewer snaps say nothing about a habit tonight (PREDICTION: no count forecast under five). */
+/** Fewer snaps say nothing about a habit tonight (no count is forecast under five either; judgment). */
 export const LEAST_SNAPS = 5;
 /** A difference from which the eye would call it moved; judgement. */
 const LOOKS_MOVED = 0.15;

@@ -1,5 +1,6 @@
-import { FILM_COLUMNS } from '../../game/columns.ts';
-import { chartedCount, type Film, textAt } from '../../game/film.ts';
+import { type ColumnName, FILM_COLUMNS } from '../../game/columns.ts';
+import { chartedCount, type Film, filterSnaps, textAt } from '../../game/film.ts';
+import { PASS_COLUMNS, wasRun } from '../../game/run-or-pass.ts';
 import type { FilmChapter } from './week-plan.ts';
 
 /** Which parts of the season folder were there, and what reading them found. */
@@ -31,11 +32,10 @@ const OWN_ONLY: readonly string[] = ['call', 'path', 'family', 'coverage', 'rota
 
 /** What the numbers were made from: games, charted shares, faults, and what was absent. */
 export function filmChapter(chart: Film, facts: FilmFacts): FilmChapter {
-  const columns = FILM_COLUMNS.filter(({ name }) => !OWN_ONLY.includes(name)).map(({ name }) => ({
-    column: name,
-    charted: chartedCount(chart, name),
-    snaps: chart.size,
-  }));
+  const passes = notRuns(chart);
+  const columns = FILM_COLUMNS.filter(({ name }) => !OWN_ONLY.includes(name)).map(({ name }) =>
+    PASS_COLUMNS.includes(name) ? chartedOn(passes, name) : { ...chartedOn(chart, name), of: 'snaps' as const },
+  );
   const absent = (Object.keys(PARTS) as (keyof typeof PARTS)[])
     .filter((part) => !facts.has[part])
     .map((part) => PARTS[part]);
@@ -50,6 +50,15 @@ export function filmChapter(chart: Film, facts: FilmFacts): FilmChapter {
     absent,
     invented: facts.invented,
   };
+}
+
+/** Every snap that was not a run. */
+function notRuns(chart: Film): Film {
+  return filterSnaps(chart, (i) => !wasRun(textAt(chart, 'play_kind', i), textAt(chart, 'result', i)));
+}
+
+function chartedOn(film: Film, column: ColumnName) {
+  return { column, charted: chartedCount(film, column), snaps: film.size, of: 'passes' as const };
 }
 
 /** A file as the staff knows it, folder and name: where the season lies on a machine is nobody's business. */

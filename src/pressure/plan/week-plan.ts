@@ -15,7 +15,9 @@ import type { OpponentTables } from '../tables/tables-result.ts';
 export interface ColumnCharted {
   readonly column: string;
   readonly charted: number;
+  /** Snaps on which it could have been charted: all of them, or the passes. */
   readonly snaps: number;
+  readonly of: 'snaps' | 'passes';
 }
 
 /** What the numbers were made from. */

@@ -54,7 +54,7 @@ export function lookKinds(chart: Film, cuts: SituationCuts): readonly (LookKind 
   });
 }
 
-/** Seven or more stay in; TRADE: seven-man and max protection. */
+/** Seven or more stay in: seven-man and max protection. Common practice, no source. */
 const MAX_PROTECTORS = 7;
 
 interface LookEvidence {

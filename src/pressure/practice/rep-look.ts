@@ -16,7 +16,7 @@ export interface RequiredLook {
 /**
  * The looks that decide whether a family holds: what its rule was made for, or where it is known to give way.
  *
- * @see TRADE 3(a) to (h), the weak points of each family; which of them decide is judgement
+ * The weak points of each family are common practice, no source; which of them decide is judgment.
  */
 export const DECIDING_LOOKS: Readonly<Record<Family, readonly LookKind[]>> = {
   base: ['run'],

@@ -4,7 +4,7 @@ import type { LookKind } from './look-card-kind.ts';
 /**
  * What the staff watches on a repetition: the one thing the look asks of the call.
  *
- * @see TRADE 3(a) to (h) and 3.12; the wording is common practice
+ * Common practice, no source.
  */
 export function repWatch(family: Family, look: LookKind): string {
   return BY_FAMILY[family]?.[look] ?? BY_LOOK[look];

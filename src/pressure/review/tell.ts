@@ -21,7 +21,7 @@ export interface TellReview {
   readonly verdict: 'held' | 'died' | 'too few' | 'not seen';
 }
 
-/** A tell seen on fewer snaps says nothing of whether it holds. @see PREDICTION 7, which judged from three snaps on */
+/** A tell seen on fewer snaps says nothing of whether it holds. Judged on open play data from three snaps on; judgment. */
 const LEAST_SEEN = 3;
 
 /** Whether each tell held: followed more often than the forecast without it expected, on three snaps or more. */

@@ -42,10 +42,10 @@ function columnsTable({ film }: WeekPlan): TableView {
     id: 'columns-table',
     caption: 'How much of each column was charted',
     columns: [words('Column'), numbers('Charted'), words('Reading')],
-    rows: film.columns.map(({ column, charted, snaps }) => ({
+    rows: film.columns.map(({ column, charted, snaps, of }) => ({
       name: column,
       cells: [
-        numberCell(chartedWords(charted, snaps), snaps === 0 ? -1 : charted / snaps),
+        numberCell(chartedWords(charted, snaps, of), snaps === 0 ? -1 : charted / snaps),
         textCell(chartedReading(charted, snaps)),
       ],
     })),
@@ -53,8 +53,9 @@ function columnsTable({ film }: WeekPlan): TableView {
   };
 }
 
-function chartedWords(charted: number, snaps: number): string {
-  return shareWords({ count: charted, trials: snaps });
+function chartedWords(charted: number, snaps: number, of: string): string {
+  const share = shareWords({ count: charted, trials: snaps });
+  return of === 'passes' && snaps > 0 ? `${share}, passes only` : share;
 }
 
 function chartedReading(charted: number, snaps: number): string {

@@ -84,9 +84,9 @@ describe('what no sheet of its kind can say is asked', () => {
     const sheet = coachSheets().find(({ name }) => name.startsWith('team and yard line'));
     const question = adopt(sheet?.text ?? '').draft.questions.find(({ key }) => key === 'HC');
     expect(question?.choices).toEqual(
-      expect.arrayContaining(['score_margin with OAK as plus', 'score_margin with OAK as minus', 'not read']),
+      expect.arrayContaining(['score_margin with PLW as plus', 'score_margin with PLW as minus', 'not read']),
     );
-    const turned = adopt(sheet?.text ?? '', { HC: 'score_margin with OAK as minus' });
+    const turned = adopt(sheet?.text ?? '', { HC: 'score_margin with PLW as minus' });
     expect(cellsOf(turned, 'score_margin')).toEqual(sheet?.snaps.map(({ us, them }) => them - us));
     expect(adopt(sheet?.text ?? '', { HC: 'not read' }).reading.chart.columns.score_margin).toBeUndefined();
   });
@@ -127,7 +127,7 @@ describe('what no sheet of its kind can say is asked', () => {
   it('a yard line with the team of its side, where both teams have the ball: neither side is always the own', () => {
     const both = snaps.map((snap) => ({ ...snap, theirs: Math.floor(snap.i / 10) % 2 === 0 }));
     const body = both.map(({ theirs, down, toGo, yards, kind, gain }) =>
-      [theirs ? 'HC' : 'OAK', down, toGo, yards > 50 === theirs ? 'HC' : 'OAK', line(yards), kind, gain].join(','),
+      [theirs ? 'HC' : 'PLW', down, toGo, yards > 50 === theirs ? 'HC' : 'PLW', line(yards), kind, gain].join(','),
     );
     const { draft } = adopt(`Ball,Dn,Dist,Side,Yd,R/P,Gain\n${body.join('\n')}\n`);
     expect(draft.profile.columns?.ball_on).toBeUndefined();

@@ -175,14 +175,14 @@ export function coachSheets(): CoachSheet[] {
         ['Period', ['quarter'], ({ quarter }) => `Q${quarter}`],
         ['Clock', ['clock'], ({ clock }) => clock],
         ['HC', ['score_margin'], ({ us }) => us],
-        ['OAK', ['score_margin'], ({ them }) => them],
+        ['PLW', ['score_margin'], ({ them }) => them],
         ...[DOWN, TO_GO].filter((column) => column !== undefined),
-        ['Territory', ['ball_on'], ({ yards }) => (yards >= 50 ? 'HC' : 'OAK')],
+        ['Territory', ['ball_on'], ({ yards }) => (yards >= 50 ? 'HC' : 'PLW')],
         ['YL', ['ball_on'], line],
         ['Pers.', ['personnel'], ({ personnel }) => `${personnel} pers`],
         ...PLAIN,
       ],
-      answers: { HC: 'score_margin with OAK as plus' },
+      answers: { HC: 'score_margin with PLW as plus' },
     }),
     sheet('scores of offense and defense, a sign beside the yard line', {
       snaps: coachSnaps(21, 60, 2),
@@ -223,7 +223,7 @@ function dateSheets(): CoachSheet[] {
     ['10/03/2026 for 3-10', ({ down, toGo }) => `${two(toGo)}/${two(down)}/2026`],
   ];
   const ball = (date: (day: number) => string) => (snap: CoachSnap) =>
-    snap.yards > 50 ? date(100 - snap.yards) : snap.yards === 50 ? '50' : `OAK ${snap.yards}`;
+    snap.yards > 50 ? date(100 - snap.yards) : snap.yards === 50 ? '50' : `PLW ${snap.yards}`;
   const balls: readonly (readonly [string, (day: number) => string])[] = [
     ['2026-03-10 for MAR 10, 1935-03-01 for MAR 35', (day) => (day > 31 ? `19${day}-03-01` : `2026-03-${two(day)}`)],
     ['3/10/2026 for MAR 10', (day) => (day > 31 ? `MAR ${day}` : `3/${day}/2026`)],

@@ -203,10 +203,10 @@ describe('a drafted profile survives', () => {
     ['yards to the goal line', (yards: number) => String(yards)],
     ['yards from the own goal line', (yards: number) => String(100 - yards)],
     ['-35', (yards: number) => String(yards > 50 ? -(100 - yards) : yards)],
-    ['OAK 35', (yards: number) => (yards > 50 ? `HC ${100 - yards}` : yards === 50 ? '50' : `OAK ${yards}`)],
+    ['PLW 35', (yards: number) => (yards > 50 ? `HC ${100 - yards}` : yards === 50 ? '50' : `PLW ${yards}`)],
     [
       'a team whose short name is a month: Mar-10',
-      (yards: number) => (yards > 50 ? `${100 - yards}-Mar` : yards === 50 ? '50' : `OAK ${yards}`),
+      (yards: number) => (yards > 50 ? `${100 - yards}-Mar` : yards === 50 ? '50' : `PLW ${yards}`),
     ],
   ])('ball positions written as %s', (_, write) => {
     const columns = withColumn('Spot', ({ yards }) => write(yards));

@@ -10,11 +10,29 @@ describe('values of outcome kinds', () => {
       down: 3,
       kind: 3,
       value: 3.2356,
-      source: 'open-data values by answer, dropback 3rd explosive',
+      source: 'nflverse and FTN Data via nflverse 2022, values by answer, dropback 3rd explosive',
     },
-    { answer: 'screen', down: 2, kind: 0, value: -1.0938, source: 'open-data values by answer, screen 2nd loss' },
-    { answer: 'quick', down: 1, kind: 2, value: 0.4511, source: 'open-data values by answer, quick 1st gain' },
-    { answer: 'run', down: 4, kind: 1, value: -3.3075, source: 'open-data values by down, run 4th stop' },
+    {
+      answer: 'screen',
+      down: 2,
+      kind: 0,
+      value: -1.0938,
+      source: 'nflverse and FTN Data via nflverse 2022, values by answer, screen 2nd loss',
+    },
+    {
+      answer: 'quick',
+      down: 1,
+      kind: 2,
+      value: 0.4511,
+      source: 'nflverse and FTN Data via nflverse 2022, values by answer, quick 1st gain',
+    },
+    {
+      answer: 'run',
+      down: 4,
+      kind: 1,
+      value: -3.3075,
+      source: 'nflverse and FTN Data via nflverse 2022, values by down, run 4th stop',
+    },
     { answer: 'quick', down: 3, kind: 0, value: -1.7657, source: 'straight 3rd loss: under 15 quick losses on 3rd' },
   ] as const)('$answer on down $down: $value', ({ answer, down, kind, value }) => {
     expect(outcomeValues(answer, down)[kind]).toBeCloseTo(value, 2);

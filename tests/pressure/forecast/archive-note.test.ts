@@ -3,7 +3,7 @@ import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { forecastWeek } from '../../../src/pressure/forecast/forecast.ts';
 
-const settings = weekSettingsSchema.parse({ opponent: 'Cedar Falls' });
+const settings = weekSettingsSchema.parse({ opponent: 'Cinder Vale' });
 
 /** Two snaps a game of one offense. */
 const games = (offense: string, count: number, snap: SnapRecord): SnapRecord[] =>
@@ -16,7 +16,7 @@ function noteOf(
   archive: readonly SnapRecord[] | null,
   own: SnapRecord = { play_kind: 'screen', motion: 'across' },
 ): string {
-  const chart = filmFromRecords(games('Cedar Falls', 2, own));
+  const chart = filmFromRecords(games('Cinder Vale', 2, own));
   const others = archive === null ? null : filmFromRecords(archive);
   return forecastWeek({ chart, archive: others, settings, seed: 1 }).archive.note;
 }

@@ -7,7 +7,7 @@ import { describeProblem } from '../../../src/ingest/row-problem.ts';
 import { TARGET_DEFINITIONS } from '../../../src/pressure/forecast/target.ts';
 import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';
 
-const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
+const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
 const codesOf = (target: string, snaps: readonly SnapRecord[]) => {
   const definition = TARGET_DEFINITIONS.find((one) => one.target === target);
   return [...definition!.codes(filmFromRecords(snaps), cuts)];

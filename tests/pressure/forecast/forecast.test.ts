@@ -7,7 +7,7 @@ import type { Forecast, Target } from '../../../src/pressure/forecast/forecast-r
 import { TARGETS } from '../../../src/pressure/forecast/forecast-result.ts';
 import { SITUATIONS } from '../../../src/pressure/snap/situation.ts';
 
-const settings = weekSettingsSchema.parse({ opponent: 'Cedar Falls', snaps: 60 });
+const settings = weekSettingsSchema.parse({ opponent: 'Cinder Vale', snaps: 60 });
 
 const snap = fc.record<SnapRecord>({
   game: fc.constantFrom('w01', 'w02', 'w03'),

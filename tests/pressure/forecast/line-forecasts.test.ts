@@ -4,7 +4,7 @@ import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { forecastFilm } from '../../../src/pressure/forecast/forecast-film.ts';
 import { LINE_TARGETS, lineForecasts } from '../../../src/pressure/forecast/line-forecasts.ts';
 
-const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
+const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
 const film = (own: readonly SnapRecord[], archive: readonly SnapRecord[] | null = null) =>
   forecastFilm(filmFromRecords(own), archive === null ? null : filmFromRecords(archive), cuts);
 

@@ -4,7 +4,7 @@ import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { forecastWeek } from '../../../src/pressure/forecast/forecast.ts';
 
-const settings = weekSettingsSchema.parse({ opponent: 'Cedar Falls', snaps: 60 });
+const settings = weekSettingsSchema.parse({ opponent: 'Cinder Vale', snaps: 60 });
 
 const snapsOf = (kinds: readonly string[]): SnapRecord[] =>
   kinds.map((play_kind, i) => ({ game: 'w01', snap: i + 1, down: 1 + (i % 3), to_go: 10, play_kind }) as SnapRecord);

@@ -5,7 +5,7 @@ import { tellCells, tellLiterals } from '../../../src/pressure/forecast/tell-cel
 import { tellFeatures } from '../../../src/pressure/forecast/tell-feature.ts';
 import { setSize, snapSet } from '../../../src/pressure/snap/snap-set.ts';
 
-const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
+const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
 const all = (size: number) => snapSet(size, () => true);
 
 function cellsOf(records: readonly SnapRecord[], charted = all(records.length)) {

@@ -6,7 +6,7 @@ import { excessKept } from '../../../src/pressure/forecast/tell-kept.ts';
 import { findTells } from '../../../src/pressure/forecast/tells.ts';
 import { createRandom } from '../../../src/stats/random.ts';
 
-const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
+const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
 
 /** Football without habits: run or pass depends on down, distance and depth of the quarterback alone. */
 function habitless(seed: string, games: number, runShare: (snap: SnapRecord) => number = plainRunShare): SnapRecord[] {

@@ -3,7 +3,7 @@ import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { liveTallies, liveTotals } from '../../../src/pressure/halftime/live-tally.ts';
 
-const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
+const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
 
 function totals(kinds: readonly string[], target: string) {
   const records = kinds.map(

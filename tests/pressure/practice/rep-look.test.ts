@@ -44,9 +44,17 @@ describe('looks a call must be seen against', () => {
   });
 
   it.each([
-    ['peel', ['wide_release', 'inside_release'], 'TRADE 3(f): the peel rule is the back wide and the back inside'],
-    ['add_on', ['screen', 'max_protection'], 'TRADE 3(h): strong against max protection, weak against the screen'],
-    ['four_under', ['trips_deep'], 'TRADE 3(b): weak against trips and four verticals'],
+    [
+      'peel',
+      ['wide_release', 'inside_release'],
+      'common practice, no source: the peel rule is the back wide and the back inside',
+    ],
+    [
+      'add_on',
+      ['screen', 'max_protection'],
+      'common practice, no source: strong against max protection, weak against the screen',
+    ],
+    ['four_under', ['trips_deep'], 'common practice, no source: weak against trips and four verticals'],
   ] as const)('%s is decided by %j (%s)', (family, looks, _source) => {
     expect(DECIDING_LOOKS[family]).toEqual(looks);
   });

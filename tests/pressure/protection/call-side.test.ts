@@ -11,7 +11,7 @@ const mix = (back: [number, number], field: [number, number] = [0, 0], strength:
 });
 
 describe('nearSide', () => {
-  // Field is the wide side, boundary the short side (league glossary, "hashmarks"); middle has neither.
+  // Field is the wide side, boundary the short side (NFL Football Operations, "Terms glossary", hashmarks; from memory); middle has neither.
   it.each([
     { sentFrom: 'field', look: { hash: 'left' }, side: 'right' },
     { sentFrom: 'boundary', look: { hash: 'left' }, side: 'left' },

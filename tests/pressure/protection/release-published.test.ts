@@ -10,25 +10,46 @@ import { normalCdf, normalQuantile } from '../../../src/stats/normal.ts';
 
 /** Open data as named in the module: nflverse and FTN Data via nflverse, CC BY-SA 4.0. Seconds at 10, 50 and 90%. */
 const QUANTILES = [
-  { answer: 'screen', p10: 1.13, p50: 1.74, p90: 2.84, within: 0.1, source: 'open data 2022-23, 3,710 screens' },
+  {
+    answer: 'screen',
+    p10: 1.13,
+    p50: 1.74,
+    p90: 2.84,
+    within: 0.1,
+    source: 'nflverse and FTN Data via nflverse 2022-23, 3,710 screens',
+  },
   {
     answer: 'quick',
     p10: 1.43,
     p50: 1.8,
     p90: 1.96,
     within: 0.16,
-    source: 'open data 2022, 2,179 throws out within 2.0 s',
+    source: 'nflverse and FTN Data via nflverse 2022, 2,179 throws out within 2.0 s',
   },
-  { answer: 'dropback', p10: 2.14, p50: 2.7, p90: 4.07, within: 0.15, source: 'open data 2022, 9,365 later throws' },
+  {
+    answer: 'dropback',
+    p10: 2.14,
+    p50: 2.7,
+    p90: 4.07,
+    within: 0.15,
+    source: 'nflverse and FTN Data via nflverse 2022, 9,365 later throws',
+  },
   {
     answer: 'deep_shot',
     p10: 2.37,
     p50: 3.0,
     p90: 4.7,
     within: 0.18,
-    source: 'open data 2022, 1,588 throws of 20 yards',
+    source: 'nflverse and FTN Data via nflverse 2022, 1,588 throws of 20 yards',
   },
-  { answer: 'movement', p10: 2.6, p50: 3.67, p90: 5.41, within: 0.05, source: 'open data 2022-23, 1,741 plays' },
+  {
+    answer: 'movement',
+    p10: 2.6,
+    p50: 3.67,
+    p90: 5.41,
+    within: 0.05,
+    source: 'nflverse and FTN Data via nflverse 2022-23, 1,741 plays',
+  },
 ] as const;
 
 describe('publishedRelease', () => {

@@ -13,7 +13,8 @@ describe('sprintSeconds', () => {
       yards: 10,
       seconds: 1.78,
       within: 0.11,
-      source: 'Brechue, Mayhew, Piper 2010, n = 61',
+      source:
+        'Brechue, Mayhew and Piper 2010, Characteristics of sprint performance in college football players, n = 61',
     },
     {
       what: 'college, 40 yd',
@@ -21,7 +22,8 @@ describe('sprintSeconds', () => {
       yards: 40,
       seconds: 5.18,
       within: 0.35,
-      source: 'Brechue, Mayhew, Piper 2010, n = 61',
+      source:
+        'Brechue, Mayhew and Piper 2010, Characteristics of sprint performance in college football players, n = 61',
     },
     {
       what: 'pro free safety, 40 yd',
@@ -29,7 +31,7 @@ describe('sprintSeconds', () => {
       yards: 40,
       seconds: 4.57,
       within: 0.05,
-      source: 'published combine averages',
+      source: 'averages of the league combine, from memory',
     },
     { what: 'pro safety, 10 yd', level: 'pro', yards: 10, seconds: 1.55, within: 0.03, source: 'from memory' },
   ] as const)('$what in $seconds s ($source)', ({ level, yards, seconds, within }) => {

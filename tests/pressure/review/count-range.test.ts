@@ -80,7 +80,8 @@ describe('counts against their ranges', () => {
     const forecast = only('screen').forecasts.find(({ situation }) => situation === 'first_ten');
     if (!forecast) throw new Error('the invented forecast has first downs');
     const settled = forecast.classes.reduce((sum, { alpha }) => sum + alpha, 0);
-    const source = 'PREDICTION 6: S = 1 / (1 / (n + M) + 1 / phi), phi 160 for screens';
+    const source =
+      'own derivation, no source: S = 1 / (1 / (n + M) + 1 / phi), phi 160 for screens as measured on open play data';
     const mean = forecast.classes[0]?.share ?? 0;
     const pmf = betaBinomialPmf({ trials: 30, mean, concentration: 1 / (1 / settled + 1 / 160) });
     const random = createRandom('games');

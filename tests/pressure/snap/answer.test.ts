@@ -5,7 +5,7 @@ import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { answerCodes, answerOf } from '../../../src/pressure/snap/answer.ts';
 import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';
 
-const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
+const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
 
 describe('answerOf', () => {
   it.each(ANSWERS)('lets a charted %s stand, however it ended and was timed', (playKind) => {

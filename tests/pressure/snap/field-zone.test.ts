@@ -4,7 +4,7 @@ import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { FIELD_ZONES, fieldZoneCodes, fieldZoneOf } from '../../../src/pressure/snap/field-zone.ts';
 import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';
 
-const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
+const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
 
 describe('fieldZoneOf', () => {
   const source = 'common practice, no source: own 0-10, own 20, opponent 40, 20 and 5';

@@ -6,7 +6,7 @@ import { ownSnaps } from '../../../src/pressure/self-scout/snaps.ts';
 import { gamesInOrder } from '../../../src/pressure/snap/game-order.ts';
 import { createRandom } from '../../../src/stats/random.ts';
 
-const { situations: cuts } = weekSettingsSchema.parse({ opponent: 'Cedar Falls' });
+const { situations: cuts } = weekSettingsSchema.parse({ opponent: 'Cinder Vale' });
 
 /** Forty snaps of first and ten in no order to speak of: pressure or base by the throw of a coin. */
 function log(moment: (i: number) => SnapRecord): SnapRecord[] {

@@ -4,7 +4,7 @@ import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';
 import { SITUATIONS, situationCodes, situationOf } from '../../../src/pressure/snap/situation.ts';
 
-const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
+const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
 
 describe('situationOf', () => {
   const source = 'common practice, no source: short 1-3, medium 4-6, long 7 and up on 2nd, 3rd and 4th';

@@ -59,7 +59,7 @@ export const PROPORTION_CHECKS: readonly Check[] = [
   share('wilson', [0, 10], {
     lower: 0,
     upper: 0.277532799862889,
-    source: 'R 4.2.2 prop.test, correct = FALSE; quoted as 0.0000-0.2775 in public test suites',
+    source: 'R 4.2.2 prop.test, correct = FALSE; 0.0000-0.2775 from memory',
   }),
   share('jeffreys', [8, 10], {
     lower: 0.497225503560007,

@@ -22,7 +22,7 @@ export const SEQUENCE_CHECKS: readonly Check[] = [
     input: { counts: [1, 1, 1, 1, 1, 1], unit: 'nats' },
     expected: { plugin: 1.79175946922805, miller_madow: 2.20842613589472, chao_shen: 3.84054931040648 },
     tolerance: 1e-9,
-    source: 'R entropy::entropy.ChaoShen, 3.840549310406, as quoted in a public test suite; R 4.2.2',
+    source: 'R entropy::entropy.ChaoShen, 3.840549310406, from memory; digits R 4.2.2',
   },
   {
     method: 'entropy',

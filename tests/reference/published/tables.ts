@@ -58,7 +58,7 @@ export const TABLE_CHECKS: readonly Check[] = [
     },
     expected: { p_two_sided: 0.00275945618522008, p_greater: 0.999966348095302, p_less: 0.00137972809261004 },
     tolerance: 1e-8,
-    source: '2 x 2 textbook table quoted in public test suites, p = 0.002759; R 4.2.2 fisher.test',
+    source: '2 x 2 table of a textbook, p = 0.002759, from memory; digits R 4.2.2 fisher.test',
   },
   {
     method: 'fisher.2x2',

@@ -9,7 +9,7 @@ import type { BacktestTarget } from '../../../../src/pressure/forecast/forecast-
 import { TARGET_DEFINITIONS } from '../../../../src/pressure/forecast/target.ts';
 import { inventedFilm } from './invented-film.ts';
 
-const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
+const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
 
 function judge(records: readonly SnapRecord[], archive: readonly SnapRecord[] | null = null) {
   const chart = filmFromRecords(records);
@@ -18,7 +18,7 @@ function judge(records: readonly SnapRecord[], archive: readonly SnapRecord[] | 
   return backtestVerdict({ film, chart, cuts, fitted });
 }
 
-const own = (games: number) => inventedFilm([{ name: 'Cedar Falls', games, snaps: 30, runs: 0.6 }]);
+const own = (games: number) => inventedFilm([{ name: 'Cinder Vale', games, snaps: 30, runs: 0.6 }]);
 const archive = inventedFilm([{ name: 'Ash Grove', games: 6, snaps: 60, runs: 0.6 }], 'archive');
 
 const target = (over: Partial<BacktestTarget>): BacktestTarget => ({
@@ -70,7 +70,7 @@ describe('backtestVerdict', () => {
   });
 
   it('is in the chapter of the week', () => {
-    const settings = weekSettingsSchema.parse({ opponent: 'Cedar Falls' });
+    const settings = weekSettingsSchema.parse({ opponent: 'Cinder Vale' });
     const week = (games: number) =>
       forecastWeek({ chart: filmFromRecords(own(games)), archive: null, settings, seed: 1 });
     expect(week(2).backtest?.targets[0]?.games).toBe(2);

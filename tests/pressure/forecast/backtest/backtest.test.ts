@@ -10,10 +10,10 @@ import { TARGETS } from '../../../../src/pressure/forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../../../../src/pressure/forecast/target.ts';
 import { type InventedOffense, inventedFilm } from './invented-film.ts';
 
-const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
+const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
 const rule: WindowRule = { trainOn: 4, archive: 'others' };
 const four: readonly InventedOffense[] = [
-  { name: 'Cedar Falls', games: 6, snaps: 30, runs: 0.6 },
+  { name: 'Cinder Vale', games: 6, snaps: 30, runs: 0.6 },
   { name: 'Ash Grove', games: 5, snaps: 30, runs: 0.4 },
   { name: 'Birch Hill', games: 3, snaps: 30, runs: 0.5 },
   { name: 'Dunmore', games: 1, snaps: 30, runs: 0.5 },
@@ -62,7 +62,7 @@ describe('backtest', () => {
       slide: fc.constantFrom('left', 'right', 'man'),
       back_action: fc.constantFrom('blocks', 'releases_wide'),
     });
-    for (const game of ['Cedar Falls week 5', 'Birch Hill week 1']) {
+    for (const game of ['Cinder Vale week 5', 'Birch Hill week 1']) {
       const before = forecastsOf(records, game);
       expect(before.length).toBe(TARGETS.length * FORECAST_METHODS.length);
       fc.assert(
@@ -82,14 +82,14 @@ describe('backtest', () => {
     const bare = inventedFilm(four).map((record) =>
       record['play_kind'] === 'screen' ? { ...record, play_kind: 'pass' } : record,
     );
-    const game = 'Cedar Falls week 6';
+    const game = 'Cinder Vale week 6';
     const once = bare.map((record, i) =>
       record['game'] === game && i % 4 === 0 ? { ...record, play_kind: 'screen' } : record,
     );
     const screens = forecastsOf(once, game).filter((line) => line.startsWith('screen own_rate'));
     const known = bare.filter(
       (record) =>
-        record['offense'] === 'Cedar Falls' &&
+        record['offense'] === 'Cinder Vale' &&
         [2, 3, 4, 5].includes(Number(record['week'])) &&
         ['quick', 'dropback'].includes(String(record['play_kind'])),
     );
@@ -99,9 +99,9 @@ describe('backtest', () => {
   it('forecasts nothing differently when later games of the offense are charted otherwise', () => {
     const records = inventedFilm(four);
     const turned = records.map((record) =>
-      record['game'] === 'Cedar Falls week 6' ? { ...record, play_kind: 'run', motion: 'none' } : record,
+      record['game'] === 'Cinder Vale week 6' ? { ...record, play_kind: 'run', motion: 'none' } : record,
     );
-    expect(forecastsOf(turned, 'Cedar Falls week 5')).toEqual(forecastsOf(records, 'Cedar Falls week 5'));
+    expect(forecastsOf(turned, 'Cinder Vale week 5')).toEqual(forecastsOf(records, 'Cinder Vale week 5'));
   });
 
   it('gives relabelled scores for relabelled classes', () => {

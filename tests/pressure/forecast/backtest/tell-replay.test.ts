@@ -7,16 +7,16 @@ import { tellRecord } from '../../../../src/pressure/forecast/backtest/tell-reco
 import { type ReplayedTell, replayTells } from '../../../../src/pressure/forecast/backtest/tell-replay.ts';
 import { inventedFilm } from './invented-film.ts';
 
-const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
+const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
 
 /** Five games in which jet motion always means a run, as nothing else on film says; the last may differ. */
 function withHabit(last: (record: SnapRecord) => SnapRecord): SnapRecord[] {
   const film = inventedFilm([
-    { name: 'Cedar Falls', games: 5, snaps: 60, runs: 0.5 },
+    { name: 'Cinder Vale', games: 5, snaps: 60, runs: 0.5 },
     { name: 'Ash Grove', games: 2, snaps: 60, runs: 0.5 },
   ]);
   return film.map((record, i) => {
-    if (record['offense'] !== 'Cedar Falls') return record;
+    if (record['offense'] !== 'Cinder Vale') return record;
     const moved: SnapRecord = i % 4 === 0 ? { ...record, motion: 'fast', play_kind: 'run' } : record;
     return record['week'] === 5 ? last(moved) : moved;
   });
@@ -24,7 +24,7 @@ function withHabit(last: (record: SnapRecord) => SnapRecord): SnapRecord[] {
 
 function replay(records: readonly SnapRecord[]) {
   const film = backtestFilm(filmFromRecords(records), cuts);
-  const offenses = new Set(['Cedar Falls']);
+  const offenses = new Set(['Cinder Vale']);
   const windows = backtestWindows(film.games, { trainOn: 4, archive: 'others', offenses });
   return replayTells(film, windows);
 }

@@ -1,0 +1,128 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { run } from './program.ts';
+
+const root = mkdtempSync(join(tmpdir(), 'path-'));
+afterAll(() => rmSync(root, { recursive: true, force: true }));
+
+/** Invented: a staff's own headers, forty snaps. */
+const SHEET = [
+  'Dn,Dist,Spot,R/P,Gain',
+  ...Array.from({ length: 40 }, (_, i) => `${1 + (i % 3)},10,${70 - i},${i % 2 === 0 ? 'R' : 'P'},${i % 7}`),
+].join('\n');
+const OURS = ['game,down,to_go,ball_on,play_kind', 'w1,1,10,own 30,run', 'w1,2,6,own 34,pass'].join('\n');
+
+/** A new season with its first week, and what lies in it. */
+function season(name: string, files: Readonly<Record<string, string>> = {}): string {
+  const folder = join(root, name);
+  expect(run(['new', folder]).code).toBe(0);
+  for (const [file, text] of Object.entries(files)) writeFileSync(join(folder, 'week-01', file), `${text}\n`);
+  return folder;
+}
+
+describe('after adopt', () => {
+  it('the template beside the sheet says one thing, and live.csv is read through the same profile or by our headers', () => {
+    const folder = season('adopted', { 'opponent-scout.csv': SHEET });
+    const week = join(folder, 'week-01');
+    expect(run(['adopt', join(week, 'opponent-scout.csv')]).code).toBe(0);
+    const check = run(['check', week]).out;
+    expect(check.split('\n').filter((line) => line.includes(join('week-01', 'opponent.csv')))).toHaveLength(1);
+    expect(check).toContain(`(through ${join(week, 'profile.yaml')})`);
+    for (const text of [SHEET, 'down,to_go,play_kind\n1,10,run\n2,5,pass']) {
+      writeFileSync(join(week, 'live.csv'), `${text}\n`);
+      const adjust = run(['adjust', week]);
+      expect([adjust.code, adjust.out]).toEqual([0, expect.stringMatching(/^(40|2) snaps tonight/)]);
+    }
+  });
+
+  it('the next week keeps profile, practice days and cut-offs, and not the opponent', () => {
+    const folder = season('second', { 'opponent-scout.csv': SHEET });
+    const week = join(folder, 'week-01');
+    run(['adopt', join(week, 'opponent-scout.csv')]);
+    writeFileSync(
+      join(week, 'week.yaml'),
+      'opponent: Cinder Vale\nsituations: { deep_yards: 15 }\nmenu: { must: [X] }\npractice: { days: [{ day: Tue, periods: [{ name: Inside, minutes: 12, reps: 8 }] }] }\n',
+    );
+    expect(run(['new', folder, '--week', '2']).code).toBe(0);
+    const next = join(folder, 'week-02');
+    expect(readdirSync(next).sort()).toEqual(['opponent.csv', 'profile.yaml', 'week.yaml']);
+    expect(readFileSync(join(next, 'profile.yaml'))).toEqual(readFileSync(join(week, 'profile.yaml')));
+    const text = readFileSync(join(next, 'week.yaml'), 'utf8');
+    expect(text).toContain('Inside');
+    expect(text).toMatch(/deep_yards: 15/);
+    expect(text).not.toMatch(/Cinder Vale|\bX\b/);
+  });
+});
+
+describe('names', () => {
+  it('an untouched week.yaml says so, and its placeholder is no opponent', () => {
+    const week = join(season('untouched', { 'opponent.csv': OURS }), 'week-01');
+    const check = run(['check', week]);
+    expect(check.out).toContain('still names the opponent "Name of the opponent"; type their name');
+    expect(check.out).toContain('the opponent snaps read: 2');
+    expect(run(['tendency', week, '--of', 'pass', '--by', 'down']).code).toBe(0);
+  });
+
+  it('sheets of other names are named, and a season in place of a week', () => {
+    const folder = season('others', { 'opponent.csv': OURS, 'scout wk8.csv': OURS, 'pine hollow.xlsx': 'x' });
+    const check = run(['check', join(folder, 'week-01')]).out;
+    for (const name of ['scout wk8.csv', 'pine hollow.xlsx']) {
+      expect(check).toContain(`${name} is not read: call it opponent….csv if it is film of them`);
+    }
+    const report = run(['report', folder]);
+    expect(report.code).toBe(1);
+    expect(report.note).toContain(`Did you mean ${join(folder, 'week-01')}?`);
+  });
+
+  it('calls of week.yaml that cannot be what it says are faults in check and report', () => {
+    const folder = season('menu', { 'opponent.csv': OURS });
+    const week = join(folder, 'week-01');
+    const [, , name = ''] =
+      /^( *)- name: (.+)$/m.exec(readFileSync(join(folder, 'defense.yaml'), 'utf8').split('calls:')[1] ?? '') ?? [];
+    writeFileSync(
+      join(week, 'week.yaml'),
+      `opponent: Cinder Vale\nmenu: { must: [${name.toUpperCase()}, ${name}x], ban: [Nonesuch] }\n`,
+    );
+    for (const command of ['check', 'report']) {
+      const said = run([command, week]);
+      expect(said.code).toBe(1);
+      const text = said.out + said.note;
+      expect(text).toContain(`week.yaml, menu.must: "${name}x" is no call of defense.yaml. Did you mean "${name}"?`);
+      expect(text).toContain('week.yaml, menu.ban: "Nonesuch" is no call of defense.yaml.');
+      expect(text).not.toContain(`"${name.toUpperCase()}"`);
+    }
+    rmSync(join(folder, 'defense.yaml'));
+    const said = run(['check', week]);
+    expect([said.code, said.out]).toEqual([1, expect.stringContaining('there is no defense.yaml that could have it')]);
+  });
+});
+
+describe('check', () => {
+  it('ends with its verdict, and gives what is given on purpose one line', () => {
+    const demo = 'data/demo/season/week-09';
+    const lines = run(['check', demo]).out.trimEnd().split('\n');
+    expect(lines.at(-1)).toMatch(/^Ready for the report: no faults, /);
+    expect(lines.filter((line) => /on purpose/.test(line))).toHaveLength(1);
+    const week = join(season('verdict', { 'opponent.csv': `${OURS}\nw1,9,10,own 30,run` }), 'week-01');
+    expect(run(['check', week]).out.trimEnd().split('\n').at(-1)).toMatch(/^Mend first: 1 row is out of the numbers/);
+  });
+
+  it('names passes where passes are counted', () => {
+    expect(run(['check', 'data/demo/season/week-09']).out).toMatch(/^slide +\d+ of \d+ passes/m);
+  });
+});
+
+it('the shell completes every command, and -v is the version', () => {
+  const bash = run(['completion', 'bash']);
+  expect([bash.code, run(['completion', 'cmd']).code]).toEqual([0, 2]);
+  for (const name of ['new', 'check', 'tendency', 'report', 'adopt'])
+    expect(bash.out).toContain(`    ${name}) words="`);
+  expect(run(['-v']).out).toBe(run(['--version']).out);
+  const ask = (...words: readonly string[]) =>
+    `COMP_WORDS=(pressure-plan ${words.join(' ')}); COMP_CWORD=${words.length}; _pressure_plan; echo "\${COMPREPLY[@]}"\n`;
+  const shell = spawnSync('bash', [], { input: `${bash.out}${ask('ten')}${ask('tendency', '--b')}`, encoding: 'utf8' });
+  expect(shell.stdout).toBe('tendency\n--by\n');
+});
