@@ -136,7 +136,7 @@ describe('two numbers in one cell', () => {
 describe('a yard line with a word for its side', () => {
   it.each([
     ['PLW 35', { word: 'plw', line: 35 }],
-    ['35 Oak', { word: 'plw', line: 35 }],
+    ['35 Plw', { word: 'plw', line: 35 }],
     ['Mar-10', { word: 'mar', line: 10 }],
     ['10-Mar', { word: 'mar', line: 10 }],
     ['35', undefined],

@@ -131,7 +131,7 @@ describe('reading a sheet through a profile', () => {
 
   it('leaves rows out by keep_when and drop_when, and counts them', () => {
     const profile = `keep_when: { header: team, is: [HC, PLW] }\ndrop_when: [{ header: dn, is: 4 }, { header: need, at_least: 30 }]\n${BASE}`;
-    const rows = ['1,10,65,R,HC', '4,1,65,R,KC', '1,10,65,R,BUF', '2,30,65,R,SF', '2,3,65,R,sf'];
+    const rows = ['1,10,65,R,HC', '4,1,65,R,HC', '1,10,65,R,VXY', '2,30,65,R,PLW', '2,3,65,R,plw'];
     const reading = read(`dn,need,spot,kind,team\n${rows.join('\n')}\n`, profile);
     expect([...reading.chart.rowOf]).toEqual([2, 6]);
     expect(reading.leftOut).toBe(3);
