@@ -5,7 +5,7 @@ import { differentChapter } from '../../../src/pressure/different/different.ts';
 import { pressuredChapter } from '../../../src/pressure/pressured/pressured.ts';
 import { createRandom } from '../../../src/stats/random.ts';
 
-const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
+const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
 
 interface Style {
   readonly run: number;

@@ -8,7 +8,7 @@ import { rushGroupOf } from '../../../src/pressure/pressured/rush-group.ts';
 import { createRandom, type Random } from '../../../src/stats/random.ts';
 import { countedForecast } from '../invented-offense.ts';
 
-const settings = weekSettingsSchema.parse({ opponent: 'Cedar Falls' });
+const settings = weekSettingsSchema.parse({ opponent: 'Cinder Vale' });
 const cuts = settings.situations;
 
 interface Habits {
@@ -19,7 +19,7 @@ interface Habits {
 }
 
 /** Plain football with a rush of five on three snaps in ten; screens as the habits say. */
-function offense(seed: string, { screens, offense: name = 'Cedar Falls', games = 4 }: Habits): SnapRecord[] {
+function offense(seed: string, { screens, offense: name = 'Cinder Vale', games = 4 }: Habits): SnapRecord[] {
   const random = createRandom(seed);
   return Array.from({ length: games * 60 }, (_, i): SnapRecord => {
     const five = random.uniform() < 0.3;

@@ -4,7 +4,7 @@ import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { opponentTables } from '../../../src/pressure/tables/tables.ts';
 import type { OpponentTables, TableSplit } from '../../../src/pressure/tables/tables-result.ts';
 
-const cuts = weekSettingsSchema.parse({ opponent: 'Cedar Falls' }).situations;
+const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
 
 const RUN: SnapRecord = { play_kind: 'run', concept: 'power', result: 'rush' };
 const THROW: SnapRecord = { play_kind: 'quick', concept: 'stick', result: 'complete' };
@@ -15,7 +15,7 @@ const RUNS = [0, 2, 6];
 const RECORDS: readonly SnapRecord[] = Array.from(
   { length: 40 },
   (_, i): SnapRecord => ({
-    offense: 'Cedar Falls',
+    offense: 'Cinder Vale',
     game: i < 20 ? 'w1' : 'w2',
     drive: Math.floor(i / 5) + 1,
     down: [1, 2, 3, 4, 1][i % 5] as number,
