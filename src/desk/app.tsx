@@ -1,11 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
 import { Desk } from './desk.ts';
 import { type DeskState, EMPTY_DESK, type OpenSeason, VIEWS, type ViewId } from './desk-state.ts';
+import { ChartView } from './view/chart-view.tsx';
 import { Masthead } from './view/masthead.tsx';
+import { MondayView } from './view/monday-view.tsx';
 import { PlanView } from './view/plan-view.tsx';
 import { PracticeView } from './view/practice-view.tsx';
 import { SeasonView } from './view/season-view.tsx';
 import { StartView } from './view/start-view.tsx';
+import { TonightView } from './view/tonight-view.tsx';
 import type { ViewProps } from './view/view-props.ts';
 
 const desk = new Desk();
@@ -73,8 +76,11 @@ function Words({ state: { problem, note, open } }: { readonly state: DeskState }
 }
 
 const BODIES: Readonly<Record<ViewId, (props: ViewProps) => preact.JSX.Element>> = {
+  chart: ChartView,
   plan: PlanView,
   practice: PracticeView,
+  tonight: TonightView,
+  monday: MondayView,
   season: SeasonView,
 };
 

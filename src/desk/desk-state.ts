@@ -4,8 +4,11 @@ import type { KnownSeason } from './store/database.ts';
 
 /** The views of a week, in the order of the week. */
 export const VIEWS = [
+  { id: 'chart', label: 'Chart' },
   { id: 'plan', label: 'Plan' },
   { id: 'practice', label: 'Practice' },
+  { id: 'tonight', label: 'Tonight' },
+  { id: 'monday', label: 'Monday' },
   { id: 'season', label: 'Season' },
 ] as const;
 
@@ -41,7 +44,7 @@ export const EMPTY_DESK: DeskState = {
   seasons: [],
   open: null,
   week: '',
-  view: 'plan',
+  view: 'chart',
   saving: 'saved',
   problem: null,
   note: null,

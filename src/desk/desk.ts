@@ -137,6 +137,28 @@ export class Desk {
     return turn;
   }
 
+  /** What was typed into a sheet and is in no file yet, as it was kept last. */
+  async keptDraft(path: string): Promise<unknown> {
+    const id = this.state.open?.known.id ?? '';
+    return (await this.database).get('drafts', `${id}/${path}`);
+  }
+
+  /** Keeps what was typed, in the browser, before it goes into its file. */
+  async keepDraft(path: string, draft: unknown): Promise<void> {
+    const { open } = this.state;
+    if (open === null || open.isElsewhere) return;
+    await this.guard(async () => {
+      await (await this.database).put('drafts', draft, `${open.known.id}/${path}`);
+    });
+  }
+
+  /** Whether a file is another than the one last seen here. */
+  async isChanged(path: string): Promise<boolean> {
+    const { open } = this.state;
+    if (open === null) return false;
+    return !sameBytes(await open.store.read(path).catch(() => null), open.files.get(path) ?? null);
+  }
+
   /** Reads the season again; what changed outside of the page is said. */
   async reread(): Promise<void> {
     const { open } = this.state;

@@ -6,6 +6,8 @@ import { practicePages } from '../../season/practice-pages.ts';
 import type { Listener, OutputFile, Platform, SeasonWeek } from '../../season/store.ts';
 import { sundayPages } from '../../season/sunday-pages.ts';
 
+import { lookJob } from './look-job.ts';
+
 /** One week of a season whose files were handed over. */
 export interface WeekFiles {
   readonly files: FileSet;
@@ -65,6 +67,8 @@ export const JOBS = {
   practice: practiceJob,
   /** {@link halftimeJob} */
   halftime: halftimeJob,
+  /** {@link lookJob} */
+  look: lookJob,
   /** {@link mondayJob} */
   monday: mondayJob,
 } as const;

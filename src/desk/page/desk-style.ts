@@ -47,5 +47,39 @@ label input:not([type=checkbox]):not([type=radio]),label textarea{display:block;
 .space{flex:1}
 .shelf iframe{width:100%;height:calc(100vh - 9rem);min-height:30rem;border:1px solid var(--rule);background:#fff}
 .printing{position:absolute;width:0;height:0;border:0;visibility:hidden}
+.view{max-width:96rem}
+.inline{display:flex;gap:.6rem;align-items:center}
+.inline select{min-width:16rem}
+.soft{color:var(--soft);font-size:var(--small);font-weight:400}
+.knobs{display:flex;flex-wrap:wrap;gap:.6rem 1.2rem;align-items:end}
+.knobs p{flex-basis:100%;max-width:none;margin:.2rem 0 .6rem}
+.knobs label{margin:0;flex:0 1 18rem}.knobs label.short{flex:0 0 5rem}
+fieldset{border:0;padding:0;margin:0;display:flex;flex-wrap:wrap;gap:.3rem}
+legend{padding:0;font-size:var(--small);color:var(--soft)}
+.pad{display:grid;grid-template-columns:minmax(0,1fr) minmax(22rem,30rem);gap:1rem 2rem;align-items:start}
+.strip{border:2px solid var(--rule);border-radius:6px;padding:.6rem 1rem;min-height:23rem}
+.strip:focus{outline:4px solid var(--accent);outline-offset:0;border-color:var(--accent)}
+.situation{margin:0;font-size:var(--huge);line-height:1.2}
+.situation .soft{margin-left:.8rem}
+.stops{display:flex;flex-wrap:wrap;gap:.25rem;padding:0;margin:.6rem 0;list-style:none}
+.stops li{border:1px solid var(--grid);border-radius:4px;padding:.15rem .5rem;min-width:5rem}
+.stops li span{display:block;font-size:var(--small)}
+.stops li[aria-current]{border:2px solid var(--accent);background:var(--tint1)}
+.stops .blank b{color:var(--soft);font-weight:400}
+.ask{font-size:var(--big);font-weight:700;margin:.6rem 0 .4rem}
+.entry{font-size:var(--huge);margin-left:1rem;border-bottom:3px solid var(--accent);padding:0 .4rem}
+.choices{display:flex;flex-wrap:wrap;gap:.4rem}
+.choices button{font-size:var(--big);min-height:3.4rem;min-width:6.5rem;text-align:left}
+kbd{font:inherit;font-weight:800;border:1px solid var(--rule);border-radius:3px;padding:0 .4rem;margin-right:.3rem;background:var(--tint1);display:inline-block;min-width:1.7rem;text-align:center}
+.faults{list-style:none;padding:0;margin:.5rem 0 0;font-weight:600}
+.faults:empty{display:none}
+table{border-collapse:collapse;width:100%;max-width:46rem;font-size:var(--small)}
+caption{text-align:left;font-weight:700;font-size:1rem;padding:.6rem 0 .2rem}
+th,td{text-align:left;padding:.15rem .5rem .15rem 0;border-bottom:1px solid var(--grid);font-weight:400}
+thead th{border-bottom:1px solid var(--rule);vertical-align:bottom;color:var(--soft)}
+.number{text-align:right}
+.snaps tr[aria-current] td,.snaps tr[aria-current] th{background:var(--tint1);font-weight:700}
+.snaps button{min-height:1.9rem;padding:0 .5rem;border:0}
+@media (max-width:64rem){.pad{grid-template-columns:1fr}}
 @media (max-width:40rem){main,header{padding-left:.75rem;padding-right:.75rem}h1{font-size:var(--big)}nav button{padding:.5rem .55rem}}
 `;
