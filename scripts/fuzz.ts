@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import type * as z from 'zod';
-import { callLibrarySchema } from '../src/game/call-library.ts';
+import { defenseSchema } from '../src/game/short-form/defense-schema.ts';
 import { weekSettingsSchema } from '../src/game/week-settings.ts';
 import { profileSchema } from '../src/ingest/profile.ts';
 import { profileTemplate } from '../src/ingest/templates.ts';
@@ -71,7 +71,7 @@ async function trySheets(): Promise<void> {
 }
 
 const SETTINGS: readonly { readonly file: string; readonly schema: z.ZodType; readonly text: string }[] = [
-  { file: 'defense.yaml', schema: callLibrarySchema, text: Buffer.from(season['defense.yaml']!).toString() },
+  { file: 'defense.yaml', schema: defenseSchema, text: Buffer.from(season['defense.yaml']!).toString() },
   { file: 'week.yaml', schema: weekSettingsSchema, text: Buffer.from(season['week-09/week.yaml']!).toString() },
   {
     file: 'profile.yaml',

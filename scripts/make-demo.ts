@@ -2,9 +2,9 @@
 // Everything in it is made up: league, schools, habits, snaps. defense.yaml and the week.yaml files are written by hand.
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { parse } from 'yaml';
-import { callLibrarySchema } from '../src/game/call-library.ts';
 import { type ColumnName, FILM_COLUMNS, OWN_FILM_COLUMNS } from '../src/game/columns.ts';
 import type { SnapRecord } from '../src/game/film.ts';
+import { defenseSchema } from '../src/game/short-form/defense-schema.ts';
 import { createRandom } from '../src/stats/random.ts';
 import { OFFENSES, type OffenseStyle, OUR_SCHOOL } from './demo/offense-style.ts';
 import { playOurCalls } from './demo/own-calls.ts';
@@ -13,7 +13,7 @@ import { leaveGaps, sheetOf } from './demo/sheet.ts';
 import { simulateGame } from './demo/simulate-game.ts';
 
 const home = 'data/demo/season';
-const library = callLibrarySchema.parse(parse(readFileSync(`${home}/defense.yaml`, 'utf8')));
+const library = defenseSchema.parse(parse(readFileSync(`${home}/defense.yaml`, 'utf8')));
 const ownOnly: readonly ColumnName[] = ['call', 'path', 'family', 'coverage', 'rotation', 'shown_early'];
 const headers = FILM_COLUMNS.map((column) => column.name).filter((name) => !ownOnly.includes(name));
 const liveHeaders: readonly ColumnName[] = [

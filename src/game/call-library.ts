@@ -94,7 +94,8 @@ const role = z.strictObject({
     .describe('jobs he is not asked to do'),
 });
 
-const rusher = z.strictObject({
+/** A man who rushes, as he is written in full. */
+export const rusher = z.strictObject({
   role: z.string().describe('role id'),
   lane: z.enum(LANES).describe('lane he ends in; near is the side the call is sent from'),
   way: z.enum(RUSH_WAYS).default('straight').describe('straight, loop, or late_if_back_blocks (the add-on)'),
@@ -102,16 +103,29 @@ const rusher = z.strictObject({
   from: spot.optional().describe('where he rushes from, when not his usual spot; plus lateral is the near side'),
 });
 
-const coverMan = z.strictObject({
+/** A man in coverage, as he is written in full. */
+export const coverMan = z.strictObject({
   role: z.string().describe('role id'),
   job: z.enum(COVER_JOBS).describe('his first responsibility'),
   next: z.enum(COVER_JOBS).optional().describe('his responsibility after a peel or an add in front of him'),
   adds: z.boolean().default(false).describe('joins the rush when his man stays in to block'),
 });
 
+/** More calls than any staff teaches; judgment. */
+export const MOST_CALLS = 300;
+
 const adjustment = z.string().min(1).describe('what the call does then, in words');
 
-const call = z.strictObject({
+const adjustments = z.strictObject({
+  trips: adjustment.optional(),
+  empty: adjustment.optional(),
+  two_backs: adjustment.optional(),
+  fast_motion: adjustment.optional(),
+  heavy: adjustment.optional(),
+});
+
+/** A call as it is written in full, and as the engine sees it. */
+export const fullCall = z.strictObject({
   name: z.string().min(1).describe('the name called on the field'),
   path: z.string().min(1).describe('name of the rush path, shared by calls that look alike'),
   family: z.enum(FAMILIES).describe('kind of pressure'),
@@ -122,14 +136,7 @@ const call = z.strictObject({
   rush: z.array(rusher).min(3).max(8).describe('who rushes which lane'),
   cover: z.array(coverMan).min(3).max(8).describe('who covers what'),
   given: z.array(z.enum(GIVEN)).default([]).describe('what the call gives up on purpose'),
-  adjust: z
-    .strictObject({
-      trips: adjustment.optional(),
-      empty: adjustment.optional(),
-      two_backs: adjustment.optional(),
-      fast_motion: adjustment.optional(),
-      heavy: adjustment.optional(),
-    })
+  adjust: adjustments
     .default({})
     .describe('what the call does against each look, in words; a missing one is a soundness fault unless given'),
   reps: z
@@ -142,12 +149,15 @@ const call = z.strictObject({
   rules: z.array(z.string()).default([]).describe('coaching points printed with the call'),
 });
 
-/** The shape of defense.yaml: our roles and our calls. Problems name the call, the role and the rule. */
+/** Every call in full. */
+export const fullCalls = z.array(fullCall).min(1).max(MOST_CALLS).describe('every call we teach');
+
+/** Our roles and our calls in full, as the engine sees them. Problems name the call, the role and the rule. */
 export const callLibrarySchema = z
   .strictObject({
     level: z.enum(LEVELS).default('high_school').describe('level of play'),
     roles: z.array(role).length(11).describe('our eleven'),
-    calls: z.array(call).min(1).max(300).describe('every call we teach'),
+    calls: fullCalls,
     rules: fitRulesSchema,
   })
   .superRefine((library, context) => {

@@ -1,4 +1,5 @@
-import { type CallLibrary, callLibrarySchema } from '../game/call-library.ts';
+import type { CallLibrary } from '../game/call-library.ts';
+import { defenseSchema } from '../game/short-form/defense-schema.ts';
 import { type WeekSettings, weekSettingsSchema } from '../game/week-settings.ts';
 import { readYaml } from './yaml-file.ts';
 import type { YamlReading } from './yaml-reading.ts';
@@ -10,5 +11,5 @@ export function readWeekSettings(text: string | Uint8Array, file = 'week.yaml'):
 
 /** Our roles and calls from the text of defense.yaml, or what is wrong with it. */
 export function readCallLibrary(text: string | Uint8Array, file = 'defense.yaml'): YamlReading<CallLibrary> {
-  return readYaml(text, callLibrarySchema, file);
+  return readYaml(text, defenseSchema, file);
 }

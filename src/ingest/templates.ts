@@ -6,6 +6,7 @@ import { type DictionaryRow, dictionaryRows } from './dictionary.ts';
 import { EXAMPLE_DEFENSE } from './example-defense.ts';
 import { profileSchema } from './profile.ts';
 import { OWN_CALL_COLUMNS, REQUIRED_COLUMNS, type SheetKind } from './sheet-kind.ts';
+import { STARTER_DEFENSE } from './starter-defense.ts';
 import { TRANSFORM_MEANINGS } from './translate-cell.ts';
 import { toCsv } from './write-csv.ts';
 import { yamlTemplate } from './yaml-template.ts';
@@ -44,10 +45,16 @@ export function weekTemplate(before?: WeekSettings): string {
   ]);
 }
 
-/** A defense.yaml with an invented example: eleven roles and two calls, every key explained where it first stands. */
+/** The defense.yaml of a new season: short, sound, to be renamed. */
+export function defenseStarter(): string {
+  return STARTER_DEFENSE;
+}
+
+/** A defense.yaml in full: eleven roles and two invented calls, every key explained where it first stands. */
 export function defenseTemplate(): string {
   return yamlTemplate(callLibrarySchema, EXAMPLE_DEFENSE, [
-    'Our roles and our calls. What stands here is invented: put your own in its place.',
+    'Our roles and our calls in full, every key explained. What stands here is invented; calls are read from the',
+    'defense.yaml of the season folder, where a call may also be a path, a coverage and what differs.',
     'near is the side a call is sent from, far the other one. No player names are needed.',
     'Guidance only: contact limits and rules belong to your state association and licensed athletic trainers.',
   ]);

@@ -1,6 +1,6 @@
 import { type WeekSettings, weekSettingsSchema } from '../game/week-settings.ts';
 import { formationTemplate } from '../ingest/formation/formation-template.ts';
-import { defenseTemplate, profileTemplate, sheetTemplate, weekTemplate } from '../ingest/templates.ts';
+import { defenseStarter, defenseTemplate, profileTemplate, sheetTemplate, weekTemplate } from '../ingest/templates.ts';
 import { readSettings } from './read-settings.ts';
 import { readOne } from './season-folder.ts';
 import type { OutputFile, SeasonPlace } from './store.ts';
@@ -10,9 +10,10 @@ import { earlierWeeks } from './week-order.ts';
 /** The files a season begins with, by their paths: commented templates, and its first week. */
 export function seasonFiles(week: string): OutputFile[] {
   return [
-    { name: 'defense.yaml', text: defenseTemplate() },
+    { name: 'defense.yaml', text: defenseStarter() },
     { name: 'ours.csv', text: sheetTemplate('own') },
     ...weekFiles(week),
+    { name: 'examples/defense-in-full.yaml', text: defenseTemplate() },
     { name: 'examples/profile.yaml', text: profileTemplate() },
     { name: 'examples/formations.yaml', text: formationTemplate() },
   ];

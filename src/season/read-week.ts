@@ -1,6 +1,6 @@
 import type { CallLibrary } from '../game/call-library.ts';
-import { callLibrarySchema } from '../game/call-library.ts';
 import { type Film, filterSnaps, joinFilms, textAt } from '../game/film.ts';
+import { defenseSchema } from '../game/short-form/defense-schema.ts';
 import { UNNAMED_OPPONENT, type WeekSettings, weekSettingsSchema } from '../game/week-settings.ts';
 import { type UnknownFormation, unknownFormations } from '../ingest/formation/unknown-formations.ts';
 import { describeGroup, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
@@ -61,7 +61,7 @@ const NAMED_PROBLEMS = 12;
  * @throws UserProblem when a YAML file has faults or no snap of the opponent is usable
  */
 export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
-  const library = await readSettings(folder.libraryFile, () => callLibrarySchema);
+  const library = await readSettings(folder.libraryFile, () => defenseSchema);
   const book = await readSettings(folder.formationFile, loadFormationSchema);
   const sheets = await readSeasonSheets(folder, book);
   const all = joinFilms(sheets.opponent.map(({ reading }) => reading.chart));

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { stringify } from 'yaml';
-import { callLibrarySchema } from '../../src/game/call-library.ts';
+import { defenseSchema } from '../../src/game/short-form/defense-schema.ts';
 import { weekSettingsSchema } from '../../src/game/week-settings.ts';
 import { profileSchema } from '../../src/ingest/profile.ts';
 import { profileTemplate } from '../../src/ingest/templates.ts';
@@ -13,7 +13,7 @@ import { tryYaml } from './try-yaml.ts';
 
 const season = smallSeason();
 const files = [
-  { file: 'defense.yaml', schema: callLibrarySchema, text: String(Buffer.from(season['defense.yaml'] ?? [])) },
+  { file: 'defense.yaml', schema: defenseSchema, text: String(Buffer.from(season['defense.yaml'] ?? [])) },
   { file: 'week.yaml', schema: weekSettingsSchema, text: String(Buffer.from(season['week-09/week.yaml'] ?? [])) },
   { file: 'profile.yaml', schema: profileSchema, text: profileTemplate() },
 ];

@@ -1,16 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
-import { callLibrarySchema } from '../../src/game/call-library.ts';
+import { defenseSchema } from '../../src/game/short-form/defense-schema.ts';
 import { readYaml } from '../../src/ingest/yaml-file.ts';
+
+/** The calls of the demo season, every one in full. */
+const FULL = 'tests/game/demo-defense-in-full.yaml';
 
 type Raw = {
   roles: { id: string }[];
   calls: { name: string; rush: Record<string, unknown>[]; cover: Record<string, unknown>[] }[];
 };
-const demo = (): Raw => parse(readFileSync('data/demo/season/defense.yaml', 'utf8'));
+const demo = (): Raw => parse(readFileSync(FULL, 'utf8'));
 const problemsOf = (library: unknown) => {
-  const read = callLibrarySchema.safeParse(library);
+  const read = defenseSchema.safeParse(library);
   return read.success ? [] : read.error.issues.map(({ path, message }) => ({ path: path.join('.'), message }));
 };
 
@@ -49,11 +52,8 @@ describe('defense.yaml', () => {
   });
 
   it('names the call, the role and the rule where a word of a call is not one of ours', () => {
-    const text = readFileSync('data/demo/season/defense.yaml', 'utf8').replace(
-      '{ role: nickel, lane: near_C }',
-      '{ role: nickel, lane: near_E }',
-    );
-    const read = readYaml(text, callLibrarySchema, 'defense.yaml');
+    const text = readFileSync(FULL, 'utf8').replace('{ role: nickel, lane: near_C }', '{ role: nickel, lane: near_E }');
+    const read = readYaml(text, defenseSchema, 'defense.yaml');
     if (read.kind !== 'problems') throw new Error('near_E was taken for a lane');
     const [problem] = read.problems;
     expect(problem?.header).toBe('calls[3] (Swap Roof).rush[1] (nickel).lane');

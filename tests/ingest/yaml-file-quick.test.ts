@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type * as z from 'zod';
-import { callLibrarySchema } from '../../src/game/call-library.ts';
+import { defenseSchema } from '../../src/game/short-form/defense-schema.ts';
 import { weekSettingsSchema } from '../../src/game/week-settings.ts';
 import { formationBookSchema } from '../../src/ingest/formation/formation-book.ts';
 import { formationTemplate } from '../../src/ingest/formation/formation-template.ts';
@@ -22,9 +22,9 @@ interface Settings {
 }
 
 const SETTINGS: readonly Settings[] = [
-  { name: 'the demo calls', text: demo('defense.yaml'), schema: callLibrarySchema },
+  { name: 'the demo calls', text: demo('defense.yaml'), schema: defenseSchema },
   { name: 'the demo week', text: demo('week-09/week.yaml'), schema: weekSettingsSchema },
-  { name: 'the calls of the template', text: defenseTemplate(), schema: callLibrarySchema },
+  { name: 'the calls of the template', text: defenseTemplate(), schema: defenseSchema },
   { name: 'the week of the template', text: weekTemplate(), schema: weekSettingsSchema },
   { name: 'the profile of the template', text: profileTemplate(), schema: profileSchema },
   { name: 'the formations of the template', text: formationTemplate(), schema: formationBookSchema },
@@ -32,7 +32,7 @@ const SETTINGS: readonly Settings[] = [
 
 /** As the demo, with fewer calls: spoiling is tried many times. */
 const SMALL: readonly Settings[] = [
-  { name: 'calls', text: String(Buffer.from(smallSeason()['defense.yaml'] ?? [])), schema: callLibrarySchema },
+  { name: 'calls', text: String(Buffer.from(smallSeason()['defense.yaml'] ?? [])), schema: defenseSchema },
   ...SETTINGS.filter(({ name }) => name === 'the demo week' || name === 'the profile of the template'),
 ];
 

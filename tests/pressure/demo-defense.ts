@@ -1,9 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
-import { type Call, type CallLibrary, callLibrarySchema } from '../../src/game/call-library.ts';
+import type { Call, CallLibrary } from '../../src/game/call-library.ts';
+import { defenseSchema } from '../../src/game/short-form/defense-schema.ts';
 
 /** The invented call library of the demo season. */
-export const demoDefense: CallLibrary = callLibrarySchema.parse(
+export const demoDefense: CallLibrary = defenseSchema.parse(
   parse(readFileSync('data/demo/season/defense.yaml', 'utf8')),
 );
 

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
-import { callLibrarySchema } from '../../../src/game/call-library.ts';
 import { filmFromRecords, textAt } from '../../../src/game/film.ts';
+import { defenseSchema } from '../../../src/game/short-form/defense-schema.ts';
 import { completeOwnFilm, joinOwnFilm } from '../../../src/pressure/plan/complete-own-film.ts';
 
-const library = callLibrarySchema.parse(parse(readFileSync('data/demo/season/defense.yaml', 'utf8')));
+const library = defenseSchema.parse(parse(readFileSync('data/demo/season/defense.yaml', 'utf8')));
 const [first] = library.calls;
 
 describe('completeOwnFilm', () => {
