@@ -13,6 +13,7 @@ const examples = `
 Examples:
   pressure-plan new season                      a season folder with commented templates
   pressure-plan desk season                     the whole tool in one page: open it in a browser
+  pressure-plan calls season                    every call as a drawing, and whether it is sound
   pressure-plan check season/week-09            every fault in the week's files, in one run
   pressure-plan report season/week-09           Sunday's report, call sheet and tip sheet
   pressure-plan tendency season/week-09 --of screen --when third_long --by receivers
@@ -170,6 +171,17 @@ program
   .action(async (first, second, options) => {
     terminal.note(`Comparing ${first} with ${second}`);
     finish(await (await import('./commands/agree.ts')).agree({ first, second }, options, terminal));
+  });
+
+program
+  .command('calls')
+  .description('draw every call of defense.yaml on one page: soundness, what each asks of whom, family and theory')
+  .argument('<season>', 'folder of the season or of one week, or a defense.yaml')
+  .option('-o, --output <folder>', 'write calls.html here instead of the out folder of the season')
+  .addOption(json)
+  .action(async (season, options) => {
+    terminal.note(`Drawing the calls of ${season}`);
+    finish(await (await import('./commands/calls.ts')).calls(season, options, terminal));
   });
 
 program

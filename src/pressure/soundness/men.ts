@@ -40,7 +40,8 @@ function cannotFaults(call: Call, roles: readonly Role[]): Fault[] {
   });
 }
 
-type Demand = Role['cannot'][number];
+/** A kind of job a man can be asked to do, or not. */
+export type Demand = Role['cannot'][number];
 
 const DEMAND_WORDS: Readonly<Record<Demand, string>> = {
   rush: 'rush',
@@ -51,7 +52,8 @@ const DEMAND_WORDS: Readonly<Record<Demand, string>> = {
   spy: 'spy the quarterback',
 };
 
-function demandsOn(role: string, { rush, cover }: Call): Demand[] {
+/** What a call asks of one man. */
+export function demandsOn(role: string, { rush, cover }: Call): Demand[] {
   const rushing = rush.filter((man) => man.role === role);
   const covering = cover.filter((man) => man.role === role);
   return [
