@@ -3,6 +3,7 @@ import { Command, CommanderError, Option } from 'commander';
 import { EXIT } from './commands/exit-code.ts';
 import { optimizeLate } from './commands/optimize-late.ts';
 import { processTerminal } from './commands/terminal.ts';
+import { cannotWrite, writeOut } from './commands/write-out.ts';
 import { UserProblem } from './season/user-problem.ts';
 import { VERSION } from './season/version.ts';
 
@@ -32,7 +33,8 @@ const program = new Command('pressure-plan')
   .version(VERSION, '-v, --version')
   .addHelpText('after', examples)
   .showHelpAfterError('(pressure-plan --help shows how it is used)')
-  .exitOverride();
+  .exitOverride()
+  .configureOutput({ writeOut });
 
 program
   .command('new')
@@ -235,7 +237,7 @@ function failed(error: unknown): number {
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   // A reader that has seen enough, as in `| head`, is no fault.
   if (error.code === 'EPIPE') process.exit(EXIT.fine);
-  terminal.note(`cannot write the result: ${error.code === 'ENOSPC' ? 'the disk is full' : error.message}`);
+  terminal.note(cannotWrite(error));
   process.exit(EXIT.faults);
 });
 // Nobody hears a note that cannot be written; the result is still made.

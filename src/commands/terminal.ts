@@ -1,3 +1,5 @@
+import { writeOut } from './write-out.ts';
+
 /** Where a command speaks: results to `out`, everything else to `note`; the shell decides what they are. */
 export interface Terminal {
   /** Writes a result to standard output, as it is. */
@@ -13,7 +15,7 @@ export interface Terminal {
 /** The process's own streams as a {@link Terminal}. */
 export function processTerminal(): Terminal {
   return {
-    out: (text) => void process.stdout.write(painted(harmless(text), process.stdout.isTTY)),
+    out: (text) => writeOut(painted(harmless(text), process.stdout.isTTY)),
     note: (line) => void process.stderr.write(`${harmless(line)}\n`),
     progress: (line) => {
       if (process.stderr.isTTY) process.stderr.write(`\r\x1b[2K${line}`);

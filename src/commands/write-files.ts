@@ -1,9 +1,10 @@
-import { existsSync, renameSync, rmSync } from 'node:fs';
-import { access, constants, mkdir, rm, stat, writeFile } from 'node:fs/promises';
+import { existsSync, rmSync } from 'node:fs';
+import { access, constants, lstat, mkdir, realpath, rm, stat, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { OutputFile } from '../season/store.ts';
 import { UserProblem } from '../season/user-problem.ts';
 import { removeLeftWaiting } from './left-waiting.ts';
+import { finishUnfinished, type Move, moveAll } from './unfinished-write.ts';
 import { alone } from './write-lock.ts';
 
 /** Signals that end the program, and the exit code a shell gives them (128 and the number of the signal). */
@@ -14,26 +15,27 @@ let calls = 0;
 
 /**
  * Writes all files or none: each goes to a temporary name beside its place first, and only when every one is complete
- * are they put in place, in one stretch that no signal and no other run of ours comes between. Returns the paths written.
+ * are they put in place, in one stretch that no signal and no other run of ours comes between; the next writer finishes what
+ * a killed run had begun. A folder that is a link is followed. Returns the paths written, where they really are.
  *
  * @throws UserProblem when the folder cannot be made or written
  */
 export async function writeFiles(folder: string, files: readonly OutputFile[]): Promise<string[]> {
   const mark = `${process.pid}-${++calls}`;
-  const placed = files.map((file) => placeOf(folder, file, mark));
+  const place = await realFolder(folder);
+  const placed = files.map((file) => placeOf(place, file, mark));
   const cleanUp = () => {
     for (const { waiting } of placed) if (existsSync(waiting)) rmSync(waiting);
   };
   const release = onSignal(cleanUp);
   try {
-    await mkdir(folder, { recursive: true });
-    await access(folder, constants.W_OK);
-    await removeLeftWaiting(folder);
+    await mkdir(place, { recursive: true });
+    await access(place, constants.W_OK);
+    await finishUnfinished(place);
+    await removeLeftWaiting(place);
     for (const file of placed) await writeWaiting(file);
     for (const { path } of placed) await refuseFolder(path);
-    await alone(folder, () => {
-      for (const file of placed) putInPlace(file);
-    });
+    await alone(place, () => moveAll(place, placed.map(moveOf)));
   } catch (error) {
     cleanUp();
     throw new UserProblem('faults', `cannot write into ${folder}: ${reason(error)}. Nothing was written.`, {
@@ -47,13 +49,14 @@ export async function writeFiles(folder: string, files: readonly OutputFile[]): 
 
 interface PlacedFile extends OutputFile {
   readonly path: string;
+  /** Tells the files of this call from those of any other. */
+  readonly mark: string;
   /** Where the text waits until all files are complete. */
   readonly waiting: string;
 }
 
 function placeOf(folder: string, file: OutputFile, mark: string): PlacedFile {
-  const path = join(folder, file.name);
-  return { ...file, path, waiting: `${path}.writing-${mark}` };
+  return { ...file, mark, path: join(folder, file.name), waiting: join(folder, waitingName(file.name, mark)) };
 }
 
 /** Takes the temporary files away before a signal ends the program; the function returned stops listening. */
@@ -85,9 +88,28 @@ async function refuseFolder(path: string): Promise<void> {
   if (there?.isDirectory()) throw Object.assign(new Error(path), { code: 'EISDIR' });
 }
 
-function putInPlace({ path, waiting, text }: PlacedFile): void {
-  if (text === null) rmSync(path, { force: true });
-  else renameSync(waiting, path);
+function moveOf({ name, text, mark }: PlacedFile): Move {
+  return { waiting: text === null ? null : waitingName(name, mark), name };
+}
+
+function waitingName(name: string, mark: string): string {
+  return `${name}.writing-${mark}`;
+}
+
+/**
+ * The folder itself; of a link, what it leads to, so that the paths written name the place where the files are.
+ *
+ * @throws UserProblem when the link leads nowhere
+ */
+async function realFolder(folder: string): Promise<string> {
+  const about = await lstat(folder).catch(() => null);
+  if (!about?.isSymbolicLink()) return folder;
+  const target = await realpath(folder).catch(() => null);
+  if (target !== null) return target;
+  throw new UserProblem(
+    'faults',
+    `${folder} is a link that leads nowhere: take it away or mend it. Nothing was written.`,
+  );
 }
 
 const REASONS: Readonly<Record<string, string>> = {

@@ -8,5 +8,5 @@ export function guardPasted(text: string): string {
   return text.replace(FORMULA_CELL, "$1'");
 }
 
-/** Where a cell begins with = or @, or with a sign that no plain number follows. */
-const FORMULA_CELL = /(^|[\n\r,;\t]"?|^")(?=[=@]|[+-](?!\d+(?:\.\d+)?(?:["\n\r,;\t]|$)))/g;
+/** Where a cell begins with = or @, or with a sign that no plain number follows, also behind spaces. */
+const FORMULA_CELL = /(^|[\n\r,;\t]"?|^")(?=[ \u00a0]*(?:[=@]|[+-](?!\d+(?:\.\d+)?(?:["\n\r,;\t]|$))))/g;

@@ -4,12 +4,13 @@ import Papa from 'papaparse';
 export type CsvCell = string | number | undefined;
 
 /**
- * What a spreadsheet would run as a formula: a cell that begins with = + - @, a tab or a carriage return. A plain
- * signed number (`-7`, `+3.5`) cannot be one and stays as it is.
+ * What a spreadsheet would run as a formula: a cell that begins with = + - @, also behind spaces or line feeds, which some
+ * programs take off first, or with a tab, a carriage return or a line feed. A plain signed number (`-7`, ` +3.5`) cannot be
+ * one and stays as it is.
  *
  * @see OWASP, "CSV Injection" (the leading characters; from memory)
  */
-const FORMULA_START = /^[=@\t\r]|^[+-](?!\d+(?:\.\d+)?$)/;
+const FORMULA_START = /^[\t\r\n]|^\s*[=@]|^\s*[+-](?!\d+(?:\.\d+)?$)/;
 
 /**
  * The rows as CSV text by RFC 4180 (comma, CRLF, quotation marks doubled), ending in a line end. Cells that a

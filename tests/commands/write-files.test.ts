@@ -1,9 +1,11 @@
 import {
   existsSync,
+  lstatSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
+  realpathSync,
   rmSync,
   symlinkSync,
   utimesSync,
@@ -89,6 +91,26 @@ describe('writeFiles', () => {
     utimesSync(lock, longAgo, longAgo);
     await written;
     expect(readdirSync(folder)).toEqual(['a.txt']);
+  });
+
+  it.skipIf(process.platform === 'win32')(
+    'follows a folder that is a link openly: the paths name where the files are',
+    async () => {
+      const real = join(realpathSync(folder), 'real');
+      mkdirSync(real);
+      symlinkSync(real, join(folder, 'out'));
+      expect(await writeFiles(join(folder, 'out'), [{ name: 'a.txt', text: 'one' }])).toEqual([join(real, 'a.txt')]);
+      expect(readFileSync(join(real, 'a.txt'), 'utf8')).toBe('one');
+      expect(lstatSync(join(folder, 'out')).isSymbolicLink()).toBe(true);
+    },
+  );
+
+  it.skipIf(process.platform === 'win32')('refuses a link that leads nowhere', async () => {
+    symlinkSync(join(folder, 'gone'), join(folder, 'out'));
+    await expect(writeFiles(join(folder, 'out'), [{ name: 'a.txt', text: 'one' }])).rejects.toThrow(
+      /is a link that leads nowhere.*Nothing was written/,
+    );
+    expect(existsSync(join(folder, 'gone'))).toBe(false);
   });
 
   it('writes through no link that waits under the temporary name', async () => {

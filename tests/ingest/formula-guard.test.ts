@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readSheet } from '../../src/ingest/read-sheet.ts';
-import { toCsv } from '../../src/ingest/write-csv.ts';
+import { toCsv, withoutGuard } from '../../src/ingest/write-csv.ts';
 import { rejectsCsv } from '../../src/season/rejects.ts';
 
 /** First characters a spreadsheet takes for a formula. Source: OWASP, "CSV Injection" (from memory). */
@@ -20,6 +20,19 @@ describe('our CSV opened in a spreadsheet executes nothing', () => {
     const csv = toCsv([['note'], [`${start}cmd|' /C calc'!A0`]]);
     expect(firstCharacters(csv)).toContain("'");
     expect(firstCharacters(csv).filter((character) => STARTS.includes(character))).toEqual([]);
+  });
+
+  it.each([' =1+1', '  @SUM(A1)', '\n=1+1', '\r\n+1+1', '\u00a0-2+3', '\u2003=A1', '\ufeff=A1', ' \n =A1', '\nnote'])(
+    'a formula behind spaces or line feeds, %j, is written behind an apostrophe and read as it was',
+    (cell) => {
+      const csv = toCsv([[cell]]);
+      expect(csv.replace(/^"/, '').startsWith("'")).toBe(true);
+      expect(withoutGuard(csv.replace(/^"|"?\r\n$/g, ''))).toBe(cell);
+    },
+  );
+
+  it('spaces before a plain signed number or a word change nothing', () => {
+    expect(toCsv([[' -7', ' word']])).toBe('" -7"," word"\r\n');
   });
 
   it('holds for any text, and a plain signed number stays a number', () => {

@@ -11,6 +11,9 @@ describe('pasted text that is kept', () => {
     ['a;-2+3;b\n', "a;'-2+3;b\n"],
     ['"=cmd()",1\n', '"\'=cmd()",1\n'],
     ['dn\r\n+3 yds\r\n', "dn\r\n'+3 yds\r\n"],
+    ['a, =1+1\n', "a,' =1+1\n"],
+    ['a;  +2+3\n', "a;'  +2+3\n"],
+    ['a, -7\n', 'a, -7\n'],
     ['-7,+3.5,-2,5\n', '-7,+3.5,-2,5\n'],
     ['own 35,a=b,x-y\n', 'own 35,a=b,x-y\n'],
   ])('%j becomes %j', (text, kept) => expect(guardPasted(text)).toBe(kept));
