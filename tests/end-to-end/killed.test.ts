@@ -21,8 +21,7 @@ beforeAll(() => {
   for (const name of SHEETS)
     writeFileSync(join(week, name), cut(name === 'opponent.csv' ? 'opponent-latest.csv' : name));
   sheets = read(SHEETS);
-  // The season has no calls, which report says and ends with 1.
-  expect(run(['report', week]).code).toBe(1);
+  expect(run(['report', week]).code).toBe(0);
 });
 afterAll(() => rmSync(season, { recursive: true, force: true }));
 
@@ -59,7 +58,7 @@ describe('a run that is killed outright', () => {
       expect(read(SHEETS)).toEqual(sheets);
       expect(inOut()).toEqual(before);
       expect(before.map((name) => readFileSync(join(out, name), 'utf8'))).toEqual(kept);
-      expect(run([command, week]).code).toBe(command === 'report' ? 1 : 0);
+      expect(run([command, week]).code).toBe(0);
       expect(waiting()).toEqual([]);
       expect(inOut()).toEqual(expect.arrayContaining([...pages]));
       expect(read(SHEETS)).toEqual(sheets);

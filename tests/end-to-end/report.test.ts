@@ -56,8 +56,7 @@ describe('pressure-plan report on the demo week', () => {
     mkdirSync(bare, { recursive: true });
     writeFileSync(join(bare, 'opponent.csv'), readFileSync(join(season, 'week-09/opponent-latest.csv')));
     const ended = run(['report', bare, '--json']);
-    expect(ended.code, ended.note).toBe(1);
-    expect(ended.note).toContain('The season folder has no defense.yaml');
+    expect(ended.code, ended.note).toBe(0);
     const plan = JSON.parse(ended.out);
     expect(plan.film.absent.map((part: { part: string }) => part.part)).toEqual([
       'week.yaml',
