@@ -40,7 +40,7 @@ describe('a film that says run or pass and no more', () => {
 
   it('is asked how often they run, and not how often they screen', () => {
     put(FILM);
-    expect(run(['tendency', week, '--of', 'run']).out).toMatch(/all +60 of 140 +43%/);
+    expect(run(['tendency', week, '--of', 'run']).out).toMatch(/all +60 of 140 \(43%\)/);
     expect(run(['tendency', week, '--of', 'screen']).out).toMatch(/all +no snaps +140/);
     expect(run(['tendency', week, '--of', 'quarterback_run']).out).toMatch(/all +no snaps +140/);
   });
