@@ -93,7 +93,7 @@ describe.skipIf(chromiumPath === null)('the report in a browser', () => {
         document.images.length,
         document.querySelectorAll('main > section').length,
       ]),
-    ).toEqual([1, 0, 7]);
+    ).toEqual([1, 0, 8]);
     expect(requests).toEqual([hostile]);
     expect(messages).toEqual([]);
     expect(await page.evaluate(chartTextProblems, '0')).toEqual([]);
@@ -102,7 +102,7 @@ describe.skipIf(chromiumPath === null)('the report in a browser', () => {
 
   it('is complete without script: every section, table and drawing, no dead control', async () => {
     const { page } = await openPage(browser, address, { script: 'off' });
-    expect(await page.locator('main > section').count()).toBe(7);
+    expect(await page.locator('main > section').count()).toBe(8);
     expect(await page.locator('.strips .draw').count()).toBeGreaterThan(20);
     expect(await page.locator('.drawing svg').count()).toBe(1);
     expect(await page.locator('table.grid').count()).toBe(4);
@@ -116,7 +116,7 @@ describe.skipIf(chromiumPath === null)('the report in a browser', () => {
     await page.keyboard.press('Tab');
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Skip to the plan');
     const seen: string[] = [];
-    for (let i = 0; i < 60; i++) {
+    for (let i = 0; i < 150; i++) {
       await page.keyboard.press('Tab');
       const at = await page.evaluate(
         () => `${document.activeElement?.tagName} ${document.activeElement?.textContent?.slice(0, 30)}`,

@@ -23,6 +23,8 @@ describe('pressure-plan report on the demo week', () => {
       'report.html',
       'report.json',
       'tip-sheet.html',
+      'wristband.csv',
+      'wristband.html',
     ]);
   });
 

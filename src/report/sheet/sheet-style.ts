@@ -28,7 +28,7 @@ export const CALL_SHEET_STYLE = `${SHEET_BASE}
 main{max-width:10.4in}
 .where{font-size:12.5pt;font-weight:700;white-space:nowrap;width:1.35in}
 .base{font-size:12.5pt;font-weight:700;white-space:nowrap;width:.75in}
-.calls{font-size:13pt;line-height:1.12}
+.calls{font-size:13.5pt;line-height:1.1}
 .calls>span{display:inline-block;margin-right:.16in;white-space:nowrap}
 .calls .side{font-size:9pt}
 .calls .d{border:1.25pt solid var(--ink);padding:0 .04in;font-variant-numeric:tabular-nums;background:var(--tint1);print-color-adjust:exact}

@@ -9,7 +9,7 @@ body{line-height:1.3}
 main,header.top,footer{max-width:none;padding:0}
 .bar,.skip,.find,.what-if,details:not([open]),details>summary{display:none!important}
 details[open]::details-content{content-visibility:visible;height:auto}
-h2{break-after:avoid;margin-top:.9rem}
+h2{break-after:avoid}
 h3,h4,caption{break-after:avoid}
 th,td{padding:.06rem .5rem .06rem 0}
 figure{margin:.3rem 0 .6rem}
@@ -20,6 +20,10 @@ thead{display:table-header-group;break-after:avoid}
 caption,tbody tr:first-child{break-before:avoid}
 tr,.strip,.card,li{break-inside:avoid}
 .strip{padding:0}
+.strips{columns:2;column-gap:.3in;max-width:none}
+.strip{grid-template-columns:1.5in 1.6in 1fr}
+p,figcaption{margin:.15rem 0}
+h2{margin-top:.5rem}
 th button{display:contents}
 .first{break-after:page}
 .cards{grid-template-columns:repeat(3,1fr);gap:.06in .25in}
