@@ -1,12 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
 import { Desk } from './desk.ts';
 import { type DeskState, EMPTY_DESK, type OpenSeason, VIEWS, type ViewId } from './desk-state.ts';
+import { CallsView } from './view/calls-view.tsx';
 import { ChartView } from './view/chart-view.tsx';
 import { Masthead } from './view/masthead.tsx';
 import { MondayView } from './view/monday-view.tsx';
 import { PlanView } from './view/plan-view.tsx';
 import { PracticeView } from './view/practice-view.tsx';
 import { SeasonView } from './view/season-view.tsx';
+import { SheetsView } from './view/sheets-view.tsx';
 import { StartView } from './view/start-view.tsx';
 import { TonightView } from './view/tonight-view.tsx';
 import type { ViewProps } from './view/view-props.ts';
@@ -75,8 +77,10 @@ function Words({ state: { problem, note, open } }: { readonly state: DeskState }
   );
 }
 
-const BODIES: Readonly<Record<ViewId, (props: ViewProps) => preact.JSX.Element>> = {
+const BODIES: Readonly<Record<ViewId, (props: ViewProps) => preact.JSX.Element | null>> = {
   chart: ChartView,
+  sheets: SheetsView,
+  calls: CallsView,
   plan: PlanView,
   practice: PracticeView,
   tonight: TonightView,

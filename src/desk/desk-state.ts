@@ -5,6 +5,8 @@ import type { KnownSeason } from './store/database.ts';
 /** The views of a week, in the order of the week. */
 export const VIEWS = [
   { id: 'chart', label: 'Chart' },
+  { id: 'sheets', label: 'Sheets' },
+  { id: 'calls', label: 'Calls' },
   { id: 'plan', label: 'Plan' },
   { id: 'practice', label: 'Practice' },
   { id: 'tonight', label: 'Tonight' },

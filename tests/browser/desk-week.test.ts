@@ -74,7 +74,7 @@ describe.skipIf(chromiumPath === null)('a week at the desk', () => {
     await desk.page.getByText('Done.').waitFor({ timeout: 60_000 });
     await countPrints();
     await pressButton('Call sheet');
-    await pressButton('Print the call sheet');
+    await pressButton('Print this page');
     await desk.page.waitForFunction(() => (window as never as { printed: string[] }).printed.length > 0);
     const printed = await desk.page.evaluate(() => (window as never as { printed: string[] }).printed);
     expect(printed[0]).toContain('Cedar Falls');

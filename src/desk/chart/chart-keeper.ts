@@ -57,7 +57,8 @@ export class ChartKeeper {
     this.writer = sheetWriter(sheet);
     const left = (await desk.keptDraft(path)) as ChartDraft | undefined;
     const { depth = 'plan', passes = 'both' } = left ?? {};
-    const opening = { kind, depth, passes, game, snaps: sheet.snaps };
+    // A sheet that was begun goes on with the game of its last snap.
+    const opening = { kind, depth, passes, game: sheet.snaps.length === 0 ? game : {}, snaps: sheet.snaps };
     const isSame = left?.base === this.base;
     if (left === undefined || !(isSame || left.unsaved.length > 0)) return this.put({ state: openChart(opening) });
     this.put({ state: resumed(opening, left), isStuck: !isSame });

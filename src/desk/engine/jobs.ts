@@ -1,11 +1,12 @@
 import { WHO_DECIDES } from '../../pressure/practice/contact-caution.ts';
+import { type AdoptedSheet, adoptSheet, type SheetToAdopt } from '../../season/adopt-sheet.ts';
 import { halftimePages } from '../../season/halftime-pages.ts';
 import { type FileSet, memoryFiles } from '../../season/memory-files.ts';
 import { mondayPages } from '../../season/monday-pages.ts';
 import { practicePages } from '../../season/practice-pages.ts';
 import type { Listener, OutputFile, Platform, SeasonWeek } from '../../season/store.ts';
 import { sundayPages } from '../../season/sunday-pages.ts';
-
+import { callsJob } from './calls-job.ts';
 import { lookJob } from './look-job.ts';
 
 /** One week of a season whose files were handed over. */
@@ -67,6 +68,10 @@ export const JOBS = {
   practice: practiceJob,
   /** {@link halftimeJob} */
   halftime: halftimeJob,
+  /** {@link adoptSheet} */
+  adopt: (request: SheetToAdopt): Promise<AdoptedSheet> => adoptSheet(request),
+  /** {@link callsJob} */
+  calls: callsJob,
   /** {@link lookJob} */
   look: lookJob,
   /** {@link mondayJob} */

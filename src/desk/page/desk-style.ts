@@ -1,3 +1,4 @@
+import { FIELD_STYLE } from '../../report/field/field-style.ts';
 import { INK, inkVariables } from '../../report/page/ink.ts';
 
 /** The accent of the desk, which prints as a mid gray. */
@@ -48,11 +49,14 @@ label input:not([type=checkbox]):not([type=radio]),label textarea{display:block;
 .shelf iframe{width:100%;height:calc(100vh - 9rem);min-height:30rem;border:1px solid var(--rule);background:#fff}
 .printing{position:absolute;width:0;height:0;border:0;visibility:hidden}
 .view{max-width:96rem}
+label select{display:block;width:100%;margin-top:.2rem}
+.season-line select,.inline select{display:inline-block;width:auto;margin:0}
+fieldset{min-width:0}
 .inline{display:flex;gap:.6rem;align-items:center}
 .inline select{min-width:16rem}
 .soft{color:var(--soft);font-size:var(--small);font-weight:400}
 .knobs{display:flex;flex-wrap:wrap;gap:.6rem 1.2rem;align-items:end}
-.knobs p{flex-basis:100%;max-width:none;margin:.2rem 0 .6rem}
+.knobs p{flex-basis:100%;margin:.2rem 0}
 .knobs label{margin:0;flex:0 1 18rem}.knobs label.short{flex:0 0 5rem}
 fieldset{border:0;padding:0;margin:0;display:flex;flex-wrap:wrap;gap:.3rem}
 legend{padding:0;font-size:var(--small);color:var(--soft)}
@@ -78,8 +82,23 @@ caption{text-align:left;font-weight:700;font-size:1rem;padding:.6rem 0 .2rem}
 th,td{text-align:left;padding:.15rem .5rem .15rem 0;border-bottom:1px solid var(--grid);font-weight:400}
 thead th{border-bottom:1px solid var(--rule);vertical-align:bottom;color:var(--soft)}
 .number{text-align:right}
+.counts abbr{text-decoration:none}.counts th,.counts td{padding-right:.35rem}
 .snaps tr[aria-current] td,.snaps tr[aria-current] th{background:var(--tint1);font-weight:700}
 .snaps button{min-height:1.9rem;padding:0 .5rem;border:0}
-@media (max-width:64rem){.pad{grid-template-columns:1fr}}
+.cards{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(22rem,100%),1fr));gap:1.2rem}
+.card{border-top:2px solid var(--ink)}
+.pad>.card{position:sticky;top:.5rem}
+.side .knobs{border-top:2px solid var(--ink);padding-top:.6rem}
+.side .knobs button{min-height:2.4rem}
+.settings textarea{width:100%;max-width:none;min-height:24rem;font:var(--small)/1.5 ui-monospace,Consolas,monospace}
+.keys{display:flex;flex-wrap:wrap;gap:.2rem 1.2rem;max-width:none}
+.card h2{margin:.4rem 0}
+.men{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(16rem,100%),1fr));gap:.2rem 1rem;margin:1rem 0}
+.men select,.question select{display:block;width:100%}
+.men input[type=checkbox]{min-height:0;width:1.1rem;height:1.1rem}
+.scroll{overflow-x:auto;max-width:100%}
+.scroll table{max-width:none}
+svg text{fill:var(--ink)}
+${FIELD_STYLE}@media (max-width:64rem){.pad{grid-template-columns:minmax(0,1fr)}.pad>.card{position:static}}
 @media (max-width:40rem){main,header{padding-left:.75rem;padding-right:.75rem}h1{font-size:var(--big)}nav button{padding:.5rem .55rem}}
 `;

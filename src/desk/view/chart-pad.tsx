@@ -45,7 +45,6 @@ export function ChartPad({ desk, open, week, sheet, side }: PadProps) {
   return (
     <>
       {chart.isStuck && <Stuck chart={chart} path={sheet.path} />}
-      <Knobs state={state} take={take} pace={pace} />
       <div class="pad">
         <div>
           <ChartStrip state={state} onStroke={stroke} onFault={fault} />
@@ -60,7 +59,10 @@ export function ChartPad({ desk, open, week, sheet, side }: PadProps) {
             </button>
           </p>
         </div>
-        {side ?? <ChartSide look={look?.look ?? null} worth={worth} />}
+        <aside class="side">
+          {side ?? <ChartSide look={look?.look ?? null} worth={worth} />}
+          <Knobs state={state} take={take} pace={pace} />
+        </aside>
       </div>
     </>
   );
@@ -162,11 +164,26 @@ function reopened(state: ChartState): ChartState {
   return goTo(state, state.passes === 'second' ? Math.max(0, state.at - 1) : state.at);
 }
 
+const KEYS = [
+  ['Backspace', 'one back'],
+  ['Arrows', 'stops and snaps'],
+  ['Ctrl Z', 'undo'],
+  ['/', 'new series'],
+  ['.', 'same as the snap before'],
+  ['Delete', 'take the snap out'],
+  ['End', 'new snap'],
+  ['[ ]', 'to what needs mending'],
+] as const;
+
 function Keys() {
   return (
     <p class="soft keys">
-      Backspace: one back. Arrows: stops and snaps. Ctrl Z: undo. / new series. . same as the snap before. Delete: take
-      the snap out. End: new snap.
+      {KEYS.map(([key, words]) => (
+        <span key={key}>
+          <kbd>{key}</kbd>
+          {words}
+        </span>
+      ))}
     </p>
   );
 }

@@ -1,4 +1,4 @@
-import { ANSWERS } from '../../game/vocabulary.ts';
+import { ANSWERS, type Answer } from '../../game/vocabulary.ts';
 import { SITUATIONS } from '../../pressure/snap/situation.ts';
 import { answerLabel } from '../../report/words/label.ts';
 import type { SheetLook } from '../engine/look-job.ts';
@@ -12,8 +12,11 @@ interface SideProps {
 /** Beside the strip: the counts as they grow, what to mend, and what is worth charting next. */
 export function ChartSide({ look, worth }: SideProps) {
   return (
-    <aside class="side">
-      <Counts look={look} />
+    <>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table is scrolled by keyboard too */}
+      <section class="scroll" tabIndex={0} aria-label="What they do so far">
+        <Counts look={look} />
+      </section>
       {look !== null && look.findings.length > 0 && <Findings look={look} />}
       {worth.length > 0 && (
         <>
@@ -25,21 +28,32 @@ export function ChartSide({ look, worth }: SideProps) {
           </ul>
         </>
       )}
-    </aside>
+    </>
   );
 }
+
+/** Heads of narrow columns. */
+const SHORT: Readonly<Record<Answer, string>> = {
+  run: 'Run',
+  quarterback_run: 'QB',
+  screen: 'Screen',
+  quick: 'Quick',
+  dropback: 'Drop',
+  deep_shot: 'Deep',
+  movement: 'Move',
+};
 
 function Counts({ look }: { readonly look: SheetLook | null }) {
   const rows = look?.counts ?? [];
   return (
     <table class="counts">
-      <caption>{`What they do so far, ${look?.snaps ?? 0} snaps`}</caption>
+      <caption>{look === null ? 'What they do so far' : `What they do so far, ${look.snaps} snaps`}</caption>
       <thead>
         <tr>
           <th scope="col">Situation</th>
           {ANSWERS.map((answer) => (
             <th key={answer} scope="col" class="number">
-              {answerLabel(answer)}
+              <abbr title={answerLabel(answer)}>{SHORT[answer]}</abbr>
             </th>
           ))}
           <th scope="col" class="number">
@@ -77,7 +91,6 @@ function Findings({ look }: { readonly look: SheetLook }) {
           <li key={`${row} ${words}`}>{`Line ${row}: ${words}`}</li>
         ))}
       </ul>
-      <p class="soft">[ and ] go from one to the next.</p>
     </>
   );
 }

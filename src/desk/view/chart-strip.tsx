@@ -169,11 +169,13 @@ function Faults({ state }: { readonly state: ChartState }) {
   const lines =
     here === undefined ? before && problemsOf(before, kind, 'The snap before: ') : problemsOf(here, kind, '');
   return (
-    <ul class="faults" role="status">
-      {(lines ?? []).map((line) => (
-        <li key={line}>{line}</li>
-      ))}
-    </ul>
+    <div role="status">
+      <ul class="faults">
+        {(lines ?? []).map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </div>
   );
 }
 

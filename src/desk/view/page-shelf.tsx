@@ -34,7 +34,7 @@ export function PageShelf({ open, week, pages }: ShelfProps) {
         ))}
         <span class="space" />
         <button type="button" onClick={() => printPage(text)}>
-          {`Print the ${shown.label.toLowerCase()}`}
+          Print this page
         </button>
         <button type="button" onClick={() => download(shown.file, text, 'text/html')}>
           Save as a file

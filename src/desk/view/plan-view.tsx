@@ -1,6 +1,7 @@
 import { opponentOf } from '../desk.ts';
 import type { PagesMade } from '../engine/jobs.ts';
 import { PageShelf } from './page-shelf.tsx';
+import { SettingsEditor } from './settings-editor.tsx';
 import { useJob } from './use-job.ts';
 import type { ViewProps } from './view-props.ts';
 import { WorkLine } from './work-line.tsx';
@@ -30,6 +31,7 @@ export function PlanView({ desk, open, week }: ViewProps) {
       </p>
       <WorkLine work={work} />
       <PageShelf open={open} week={week} pages={PAGES} />
+      <SettingsEditor {...{ desk, open, week }} />
     </section>
   );
 }
