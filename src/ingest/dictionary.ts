@@ -51,16 +51,6 @@ export function dictionaryText(): string {
   return `${[INTRODUCTION, ...entries].join('\n\n')}\n`;
 }
 
-/** The dictionary as a Markdown table. */
-export function dictionaryMarkdown(): string {
-  const head = ['| header | meaning | what a cell may hold | example | where |', '|---|---|---|---|---|'];
-  const rows = dictionaryRows().map((row) => {
-    const cells = [`\`${row.header}\``, row.meaning, row.values, `\`${row.example}\``, placeOf(row)];
-    return `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`;
-  });
-  return `${INTRODUCTION}\n\n${[...head, ...rows].join('\n')}\n`;
-}
-
 /** What holds for every column. */
 const INTRODUCTION =
   'A blank cell means "not charted"; it never means no or 0. Upper and lower case do not matter, and words may be ' +

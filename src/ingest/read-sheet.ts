@@ -7,13 +7,6 @@ import type { SheetOptions, SheetReading } from './sheet-reading.ts';
 export type { SheetKind } from './sheet-kind.ts';
 export type { RejectedRow, SheetOptions, SheetReading } from './sheet-reading.ts';
 
-/** A sheet whose text comes in pieces of any size, without a byte-order mark. */
-export interface SheetText {
-  readonly file: string;
-  readonly pieces: Iterable<string> | AsyncIterable<string>;
-  readonly encoding?: string;
-}
-
 /**
  * A charted sheet (comma, semicolon or tab; UTF-8, UTF-16 or Windows-1252) as a chart, with everything that is wrong
  * with it and every row that was kept out. Never throws on what a file holds. The order of the rows changes nothing
@@ -32,14 +25,6 @@ export function readSheet(
   const reading = reader.finish();
   if (encoding !== 'windows-1252') return reading;
   return { ...reading, problems: [guessedEncoding(file), ...reading.problems] };
-}
-
-/** As {@link readSheet}, from text that the shell reads piece by piece, for sheets too long to hold in memory. */
-export async function readSheetStream(input: SheetText, options: SheetOptions): Promise<SheetReading> {
-  const { file, pieces, encoding = 'utf-8' } = input;
-  const reader = createSheetReader({ file, encoding }, options);
-  for await (const piece of pieces) reader.push(piece);
-  return reader.finish();
 }
 
 function refusedSheet(file: string, rule: string): SheetReading {

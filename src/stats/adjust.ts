@@ -14,21 +14,6 @@ export function benjaminiHochberg(p: readonly number[], m: number = p.length): n
   return stepUp(p, m, 1);
 }
 
-/**
- * Benjamini-Yekutieli adjusted p-values: as Benjamini-Hochberg, but safe under any dependence.
- *
- * @param p - p-values of the tests shown, 0 to 1
- * @param m - number of tests looked at, shown or not; at least `p.length`, which is the default
- * @returns adjusted values in input order
- * @throws StatsInputError when a value is no probability or `m` is too small
- * @see Benjamini and Yekutieli 2001, Annals of Statistics 29:1165
- */
-export function benjaminiYekutieli(p: readonly number[], m: number = p.length): number[] {
-  let harmonic = 0;
-  for (let i = m; i >= 1; i -= 1) harmonic += 1 / i;
-  return stepUp(p, m, harmonic);
-}
-
 function stepUp(p: readonly number[], m: number, factor: number): number[] {
   requireTests(p, m);
   const order = p.map((_, i) => i).sort((i, j) => (p[j] as number) - (p[i] as number));

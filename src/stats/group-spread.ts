@@ -2,7 +2,7 @@ import { logGamma } from './beta.ts';
 import { betaBinomialPmf } from './beta-binomial.ts';
 import { StatsInputError } from './errors.ts';
 import { requireCounts } from './require-counts.ts';
-import type { Tally } from './shrinkage.ts';
+import type { Tally } from './tally.ts';
 
 /** What is believed of how much groups differ before any was seen: log-normal on alpha + beta of their Beta. */
 export interface SizeBelief {

@@ -2,7 +2,7 @@ import { StatsInputError } from './errors.ts';
 import { addGradient, addScores, type CompiledDesign, compileDesign, type LogisticDesign } from './logistic-design.ts';
 import { minimize, type Objective } from './minimize.ts';
 import { requireNonNegative } from './require-counts.ts';
-import { classProbabilities, lossAndSlopes } from './softmax.ts';
+import { lossAndSlopes } from './softmax.ts';
 
 /** What a ridge logistic regression is fitted to. */
 export interface LogisticTask {
@@ -145,32 +145,4 @@ function curvatureAtStart({ design, classes, width, penalties, weights }: Proble
     const j = Math.floor(k / width);
     return (byFeature[j] as number) + (penalties[j] as number) || 1;
   });
-}
-
-/**
- * The linear scores of new observations under a fit: what {@link LogisticTask.offsets} takes.
- *
- * @returns observation by observation, one number for 2 classes, else one per class
- * @throws StatsInputError when the design or the offsets do not fit
- */
-export function logisticScores(fit: LogisticFit, design: LogisticDesign, offsets?: Float64Array): Float64Array {
-  const compiled = compileDesign(design);
-  if (compiled.features !== fit.features) {
-    throw new StatsInputError(`a fit of ${fit.features} features cannot score ${compiled.features}`);
-  }
-  const length = (compiled.observations * fit.coefficients.length) / fit.features;
-  if (offsets) requireLength('offsets', offsets, length);
-  const scores = offsets ? offsets.slice() : new Float64Array(length);
-  addScores(compiled, fit.coefficients, scores);
-  return scores;
-}
-
-/**
- * The class probabilities of new observations under a fit.
- *
- * @returns observation by observation, one probability per class
- * @throws StatsInputError when the design or the offsets do not fit
- */
-export function logisticProbabilities(fit: LogisticFit, design: LogisticDesign, offsets?: Float64Array): Float64Array {
-  return classProbabilities(logisticScores(fit, design, offsets), fit.classes);
 }

@@ -38,30 +38,6 @@ function withExactEnds(limits: Interval, successes: number, trials: number): Int
 }
 
 /**
- * Wilson score interval with continuity correction: wider, and closer to guaranteed coverage.
- *
- * @param successes - whole number, at most `trials`
- * @param trials - none gives [0, 1]
- * @param level - confidence level, strictly between 0 and 1
- * @throws StatsInputError when the counts are impossible or the level is out of range
- * @see Newcombe 1998, Statistics in Medicine 17:857, method 4
- * @example wilsonContinuity(81, 263) // low 0.2535087, high 0.3681762
- */
-export function wilsonContinuity(successes: number, trials: number, level = 0.95): Interval {
-  requireCounts(successes, trials);
-  const z = normalWidth(level);
-  if (trials === 0) return NO_TRIALS;
-  const mirrored = continuityLow(trials - successes, trials, z);
-  return withExactEnds({ low: continuityLow(successes, trials, z), high: 1 - mirrored }, successes, trials);
-}
-
-function continuityLow(successes: number, trials: number, z: number): number {
-  const p = successes / trials;
-  const root = Math.sqrt(Math.max(0, z * z - 2 - 1 / trials + 4 * p * (trials * (1 - p) + 1)));
-  return (2 * successes + z * z - 1 - z * root) / (2 * (trials + z * z));
-}
-
-/**
  * Jeffreys interval: quantiles of the posterior under the Beta(1/2, 1/2) prior.
  *
  * @param successes - at most `trials`
@@ -98,26 +74,6 @@ export function clopperPearsonInterval(successes: number, trials: number, level 
   const low = successes === 0 ? 0 : betaQuantile(tail, successes, failures + 1);
   const high = failures === 0 ? 1 : betaQuantile(1 - tail, successes + 1, failures);
   return { low, high };
-}
-
-/**
- * Agresti-Coull interval: a normal interval around a share moved towards one half, cut at 0 and 1.
- *
- * @param successes - at most `trials`
- * @param trials - none gives [0, 1]
- * @param level - confidence level, strictly between 0 and 1
- * @throws StatsInputError when the counts are impossible or the level is out of range
- * @see Agresti and Coull 1998, The American Statistician 52:119
- * @example agrestiCoullInterval(4, 10) // low 0.1671106, high 0.6883959
- */
-export function agrestiCoullInterval(successes: number, trials: number, level = 0.95): Interval {
-  requireCounts(successes, trials);
-  const z = normalWidth(level);
-  if (trials === 0) return NO_TRIALS;
-  const padded = trials + z * z;
-  const centre = (successes + (z * z) / 2) / padded;
-  const spread = z * Math.sqrt((centre * (1 - centre)) / padded);
-  return { low: Math.max(0, centre - spread), high: Math.min(1, centre + spread) };
 }
 
 function tailOf(level: number): number {

@@ -6,31 +6,6 @@ import type { LogisticDesign } from './logistic-design.ts';
 export const CLIP = 1e-15;
 
 /**
- * Mean log loss of forecasts of a yes-or-no outcome, in nats; smaller is better.
- *
- * @param forecasts - probabilities of 1
- * @param outcomes - 0 or 1 each
- * @param clip - probabilities are kept at least this far from 0 and 1
- * @throws StatsInputError when there is no forecast, the lengths differ or a value is impossible
- * @see Good 1952, Journal of the Royal Statistical Society B 14:107
- */
-export function logLoss(forecasts: readonly number[], outcomes: readonly number[], clip = CLIP): number {
-  requirePairs(forecasts, outcomes);
-  return meanOver(forecasts, (p, i) => -Math.log(clipped(outcomes[i] === 1 ? p : 1 - p, clip)));
-}
-
-/**
- * Mean squared error of forecasts of a yes-or-no outcome, 0 to 1; smaller is better.
- *
- * @throws StatsInputError when there is no forecast, the lengths differ or a value is impossible
- * @see Brier 1950, Monthly Weather Review 78:1 (half of his sum over both outcomes)
- */
-export function brier(forecasts: readonly number[], outcomes: readonly number[]): number {
-  requirePairs(forecasts, outcomes);
-  return meanOver(forecasts, (p, i) => (p - (outcomes[i] as number)) ** 2);
-}
-
-/**
  * Mean log loss of forecasts over several classes, in nats.
  *
  * @param forecasts - per observation one probability per class, summing to 1

@@ -70,27 +70,3 @@ function exponentiate(scores: Float64Array, { from, width, top }: Row): number {
   }
   return total;
 }
-
-/**
- * Class probabilities from linear scores.
- *
- * @param scores - observation by observation: one number for 2 classes, else one per class
- * @param classes - number of classes
- * @returns observation by observation, one probability per class
- */
-export function classProbabilities(scores: Float64Array, classes: number): Float64Array {
-  if (classes > 2) return softmaxRows(scores.slice(), classes);
-  const pairs = new Float64Array(scores.length * 2);
-  scores.forEach((score, i) => {
-    pairs[2 * i + 1] = score;
-  });
-  return softmaxRows(pairs, 2);
-}
-
-function softmaxRows(rows: Float64Array, width: number): Float64Array {
-  for (let from = 0; from < rows.length; from += width) {
-    const total = exponentiate(rows, { from, width, top: largest(rows, from, width) });
-    for (let k = from; k < from + width; k += 1) rows[k] = (rows[k] as number) / total;
-  }
-  return rows;
-}

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type * as z from 'zod';
 import { defenseSchema } from '../../src/game/short-form/defense-schema.ts';
 import { weekSettingsSchema } from '../../src/game/week-settings.ts';
-import { formationBookSchema } from '../../src/ingest/formation/formation-book.ts';
+import { formationBookSchema } from '../../src/ingest/formation/formation-schema.ts';
 import { formationTemplate } from '../../src/ingest/formation/formation-template.ts';
 import { profileSchema } from '../../src/ingest/profile.ts';
 import { defenseTemplate, profileTemplate, weekTemplate } from '../../src/ingest/templates.ts';

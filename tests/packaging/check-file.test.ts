@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type * as z from 'zod';
 import { weekSettingsSchema } from '../../src/game/week-settings.ts';
-import { formationBookSchema } from '../../src/ingest/formation/formation-book.ts';
+import { formationBookSchema } from '../../src/ingest/formation/formation-schema.ts';
 import { profileSchema } from '../../src/ingest/profile.ts';
 import { describeProblem } from '../../src/ingest/row-problem.ts';
 import { readYaml } from '../../src/ingest/yaml-file.ts';

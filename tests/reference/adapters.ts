@@ -1,13 +1,11 @@
 import { DECISION_ADAPTERS } from './adapters/decisions.ts';
 import { PROPORTION_ADAPTERS } from './adapters/proportions.ts';
 import { SEQUENCE_ADAPTERS } from './adapters/sequences.ts';
-import { SHRINKAGE_ADAPTERS } from './adapters/shrinkage.ts';
 import { TABLE_ADAPTERS } from './adapters/tables.ts';
 import { type Adapter, type Check, deviations } from './check.ts';
 
 const ADAPTERS: Readonly<Record<string, Adapter>> = {
   ...PROPORTION_ADAPTERS,
-  ...SHRINKAGE_ADAPTERS,
   ...TABLE_ADAPTERS,
   ...SEQUENCE_ADAPTERS,
   ...DECISION_ADAPTERS,

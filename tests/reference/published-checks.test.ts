@@ -11,8 +11,8 @@ describe('published figures', () => {
     },
   );
 
-  it('run at least 28 methods', () => {
-    expect(new Set(PUBLISHED_CHECKS.map((check) => check.method)).size).toBeGreaterThanOrEqual(28);
+  it('run at least 20 methods', () => {
+    expect(new Set(PUBLISHED_CHECKS.map((check) => check.method)).size).toBeGreaterThanOrEqual(20);
   });
 });
 

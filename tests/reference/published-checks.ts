@@ -2,7 +2,6 @@ import type { Check } from './check.ts';
 import { DECISION_CHECKS } from './published/decisions.ts';
 import { PROPORTION_CHECKS } from './published/proportions.ts';
 import { SEQUENCE_CHECKS } from './published/sequences.ts';
-import { SHRINKAGE_CHECKS } from './published/shrinkage.ts';
 import { TABLE_CHECKS } from './published/tables.ts';
 
 /**
@@ -11,7 +10,6 @@ import { TABLE_CHECKS } from './published/tables.ts';
  */
 export const PUBLISHED_CHECKS: readonly Check[] = [
   ...PROPORTION_CHECKS,
-  ...SHRINKAGE_CHECKS,
   ...TABLE_CHECKS,
   ...SEQUENCE_CHECKS,
   ...DECISION_CHECKS,

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { betaBinomialInterval, betaBinomialPmf } from '../../src/stats/beta-binomial.ts';
-import { binomialProbability } from '../../src/stats/binomial.ts';
 import { StatsInputError } from '../../src/stats/errors.ts';
+import { binomialProbability } from './binomial-probability.ts';
 
 const count = fc.record({
   trials: fc.integer({ min: 0, max: 120 }),

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { binomialProbability } from '../../src/stats/binomial.ts';
 import { StatsInputError } from '../../src/stats/errors.ts';
 import { groupSpread, howFarOut, spreadMean } from '../../src/stats/group-spread.ts';
 import { createRandom } from '../../src/stats/random.ts';
-import type { Tally } from '../../src/stats/shrinkage.ts';
+import type { Tally } from '../../src/stats/tally.ts';
+import { binomialProbability } from './binomial-probability.ts';
 
 const belief = { median: 32, spread: 1.2 };
 

@@ -1,12 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { StatsInputError } from '../../src/stats/errors.ts';
-import {
-  fitRidgeLogistic,
-  type LogisticTask,
-  logisticProbabilities,
-  logisticScores,
-} from '../../src/stats/logistic.ts';
+import { fitRidgeLogistic, type LogisticFit, type LogisticTask } from '../../src/stats/logistic.ts';
 import type { LogisticDesign } from '../../src/stats/logistic-design.ts';
 import { createRandom } from '../../src/stats/random.ts';
 
@@ -43,6 +37,34 @@ const asDense = (task: LogisticTask): LogisticTask => {
   };
 };
 
+/** Linear scores row by row, written out: one number for 2 classes, else one per class. */
+function scoresOf(fit: LogisticFit, design: LogisticDesign): Float64Array {
+  const width = fit.coefficients.length / fit.features;
+  const rows = rowsOf(design);
+  return Float64Array.from({ length: rows.length * width }, (_, k) =>
+    rows[Math.floor(k / width)]!.reduce((sum, x, j) => sum + x * fit.coefficients[j * width + (k % width)]!, 0),
+  );
+}
+
+function rowsOf(design: LogisticDesign): number[][] {
+  const { features } = design;
+  if (design.kind === 'one-hot') {
+    return design.rows.map((on) => Array.from({ length: features }, (_, j) => (on.includes(j) ? 1 : 0)));
+  }
+  const count = design.values.length / features;
+  return Array.from({ length: count }, (_, i) => Array.from(design.values.subarray(i * features, (i + 1) * features)));
+}
+
+/** Class probabilities row by row from scores: the logistic function, or shares of exponentials. */
+function probabilitiesOf(fit: LogisticFit, design: LogisticDesign, offsets?: Float64Array): number[] {
+  const scores = scoresOf(fit, design).map((score, k) => score + (offsets?.[k] ?? 0));
+  if (fit.classes === 2) return Array.from(scores).flatMap((s) => [1 / (1 + Math.exp(s)), 1 / (1 + Math.exp(-s))]);
+  return Array.from(scores, (s, k) => {
+    const row = scores.subarray(k - (k % fit.classes), k - (k % fit.classes) + fit.classes);
+    return Math.exp(s) / row.reduce((sum, other) => sum + Math.exp(other), 0);
+  });
+}
+
 describe('without penalty', () => {
   it('fits the space shuttle flights: 15.0429 - 0.2322 x temperature (Agresti 2002, table 5.10; from memory)', () => {
     const design = dense(TEMPERATURE.map((t) => [1, t]));
@@ -57,7 +79,7 @@ describe('without penalty', () => {
     const outcomes = [0, 0, 0, 0, 1, 1, 1, 2, 2, 2];
     const design = dense(outcomes.map(() => [1]));
     const fit = fitRidgeLogistic({ design, outcomes, classes: 3, penalties: [0] });
-    const shares = logisticProbabilities(fit, dense([[1]]));
+    const shares = probabilitiesOf(fit, dense([[1]]));
     [0.4, 0.3, 0.3].forEach((share, c) => {
       expect(shares[c]).toBeCloseTo(share, 6);
     });
@@ -88,7 +110,7 @@ describe('with penalty', () => {
     const task = randomTask(3, classes);
     const fit = fitRidgeLogistic({ ...task, tolerance: 1e-10 });
     const lossAt = (coefficients: Float64Array) => {
-      const probabilities = logisticProbabilities({ ...fit, coefficients }, task.design);
+      const probabilities = probabilitiesOf({ ...fit, coefficients }, task.design);
       let loss = 0;
       Array.from(task.outcomes).forEach((y, i) => {
         loss -= Math.log(probabilities[i * classes + y]!);
@@ -173,31 +195,14 @@ describe('offsets', () => {
   it.each([2, 3])('%s classes: a fit offered as offset to itself leaves only what the penalty held back', (classes) => {
     const task = randomTask(11, classes);
     const first = fitRidgeLogistic({ ...task, penalties: new Float64Array(10).fill(1e-6), tolerance: 1e-9 });
-    const offsets = logisticScores(first, task.design);
+    const offsets = scoresOf(first, task.design);
     const second = fitRidgeLogistic({ ...task, penalties: new Float64Array(10).fill(5), offsets });
     for (const w of second.coefficients) expect(Math.abs(w)).toBeLessThan(1e-3);
-    const joint = logisticProbabilities(second, task.design, offsets);
-    const alone = logisticProbabilities(first, task.design);
+    const joint = probabilitiesOf(second, task.design, offsets);
+    const alone = probabilitiesOf(first, task.design);
     joint.forEach((p, k) => {
       expect(p).toBeCloseTo(alone[k]!, 3);
     });
-  });
-});
-
-describe('probabilities', () => {
-  it('of each observation sum to 1 and lie within 0 and 1', () => {
-    fc.assert(
-      fc.property(fc.integer({ min: 0, max: 1000 }), fc.integer({ min: 2, max: 5 }), (seed, classes) => {
-        const task = randomTask(seed, classes, 30);
-        const probabilities = logisticProbabilities(fitRidgeLogistic({ ...task, tolerance: 1e-4 }), task.design);
-        for (let i = 0; i < 30; i += 1) {
-          const row = probabilities.subarray(i * classes, (i + 1) * classes);
-          expect(row.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 12);
-          expect(row.every((p) => p >= 0 && p <= 1)).toBe(true);
-        }
-      }),
-      { numRuns: 30 },
-    );
   });
 });
 
@@ -219,9 +224,5 @@ describe('refuses', () => {
     ['a feature that does not exist', { ...fine, design: { kind: 'one-hot', features: 1, rows: [Uint32Array.of(1)] } }],
   ] as [string, LogisticTask][])('%s', (_what, task) => {
     expect(() => fitRidgeLogistic(task)).toThrow(StatsInputError);
-  });
-
-  it('to score a design with other features', () => {
-    expect(() => logisticScores(fitRidgeLogistic(fine), dense([[1, 2]]))).toThrow('a fit of 1 features cannot score 2');
   });
 });

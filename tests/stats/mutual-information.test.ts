@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { transposed } from '../../src/stats/contingency-table.ts';
 import { StatsInputError } from '../../src/stats/errors.ts';
-import { fisherTwoByTwo } from '../../src/stats/fisher.ts';
+import { fisherExact } from '../../src/stats/fisher.ts';
 import { mutualInformation, mutualInformationTest } from '../../src/stats/mutual-information.ts';
 import { permutationP } from '../../src/stats/permutation.ts';
 
@@ -80,10 +80,13 @@ describe('permutation test', () => {
         permutations: 9999,
         seed: 'tea',
       })?.p ?? Number.NaN;
-    const exact = fisherTwoByTwo([
-      [3, 1],
-      [1, 3],
-    ]).twoSided;
+    const exact = fisherExact({
+      table: [
+        [3, 1],
+        [1, 3],
+      ],
+      seed: 1,
+    }).p;
     expect(exact).toBeCloseTo(34 / 70, 12);
     expect(Math.abs(p - exact)).toBeLessThan(4.5 * Math.sqrt((exact * (1 - exact)) / 9999));
   });

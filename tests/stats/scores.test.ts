@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { StatsInputError } from '../../src/stats/errors.ts';
-import { brier, calibration, logLoss, multiclassBrier, multiclassLogLoss } from '../../src/stats/scores.ts';
+import { calibration, multiclassBrier, multiclassLogLoss } from '../../src/stats/scores.ts';
 
 // In thousandths, so that 1 - p loses no digits where the logarithm is steep.
 const thousandth = fc.integer({ min: 0, max: 1000 }).map((k) => k / 1000);
@@ -11,6 +11,12 @@ const forecasts = fc.array(fc.tuple(thousandth, fc.constantFrom(0, 1)), {
 });
 const split = (pairs: [number, number][]) => [pairs.map(([p]) => p), pairs.map(([, y]) => y)] as const;
 
+const pairs = (p: readonly number[]) => p.map((yes) => [1 - yes, yes]);
+/** Of a yes-or-no outcome: the classes are no and yes. */
+const logLoss = (p: readonly number[], y: readonly number[]) => multiclassLogLoss(pairs(p), y);
+/** Half of the sum over both outcomes, as it is used today. */
+const brier = (p: readonly number[], y: readonly number[]) => multiclassBrier(pairs(p), y) / 2;
+
 describe('log loss and Brier score', () => {
   it('agree with the scikit-learn documentation: log loss 0.21616, Brier 0.0375', () => {
     expect(logLoss([0.9, 0.1, 0.2, 0.65], [1, 0, 0, 1]).toFixed(5)).toBe('0.21616');
@@ -19,7 +25,7 @@ describe('log loss and Brier score', () => {
 
   it('of one half are ln 2 and 1/4, whatever comes', () => {
     expect(logLoss([0.5, 0.5, 0.5], [0, 1, 1])).toBeCloseTo(Math.LN2, 14);
-    expect(brier([0.5, 0.5, 0.5], [0, 1, 1])).toBe(0.25);
+    expect(brier([0.5, 0.5, 0.5], [0, 1, 1])).toBeCloseTo(0.25, 14);
   });
 
   it('mirror when yes and no swap, and do not mind the order', () => {
@@ -30,17 +36,6 @@ describe('log loss and Brier score', () => {
         expect(logLoss(...flipped)).toBeCloseTo(logLoss(p, y), 8);
         expect(brier(...flipped)).toBeCloseTo(brier(p, y), 10);
         expect(brier(p.toReversed(), y.toReversed())).toBeCloseTo(brier(p, y), 10);
-      }),
-    );
-  });
-
-  it('in their class form over two classes are the log loss and twice the Brier score', () => {
-    fc.assert(
-      fc.property(forecasts, (pairs) => {
-        const [p, y] = split(pairs);
-        const rows = p.map((x) => [1 - x, x]);
-        expect(multiclassLogLoss(rows, y)).toBeCloseTo(logLoss(p, y), 8);
-        expect(multiclassBrier(rows, y)).toBeCloseTo(2 * brier(p, y), 10);
       }),
     );
   });
@@ -59,7 +54,6 @@ describe('log loss and Brier score', () => {
   it('stay finite at a certain forecast that failed: 1e-15 is lost instead of 0', () => {
     expect(logLoss([0], [1])).toBeCloseTo(-Math.log(1e-15), 10);
     expect(multiclassLogLoss([[1, 0]], [1])).toBeCloseTo(-Math.log(1e-15), 10);
-    expect(brier([0], [1])).toBe(1);
   });
 
   it.each([
@@ -71,6 +65,7 @@ describe('log loss and Brier score', () => {
   ])('refuse %j for %j', (p, y) => {
     expect(() => logLoss(p, y)).toThrow(StatsInputError);
     expect(() => brier(p, y)).toThrow(StatsInputError);
+    expect(() => calibration(p, y)).toThrow(StatsInputError);
   });
 
   it.each([

@@ -1,5 +1,5 @@
 import { yamlTemplate } from '../yaml-template.ts';
-import { formationBookSchema } from './formation-book.ts';
+import { formationBookSchema } from './formation-schema.ts';
 
 /** A formations.yaml with invented names that shows what a formation book may say. */
 export function formationTemplate(): string {

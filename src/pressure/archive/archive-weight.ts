@@ -1,6 +1,6 @@
 import { type Film, numberAt } from '../../game/film.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
-import { mean } from '../../stats/quantile.ts';
+import { mean } from '../../stats/mean.ts';
 import type { ForecastChapter, Target } from '../forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS, type TargetDefinition } from '../forecast/target.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';

@@ -3,13 +3,10 @@ import { openAnswerOf, openFamilyOf } from './open-data-proxy.ts';
 import { type Measured, OPEN_BASE, OPEN_DIFFERENCES, OPEN_RUN_SHARES } from './open-data-table.ts';
 import { EXPLOSIVES_POOLED, shrunkEffect } from './open-data-trust.ts';
 
-/** To be printed with any figure made from the open-data table. */
+/** To be printed with any figure made from the open-data table, which is under CC BY-SA 4.0 itself. */
 export const OPEN_DATA_ATTRIBUTION =
   'Play-by-play: nflverse (CC BY 4.0). Charting: FTN Data via nflverse (CC BY-SA 4.0). Participation: NFL NextGenStats ' +
   'via nflverse (CC BY-SA 4.0). Columns selected, renamed and joined; families, answers and outcomes derived.';
-
-/** The license of the open-data table's figures. */
-export const OPEN_DATA_LICENSE = 'CC BY-SA 4.0';
 
 /**
  * Outcome shares against a plain four-man rush when the offense answers so, in the order of the outcome kinds; for runs

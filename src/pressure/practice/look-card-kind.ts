@@ -28,11 +28,6 @@ export function lookKindLabel(kind: LookKind): string {
   return LOOK_KINDS.find(({ id }) => id === kind)?.label ?? kind;
 }
 
-/** The answer behind a kind of look. */
-export function answerOfLook(kind: LookKind): Answer {
-  return LOOK_KINDS.find(({ id }) => id === kind)?.answer ?? 'dropback';
-}
-
 /**
  * The kind of look of every snap, or undefined where the answer is not known. A dropback whose back's job was not charted
  * counts as one with the back in.

@@ -1,6 +1,6 @@
 import type { Film } from '../../game/film.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
-import { mean, standardError } from '../../stats/quantile.ts';
+import { mean, standardError } from '../../stats/mean.ts';
 import type { Forecast, ForecastChapter, Target } from '../forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../forecast/target.ts';
 import { toldCodes } from '../forecast/told-codes.ts';

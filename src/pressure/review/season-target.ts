@@ -1,4 +1,4 @@
-import { mean, standardError } from '../../stats/quantile.ts';
+import { mean, standardError } from '../../stats/mean.ts';
 import { type Share, share } from '../../stats/share.ts';
 import { TARGETS, type Target } from '../forecast/forecast-result.ts';
 import type { TargetReview } from './log-score.ts';

@@ -21,14 +21,6 @@ export function fieldSideOf(hash: Hash): FieldSide {
   return hash === 'left' ? 'right' : 'left';
 }
 
-/** The wide side of every snap as an index into {@link FIELD_SIDES}; 255 where the hash was not charted. */
-export function fieldSideCodes(chart: Film): Uint8Array {
-  const side = wordClasses(chart, 'hash', (hash) =>
-    hash === undefined ? NOT_KNOWN : FIELD_SIDES.indexOf(fieldSideOf(hash as Hash)),
-  );
-  return codesBySnap(chart.size, side);
-}
-
 /**
  * Whether each slide went to its reference or away, as an index into {@link SLIDE_DIRECTIONS}. 255 where the slide was
  * not charted or was man, and where the reference has no side: a back behind the quarterback, one on each side or none,

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { lookCards } from '../../../src/pressure/practice/look-card.ts';
-import { answerOfLook, LOOK_KINDS, lookKindLabel, lookKinds } from '../../../src/pressure/practice/look-card-kind.ts';
+import { LOOK_KINDS, lookKindLabel, lookKinds } from '../../../src/pressure/practice/look-card-kind.ts';
 import { forecastOf, lookShares, lookSplits } from '../../../src/pressure/practice/look-card-share.ts';
 import { cardWords } from '../../../src/pressure/practice/look-card-words.ts';
 import { inventedForecast } from '../../report/invented-forecast.ts';
@@ -31,7 +31,6 @@ describe('kinds of look', () => {
 
   it('each has a word and an answer', () => {
     expect(lookKindLabel('wide_release')).toBe('Dropback, back releases wide');
-    expect(answerOfLook('max_protection')).toBe('dropback');
   });
 });
 

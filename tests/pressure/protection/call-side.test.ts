@@ -1,14 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { SENT_FROM } from '../../../src/game/call-library.ts';
-import { nearSide, sideAdvice } from '../../../src/pressure/protection/call-side.ts';
-import { share } from '../../../src/stats/share.ts';
-
-const mix = (back: [number, number], field: [number, number] = [0, 0], strength: [number, number] = [0, 0]) => ({
-  slideToBack: share(...back),
-  slideToField: share(...field),
-  slideToStrength: share(...strength),
-});
+import { nearSide } from '../../../src/pressure/protection/call-side.ts';
 
 describe('nearSide', () => {
   // Field is the wide side, boundary the short side (NFL Football Operations, "Terms glossary", hashmarks; from memory); middle has neither.
@@ -42,32 +35,5 @@ describe('nearSide', () => {
         expect(turned).toBe(side === null ? null : turn[side]);
       }),
     );
-  });
-});
-
-describe('sideAdvice', () => {
-  it('sends from the side of the back when they turn away from him', () => {
-    expect(sideAdvice(mix([7, 41]))).toBe(
-      'they turn away from the back 83% [69-91] (34 of 41): send from the side of the back',
-    );
-  });
-
-  it('sends from opposite the back when they turn to him', () => {
-    expect(sideAdvice(mix([34, 41]))).toContain('send from opposite the back');
-  });
-
-  it('sends from the boundary when they turn to the field', () => {
-    expect(sideAdvice(mix([20, 40], [30, 36]))).toContain('they turn to the field 83%');
-    expect(sideAdvice(mix([20, 40], [30, 36]))).toContain('send from the boundary');
-  });
-
-  it('says nothing when the interval holds one half, however few or many turns were charted', () => {
-    expect(sideAdvice(mix([3, 4]))).toBeNull();
-    expect(sideAdvice(mix([50, 100], [51, 100], [49, 100]))).toBeNull();
-    expect(sideAdvice(mix([0, 0]))).toBeNull();
-  });
-
-  it('lets the clearest habit speak', () => {
-    expect(sideAdvice(mix([10, 40], [39, 40]))).toContain('to the field');
   });
 });

@@ -9,7 +9,7 @@ import { calibrationBins, calibrationLine } from '../../../src/pressure/review/s
 import { seasonFamilies } from '../../../src/pressure/review/season-family.ts';
 import { guessTrend } from '../../../src/pressure/review/season-guess.ts';
 import { newcombeDifference } from '../../../src/stats/difference.ts';
-import { mean } from '../../../src/stats/quantile.ts';
+import { mean } from '../../../src/stats/mean.ts';
 import { calibration } from '../../../src/stats/scores.ts';
 import { share } from '../../../src/stats/share.ts';
 import { inventedPlan } from '../../report/invented-plan.ts';

@@ -1,26 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
-import {
-  FIELD_SIDES,
-  fieldSideCodes,
-  fieldSideOf,
-  SLIDE_DIRECTIONS,
-  slideCodes,
-} from '../../../src/pressure/snap/field-side.ts';
-import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';
+import { fieldSideOf, SLIDE_DIRECTIONS, slideCodes } from '../../../src/pressure/snap/field-side.ts';
 
 describe('fieldSideOf', () => {
   it('is the side away from the hash, and none from the middle', () => {
     expect(fieldSideOf('left')).toBe('right');
     expect(fieldSideOf('right')).toBe('left');
     expect(fieldSideOf('middle')).toBe('none');
-  });
-
-  it('codes each snap and leaves a blank hash not known', () => {
-    const codes = fieldSideCodes(filmFromRecords([{ hash: 'left' }, { hash: 'middle' }, {}]));
-    expect(FIELD_SIDES[codes[0]!]).toBe('right');
-    expect(FIELD_SIDES[codes[1]!]).toBe('none');
-    expect(codes[2]).toBe(NOT_KNOWN);
   });
 });
 

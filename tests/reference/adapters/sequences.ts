@@ -1,7 +1,7 @@
 import { type EntropyEstimator, entropy } from '../../../src/stats/entropy.ts';
 import { kaplanMeier } from '../../../src/stats/kaplan-meier.ts';
 import { type RunsTest, runsTest, runsTestFromCounts } from '../../../src/stats/runs.ts';
-import { brier, calibration, logLoss, multiclassBrier, multiclassLogLoss } from '../../../src/stats/scores.ts';
+import { calibration, multiclassBrier, multiclassLogLoss } from '../../../src/stats/scores.ts';
 import type { Adapter } from '../check.ts';
 
 const ENTROPY_KEYS: Record<string, EntropyEstimator> = {
@@ -42,10 +42,11 @@ export const SEQUENCE_ADAPTERS: Record<string, Adapter> = {
     };
   },
   'score.binary': ({ p, y, eps }) => {
+    const pairs = p.map((yes: number) => [1 - yes, yes]);
     const { intercept, slope, inTheLarge } = calibration(p, y, eps);
     return {
-      log_loss: logLoss(p, y, eps),
-      brier: brier(p, y),
+      log_loss: multiclassLogLoss(pairs, y, eps),
+      brier: multiclassBrier(pairs, y) / 2,
       cal_intercept: intercept,
       cal_slope: slope,
       cal_in_large: inTheLarge,

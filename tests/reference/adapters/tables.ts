@@ -1,44 +1,18 @@
-import { benjaminiHochberg, benjaminiYekutieli } from '../../../src/stats/adjust.ts';
-import { fisherExact, fisherTwoByTwo } from '../../../src/stats/fisher.ts';
-import { gTest, gTestOfFit } from '../../../src/stats/g-test.ts';
+import { benjaminiHochberg } from '../../../src/stats/adjust.ts';
+import { fisherExact } from '../../../src/stats/fisher.ts';
 import { mutualInformation, mutualInformationTest } from '../../../src/stats/mutual-information.ts';
 import { permutationP } from '../../../src/stats/permutation.ts';
 import { goodmanKruskalLambda, theilU } from '../../../src/stats/predictability.ts';
 import type { Adapter } from '../check.ts';
 
-const adjusted =
-  (adjust: typeof benjaminiHochberg): Adapter =>
-  ({ p, m }) => {
-    const values = adjust(p, m);
-    const rejected = [0.01, 0.05, 0.1, 0.2].map((q) => [`rejected_at_${q}`, values.filter((v) => v <= q).length]);
-    return { adjusted: values, ...Object.fromEntries(rejected) };
-  };
-
 /** Tests, information and predictability in tables, and adjustment for many tests. */
 export const TABLE_ADAPTERS: Record<string, Adapter> = {
-  'padjust.bh': adjusted(benjaminiHochberg),
-  'padjust.by': adjusted(benjaminiYekutieli),
-  'fisher.2x2': ({ table }) => {
-    const { twoSided, greater, less } = fisherTwoByTwo(table);
-    return { p_two_sided: twoSided, p_greater: greater, p_less: less };
+  'padjust.bh': ({ p, m }) => {
+    const values = benjaminiHochberg(p, m);
+    const rejected = [0.01, 0.05, 0.1, 0.2].map((q) => [`rejected_at_${q}`, values.filter((v) => v <= q).length]);
+    return { adjusted: values, ...Object.fromEntries(rejected) };
   },
   'fisher.rxc': ({ table, seed = 1 }) => ({ p_two_sided: fisherExact({ table, seed }).p }),
-  'gtest.independence': ({ table }) => {
-    const got = gTest(table);
-    return {
-      G: got.g,
-      df: got.degrees,
-      p: got.p,
-      G_williams: got.williams,
-      p_williams: got.williamsP,
-      X2: got.pearson,
-      p_X2: got.pearsonP,
-    };
-  },
-  'gtest.gof': ({ counts, probs }) => {
-    const { g, degrees, p } = gTestOfFit(counts, probs);
-    return { G: g, df: degrees, p };
-  },
   mi: ({ table, unit }) => {
     const got = mutualInformation(table, unit);
     return {

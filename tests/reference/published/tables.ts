@@ -20,55 +20,38 @@ export const TABLE_CHECKS: readonly Check[] = [
     source: 'Benjamini and Hochberg 1995, thrombolysis trial; scipy documentation and R 4.2.2 p.adjust',
   },
   {
-    method: 'padjust.by',
-    input: {
-      p: [
-        0.0001, 0.0004, 0.0019, 0.0095, 0.0201, 0.0278, 0.0298, 0.0344, 0.0459, 0.324, 0.4262, 0.5719, 0.6528, 0.759, 1,
-      ],
-    },
-    expected: {
-      adjusted: [
-        0.00497734348984349, 0.00995468697968698, 0.0315231754356754, 0.118211907883783, 0.200089208291708,
-        0.211892622853337, 0.211892622853337, 0.21402577006327, 0.253844517982018, 1, 1, 1, 1, 1, 1,
-      ],
-      'rejected_at_0.05': 3,
-    },
-    tolerance: 1e-10,
-    source: 'Benjamini and Yekutieli 2001 on the same p-values; R 4.2.2 p.adjust',
-  },
-  {
-    method: 'fisher.2x2',
+    method: 'fisher.rxc',
     input: {
       table: [
         [3, 1],
         [1, 3],
       ],
     },
-    expected: { p_two_sided: 0.485714285714286, p_greater: 0.242857142857143, p_less: 0.985714285714286 },
+    expected: { p_two_sided: 0.485714285714286 },
     tolerance: 1e-8,
     source: 'Fisher 1935, The Design of Experiments, lady tasting tea; R 4.2.2 fisher.test',
   },
   {
-    method: 'fisher.2x2',
+    method: 'fisher.rxc',
     input: {
       table: [
         [1, 9],
         [11, 3],
       ],
     },
-    expected: { p_two_sided: 0.00275945618522008, p_greater: 0.999966348095302, p_less: 0.00137972809261004 },
+    expected: { p_two_sided: 0.00275945618522008 },
     tolerance: 1e-8,
     source: '2 x 2 table of a textbook, p = 0.002759, from memory; digits R 4.2.2 fisher.test',
   },
   {
-    method: 'fisher.2x2',
+    method: 'fisher.rxc',
     input: {
       table: [
         [8, 2],
         [1, 5],
       ],
     },
-    expected: { p_two_sided: 0.034965034965035, p_greater: 0.0244755244755245, p_less: 0.999125874125874 },
+    expected: { p_two_sided: 0.034965034965035 },
     tolerance: 1e-8,
     source: 'scipy documentation of fisher_exact, p = 0.0350; from memory, R 4.2.2 fisher.test',
   },
@@ -85,33 +68,6 @@ export const TABLE_CHECKS: readonly Check[] = [
     expected: { p_two_sided: 0.782684938965675 },
     tolerance: 1e-8,
     source: "Agresti 1990, job satisfaction, p = 0.7827 in R's help page of fisher.test; from memory, R 4.2.2",
-  },
-  {
-    method: 'gtest.independence',
-    input: {
-      table: [
-        [4758, 30],
-        [8840, 76],
-      ],
-    },
-    expected: {
-      G: 2.14046124376562,
-      df: 1,
-      p: 0.143458752881365,
-      G_williams: 2.12908146250032,
-      X2: 2.06999069487212,
-      p_X2: 0.150222437814792,
-    },
-    tolerance: 1e-8,
-    source:
-      'McDonald, Handbook of Biological Statistics, vaccine example: G = 2.14, p = 0.14; from memory, digits R 4.2.2',
-  },
-  {
-    method: 'gtest.gof',
-    input: { counts: [1752, 1895], probs: [0.5, 0.5] },
-    expected: { G: 5.60851195652776, df: 1, p: 0.0178734348502103 },
-    tolerance: 1e-8,
-    source: 'McDonald, Handbook of Biological Statistics, crossbills: G = 5.61, p = 0.018; from memory, digits R 4.2.2',
   },
   {
     method: 'mi',

@@ -1,2 +1,0 @@
-export { formationReader } from './formation-reader.ts';
-export { formationBookSchema } from './formation-schema.ts';
