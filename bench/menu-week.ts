@@ -34,17 +34,15 @@ export function bigWeek(count: number, seed: number, own = 0.5): MenuInput {
     return known;
   };
   const familyOf = new Map(calls.map(({ name, family }) => [name, family]));
+  const worth = (spread: number) => (call: string, situation: string) => {
+    const family = familyOf.get(call) ?? '';
+    return draw(`${spread} ${family} ${situation}`, spread) + own * draw(`${spread} ${call} ${situation}`, spread / 3);
+  };
   return inputOf({
     calls,
     snaps: Object.fromEntries(SITUATIONS.map(({ id }) => [id, 0.5 + 9 * random.uniform() ** 2])),
-    worth: (call, situation, answer) => {
-      const family = familyOf.get(call) ?? '';
-      return (
-        draw(`${family} ${answer}`, 0.8) +
-        draw(`${family} ${situation}`, 0.5) +
-        own * (draw(call, 0.3) + draw(`${call} ${situation}`, 0.2) + draw(`${call} ${answer}`, 0.3))
-      );
-    },
-    menu: { size: 10, reps: 120, pressure_rate: { most: 0.6 } },
+    net: worth(0.25),
+    points: worth(0.4),
+    menu: { size: 10, reps: 120, new_calls: 2, rep_price: 0.02, regret: 0.2, pairing_cap: 0.7, path_share: 0.45 },
   });
 }

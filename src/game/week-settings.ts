@@ -56,7 +56,25 @@ const menu = z
   .strictObject({
     size: z.number().int().min(1).max(30).default(10).describe('most calls carried'),
     reps: z.number().int().min(0).max(1000).default(120).describe('practice repetitions for pressures this week'),
-    trust: share.default(0.7).describe('1 trusts the forecast, 0 plans for their best answer'),
+    new_calls: z.number().int().min(0).max(30).default(2).describe('most calls installed new this week'),
+    rep_price: z
+      .number()
+      .min(0)
+      .max(1)
+      .default(0.02)
+      .describe('what a rep must earn: snaps a game on which the theory is right rather than wrong'),
+    regret: z
+      .number()
+      .min(0)
+      .max(20)
+      .default(0.2)
+      .describe('points a game given up at most against the best by points'),
+    trust: share.default(0.7).describe('1 trusts the expected fit, 0 plans with the low end of its interval'),
+    path_share: share.default(0.45).describe('no path takes more than this share of our pressures'),
+    add_on_share: share.default(0.15).describe('an add-on is called on no more than this share of a situation’s snaps'),
+    hole_share: share
+      .default(0.1)
+      .describe('no call gives up on purpose what they do on more than this share of their snaps'),
     pairing_cap: share
       .default(0.7)
       .describe('no path is followed by one coverage in more than this share of its calls'),
@@ -68,9 +86,11 @@ const menu = z
       .default(3)
       .describe('games by which our film is to come under the pairing cap'),
     pressure_rate: z
-      .strictObject({ least: share.default(0), most: share.default(0.6) })
+      .strictObject({ least: share.default(0), most: share.default(0.6), band: share.default(0.15) })
       .prefault({})
-      .describe('share of snaps with five or more rushers, each situation; the default most is judgement'),
+      .describe(
+        'share of snaps with five or more rushers, each situation; it bends around our own rate by no more than the band; the defaults are judgment',
+      ),
     explosives: z.number().min(0).max(20).optional().describe('most explosive plays expected a game'),
     must: z.array(z.string()).default([]).describe('calls that must be carried'),
     ban: z.array(z.string()).default([]).describe('calls that may not be carried'),

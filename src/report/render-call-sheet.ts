@@ -11,6 +11,7 @@ import { type SheetCall, type SheetRow, sheetRows } from './sheet/sheet-row.ts';
 import { CALL_SHEET_STYLE } from './sheet/sheet-style.ts';
 import { zoneRows } from './sheet/zone-rows.ts';
 import { CAUTION_LINE } from './words/caution-words.ts';
+import { ruleWords } from './words/menu-words.ts';
 import { SIDE_WORDS } from './words/side-words.ts';
 
 /** The call sheet for the sideline as one HTML file, one side of letter landscape. */
@@ -24,7 +25,7 @@ function front(plan: WeekPlan): Html {
     return html`<p class="big">No call library (defense.yaml), so there are no calls to list.</p>`;
   if (plan.menu === null) return scoredCalls(plan);
   if (plan.menu.kind === 'infeasible') {
-    return html`<p class="big">No menu keeps all of this week’s limits. These clash:</p>${sheetList(plan.menu.clashing)}`;
+    return html`<p class="big">No menu keeps all of this week’s limits. These clash:</p>${sheetList(plan.menu.clashing.map(ruleWords))}`;
   }
   return html`${situationTable(plan, plan.menu)}${lookTable(plan)}${sheetList(breakLines(plan))}`;
 }

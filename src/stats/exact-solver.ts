@@ -1,11 +1,21 @@
 import { type LinearTerms, termsOf, type VariableName } from './linear-terms.ts';
 import type { LinearConstraint, MixedProgram, MixedSolution } from './mixed-program.ts';
 
-/** Solves a mixed 0-1 program to its proved optimum; null when the search was stopped before the proof. */
-export type ExactSolver = <Name extends VariableName>(program: MixedProgram<Name>) => MixedSolution<Name> | null;
+/** The best solution found when a search was stopped before the proof; no solution is worth more than `bound`. */
+export interface StoppedSolution<Name extends VariableName> {
+  readonly status: 'stopped';
+  readonly value: number;
+  readonly bound: number;
+  readonly solution: ReadonlyMap<Name, number>;
+}
+
+/** Solves a mixed 0-1 program to its proved optimum, or as far as its nodes go. */
+export type ExactSolver = <Name extends VariableName>(
+  program: MixedProgram<Name>,
+) => MixedSolution<Name> | StoppedSolution<Name>;
 
 /**
- * Loads a solver for programs too large for the small one: HiGHS, by branch and cut with presolve. It runs without
+ * Loads the solver: HiGHS, by branch and cut with presolve. It runs without
  * threads and stops after a number of nodes, never after a time, so that the same program always ends the same way.
  *
  * @param wasm - path of the solver's own file, or its bytes; without it the package finds it
@@ -16,18 +26,23 @@ export async function loadExactSolver(wasm?: string | Uint8Array): Promise<Exact
   // The package is typed for require, and imported its default is the loader itself.
   const load = module as unknown as typeof module.default;
   const highs = await load(settingsOf(wasm));
-  return (program) => {
+  const run = <Name extends VariableName>(program: MixedProgram<Name>) => {
     const names = variableNames(program);
     const { Status, ObjectiveValue, Columns } = highs.solve(programText(program, names), OPTIONS);
-    if (Status === 'Infeasible') return { status: 'infeasible' };
-    if (Status === 'Unbounded') return { status: 'unbounded' };
-    if (Status !== 'Optimal') return null;
     const whole = new Set(program.binaries);
     const solution = names.map((name, i) => {
-      const value = Number(Columns[columnName(i)]?.Primal ?? 0);
+      const column = Columns[columnName(i)];
+      const value = column && 'Primal' in column ? Number(column.Primal) : 0;
       return [name, whole.has(name) ? Math.round(value) : value] as const;
     });
-    return { status: 'optimal', value: ObjectiveValue, solution: new Map(solution) };
+    return { status: Status, value: ObjectiveValue, solution: new Map<Name, number>(solution) };
+  };
+  return (program) => {
+    const { status, value, solution } = run(program);
+    if (status === 'Infeasible') return { status: 'infeasible' };
+    if (status === 'Unbounded') return { status: 'unbounded' };
+    if (status === 'Optimal') return { status: 'optimal', value, solution };
+    return { status: 'stopped', value, bound: run({ ...program, binaries: [] }).value, solution };
   };
 }
 
@@ -37,7 +52,7 @@ function settingsOf(wasm: string | Uint8Array | undefined) {
 }
 
 /** Nodes after which the search stops; judgement: far more than 60 calls take. */
-const OPTIONS = { mip_rel_gap: 1e-9, mip_abs_gap: 1e-8, mip_max_nodes: 20_000, output_flag: false } as const;
+const OPTIONS = { mip_rel_gap: 1e-7, mip_abs_gap: 1e-6, mip_max_nodes: 20_000, output_flag: false } as const;
 
 function variableNames<Name extends VariableName>(program: MixedProgram<Name>): Name[] {
   const { maximize, constraints, binaries = [] } = program;
@@ -56,7 +71,8 @@ function programText<Name extends VariableName>(program: MixedProgram<Name>, nam
   const objective = sumText(maximize, columns);
   const whole = [...binaries].map((name) => columns.get(name)).join('\n');
   const numbered = rows.map((row, i) => ` r${i}: ${row}`).join('\n');
-  return `Maximize\n obj: ${objective}\nSubject To\n${numbered}\nBinary\n${whole}\nEnd\n`;
+  const binary = whole === '' ? '' : `Binary\n${whole}\n`;
+  return `Maximize\n obj: ${objective}\nSubject To\n${numbered}\n${binary}End\n`;
 }
 
 function rowTexts<Name extends VariableName>(

@@ -30,7 +30,11 @@ export function inventedMenu(library: CallLibrary, scores: ScoreChapter): MenuRe
       mix,
       expectedCalls,
       reps: call.reps.weekly + (call.installed ? 0 : call.reps.first),
-      why: `Their dropback holds the ball and ${call.path} comes from the side the back leaves.`,
+      isNew: !call.installed,
+      right: 0.3 + 0.3 * wobble(call.name, 'right'),
+      wrong: 0.2 * wobble(call.name, 'wrong'),
+      onlyOf: null,
+      splitsWith: [],
     };
   });
   return {
@@ -39,27 +43,39 @@ export function inventedMenu(library: CallLibrary, scores: ScoreChapter): MenuRe
     situations: scores.situations.map((situation) => ({
       ...situation,
       baseShare: mixes.get(situation.id)?.[carried.findIndex((call) => call.family === 'base')] ?? 0,
+      rate: 1 - (mixes.get(situation.id)?.[carried.findIndex((call) => call.family === 'base')] ?? 0),
+      worst: { answer: 'screen', points: -0.4 },
     })),
     reps: 104,
     repsAllowed: 120,
+    ownRate: 0.42,
+    right: 9.1,
+    wrong: 5.2,
     value: 2.4,
     worstValue: -0.8,
-    nextBest: { value: 2.3, difference: 'Torch Zero instead of Latch Spy' },
+    regret: { points: 0.12, allowed: 0.2, best: 2.52 },
+    nextBest: { added: ['Torch Zero'], dropped: ['Latch Spy'], less: 0.1, points: 0.02, proved: true },
     prices: [
-      { limit: 'Calls carried', step: 'one more call', points: 0.4 },
-      { limit: 'Practice repetitions', step: 'ten more', points: 0.1 },
-      { limit: 'Pairing cap', step: 'five points more', points: 0 },
+      { limit: 'size', step: { kind: 'more', by: 1 }, gain: 0.4, added: ['Torch Zero'], dropped: [] },
+      { limit: 'reps', step: { kind: 'more', by: 10 }, gain: 0.1, added: [], dropped: [] },
+      { limit: 'pairing', step: { kind: 'lift' }, gain: 0, added: [], dropped: [] },
     ],
     leftOut: [
-      { call: 'Torch Zero', why: 'Screens on 2nd and long cost it more than it earns.' },
-      { call: 'Anvil Hold', why: 'Adds nothing that Rake does not already give.' },
+      { call: 'Torch Zero', why: { kind: 'nowhere_better', fit: 0.1, situation: '2nd and long' } },
+      { call: 'Anvil Hold', why: { kind: 'costs_reps', reps: 30, fit: 0.05 } },
     ],
     pairings: [
-      { path: 'rake', coverage: 'three deep', share: 0.62 },
-      { path: 'rake', coverage: 'man free', share: 0.38 },
-      { path: 'torch', coverage: 'hot three deep', share: 0.7 },
-      { path: 'torch', coverage: 'man free peel', share: 0.3 },
+      { path: 'rake', coverage: 'three deep', share: 0.62, calls: 5, most: 0.7, uncounted: 0 },
+      { path: 'rake', coverage: 'man free', share: 0.38, calls: 5, most: 0.7, uncounted: 0 },
+      { path: 'torch', coverage: 'hot three deep', share: 0.7, calls: 5, most: 0.7, uncounted: 0 },
+      { path: 'torch', coverage: 'man free peel', share: 0.3, calls: 5, most: 0.7, uncounted: 0 },
+    ],
+    paths: [
+      { path: 'rake', share: 0.45, calls: 9 },
+      { path: 'torch', share: 0.3, calls: 6 },
     ],
     explosives: 4.1,
+    proof: { proved: true },
+    notes: [],
   };
 }

@@ -87,8 +87,17 @@ describe('a plan with parts missing', () => {
   });
 
   it('whose limits clash names those that do', async () => {
-    const clash = await none({ menu: { kind: 'infeasible', clashing: ['120 repetitions', 'two-deep zone'] } });
-    expect(clash).toContain('<li>120 repetitions</li><li>two-deep zone</li>');
+    const clash = await none({
+      menu: {
+        kind: 'infeasible',
+        clashing: [
+          { kind: 'reps', limit: 120 },
+          { kind: 'theory', of: '1' },
+        ],
+        notes: [],
+      },
+    });
+    expect(clash).toContain('<li>at most 120 practice reps</li><li>one call of two-deep zone</li>');
   });
 
   it('without our own film says what it would have shown', async () => {

@@ -185,8 +185,11 @@ describe('the call sheet', () => {
 
   it('without a library says so, and names the limits that clash', async () => {
     expect(await renderCallSheet({ ...plan, menu: null, library: null, ownFilm: null })).toContain('No call library');
-    const clash = await renderCallSheet({ ...plan, menu: { kind: 'infeasible', clashing: ['120 repetitions'] } });
-    expect(clash).toContain('<li>120 repetitions</li>');
+    const clash = await renderCallSheet({
+      ...plan,
+      menu: { kind: 'infeasible', clashing: [{ kind: 'reps', limit: 120 }], notes: [] },
+    });
+    expect(clash).toContain('<li>at most 120 practice reps</li>');
   });
 
   it('carries the day of the game and no seed', async () => {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { loadExactSolver } from '../../src/stats/exact-solver.ts';
-import { type MixedProgram, solveMixedProgram } from '../../src/stats/mixed-program.ts';
+import type { MixedProgram } from '../../src/stats/mixed-program.ts';
 import { createRandom } from '../../src/stats/random.ts';
+import { solvedElsewhere } from './second-solver.ts';
 
 const solve = await loadExactSolver();
 
@@ -13,6 +14,27 @@ function knapsack(worths: readonly number[], weights: readonly number[], room: n
     constraints: [{ terms: terms(weights), max: room }],
     binaries: worths.map((_, i) => `item ${i}`),
   };
+}
+
+/** The same program for the second solver, binaries bounded by one. */
+function elsewhere({ maximize, constraints, binaries = [] }: MixedProgram): number {
+  const whole = [...binaries];
+  const variables: Record<string, Record<string, number>> = {};
+  for (const [name, total] of maximize as Map<string, number>) variables[name] = { total };
+  constraints.forEach(({ terms }, row) => {
+    for (const [name, factor] of terms as Map<string, number>) variables[name]![`row ${row}`] = factor;
+  });
+  for (const name of whole) variables[name]![`bound ${name}`] = 1;
+  const rows = constraints.map(({ min, max }, row) => [
+    `row ${row}`,
+    { ...(min === undefined ? {} : { min }), ...(max === undefined ? {} : { max }) },
+  ]);
+  const bounds = whole.map((name) => [`bound ${name}`, { max: 1 }]);
+  return solvedElsewhere({
+    constraints: Object.fromEntries([...rows, ...bounds]),
+    variables,
+    ints: Object.fromEntries(whole.map((name) => [name, 1 as const])),
+  }).result;
 }
 
 describe('loadExactSolver', () => {
@@ -28,7 +50,7 @@ describe('loadExactSolver', () => {
     expect(solve(p07)).toMatchObject({ status: 'optimal', value: 1458 });
   });
 
-  it('agrees with the small solver on random mixed programs (yalps)', () => {
+  it('agrees with a second solver on random mixed programs (javascript-lp-solver)', () => {
     const random = createRandom('exact solver');
     for (let round = 0; round < 20; round++) {
       const names = Array.from({ length: 6 }, (_, i) => `v ${i}`);
@@ -42,9 +64,9 @@ describe('loadExactSolver', () => {
         ],
         binaries: names.slice(0, 3),
       };
-      const [one, other] = [solve(program), solveMixedProgram(program)];
-      if (one?.status !== 'optimal' || other.status !== 'optimal') throw new Error('both have an optimum');
-      expect(one.value).toBeCloseTo(other.value, 6);
+      const one = solve(program);
+      if (one.status !== 'optimal') throw new Error('there is an optimum');
+      expect(one.value).toBeCloseTo(elsewhere(program), 6);
     }
   });
 

@@ -1,23 +1,33 @@
 import type { Call } from '../../game/call-library.ts';
-import { ANSWERS } from '../../game/vocabulary.ts';
-import type { CallScore, ScoreChapter } from '../score/score-result.ts';
-import { type MenuOffer, menuOffer, plain } from './candidates.ts';
-import { type PathHabit, uncountedCalls } from './habits.ts';
-import type { MenuInput } from './input.ts';
-import type { MenuCandidate, MenuLimits, MenuProblem, MenuSituation } from './model.ts';
-import { repsThisWeek } from './repetitions.ts';
+import { uncountedCalls } from './habits.ts';
+import { type MenuInput, plain } from './input.ts';
+import { mixCells } from './mix-cells.ts';
+import type { MenuCandidate, MenuLimits, MenuProblem, PathLimit } from './model.ts';
+import { type MenuOffer, menuOffer } from './offer.ts';
+import { pressureRates } from './pressure-rates.ts';
+import { repsThisWeek } from './reps.ts';
 import { LEAST_CALLS, type MenuRule, menuRules, ruleKey } from './rule.ts';
 import { theoryOf } from './theory.ts';
+import { type CallWorth, callWorths } from './worth.ts';
 
-/** Scores come in points per ten snaps and explosives per hundred. */
-const [SNAPS_PER_SCORE, SNAPS_PER_EXPLOSIVES] = [10, 100];
+/** A situation of the week with how often pressure is sent there. */
+export interface PlannedSituation {
+  readonly id: string;
+  readonly label: string;
+  readonly expectedSnaps: number;
+  readonly rate: number;
+}
 
 /** A week's menu as numbers, with the limits by name and the pressures that cannot be candidates. */
 export interface CompiledMenu {
   readonly problem: MenuProblem;
+  readonly situations: readonly PlannedSituation[];
   readonly offer: MenuOffer;
   readonly rules: readonly MenuRule[];
 }
+
+/** A path takes no more than this of one situation's pressures, or the situation reads the path. Judgment. */
+const PATH_SHARE_HERE = 0.6;
 
 /**
  * Compiles a week's menu.
@@ -25,103 +35,95 @@ export interface CompiledMenu {
  * @param lifted - limits to leave out
  */
 export function compileMenu(input: MenuInput, lifted: readonly MenuRule[] = []): CompiledMenu {
+  const free = new Set(lifted.map(ruleKey));
   const bans = lifted.filter(({ kind }) => kind === 'ban').map(({ of }) => plain(of ?? ''));
   const offer = menuOffer(input, new Set(bans));
-  const situations = input.scores.situations.filter(({ id, expectedSnaps }) => id !== 'all' && expectedSnaps > 0);
-  const rules = menuRules(input.settings.menu, offer.theories);
-  const candidates = candidatesOf(offer.calls);
-  const limits = limitsOf(input, offer, new Set(lifted.map(ruleKey)));
-  const numbers = scoreNumbers(input.scores, offer.calls, situations);
-  const paired = { ...limits, ...pairLimits(candidates, limits.pairingCap, input.habits ?? []) };
-  const problem = { candidates, situations, answers: ANSWERS.length, ...numbers, limits: paired };
-  return { problem, offer, rules };
-}
-
-function candidatesOf(calls: readonly Call[]): MenuCandidate[] {
-  const number = <T>(list: readonly T[]) => new Map([...new Set(list)].map((word, i) => [word, i]));
-  const pairWord = ({ path, coverage }: Call) => JSON.stringify([path, coverage]);
-  const paths = number(calls.map(({ path }) => path));
-  const coverages = number(calls.map(({ coverage }) => coverage));
-  const pairs = number(calls.map(pairWord));
-  return calls.map((call) => ({
-    call,
-    path: paths.get(call.path) ?? 0,
-    coverage: coverages.get(call.coverage) ?? 0,
-    pair: pairs.get(pairWord(call)) ?? 0,
-    theory: theoryOf(call.family),
-    reps: repsThisWeek(call),
-  }));
-}
-
-/** What the pairing cap and our film ask of every pair and path. */
-function pairLimits(candidates: readonly MenuCandidate[], cap: number, habits: readonly PathHabit[]): PairLimits {
-  const pairMost = new Float64Array(1 + Math.max(-1, ...candidates.map(({ pair }) => pair))).fill(1);
-  const uncounted = new Float64Array(1 + Math.max(-1, ...candidates.map(({ path }) => path)));
-  if (cap >= 1) return { pairMost, uncounted };
-  const byPath = new Map(habits.map((habit) => [plain(habit.path), habit]));
-  for (const { call, path, pair } of candidates) {
-    const habit = byPath.get(plain(call.path));
-    const asked = habit?.limits.find(({ coverage }) => plain(coverage) === plain(call.coverage))?.most ?? 1;
-    pairMost[pair] = Math.min(cap, asked);
-    uncounted[path] = uncountedCalls(cap, habit?.snaps ?? 0);
-  }
-  return { pairMost, uncounted };
-}
-
-type PairLimits = Pick<MenuLimits, 'pairMost' | 'uncounted'>;
-
-function limitsOf(input: MenuInput, offer: MenuOffer, lifted: ReadonlySet<string>): Omit<MenuLimits, keyof PairLimits> {
-  const { menu } = input.settings;
-  const unless = <T>(key: string, free: T, limit: T) => (lifted.has(key) ? free : limit);
-  const musts = menu.must.filter((of) => !lifted.has(ruleKey({ kind: 'must', of })));
-  return {
-    size: unless('size', offer.calls.length, menu.size),
-    reps: unless('reps', Number.MAX_SAFE_INTEGER, menu.reps),
-    trust: menu.trust,
-    pairingCap: unless('pairing', 1, menu.pairing_cap),
-    leastPressure: unless('least', 0, menu.pressure_rate.least),
-    mostPressure: unless('most', 1, menu.pressure_rate.most),
-    leastCalls: unless('use', 0, LEAST_CALLS),
-    explosives: unless('explosives', null, menu.explosives ?? null),
-    theories: offer.theories.filter((theory) => !lifted.has(ruleKey({ kind: 'theory', of: String(theory) }))),
-    musts: offer.calls.flatMap(({ name }, c) => (musts.some((must) => plain(must) === plain(name)) ? [c] : [])),
+  const worths = callWorths(input, offer.calls);
+  const planned = plannedSituations(input, worths);
+  const mixes = mixCells(planned);
+  const candidates = offer.calls.map((call, c) => candidateOf(input, call, { worth: worths[c] as CallWorth, mixes }));
+  const problem = {
+    candidates,
+    mixes,
+    baseExplosives: planned.reduce((sum, { id, expectedSnaps }) => sum + expectedSnaps * baseExplosives(input, id), 0),
+    limits: limitsOf(input, offer, free),
+    repPrice: input.settings.menu.rep_price,
   };
+  return { problem, situations: planned, offer, rules: menuRules(input.settings.menu, offer.theories) };
 }
 
-function scoreNumbers(scores: ScoreChapter, calls: readonly Call[], situations: readonly MenuSituation[]) {
-  const count = situations.length;
-  const found = new Map(scores.calls.map((score) => [cellKey(score.call, score.situation), score]));
-  const base = situations.map(({ id }) => baseExplosives(scores, id));
-  const cells = calls.flatMap(({ name }) => situations.map(({ id }) => found.get(cellKey(name, id))));
-  return {
-    value: Float64Array.from(cells, (score) => (score?.points.mean ?? 0) / SNAPS_PER_SCORE),
-    byAnswer: Float64Array.from(cells.flatMap((score) => answerWorths(score))),
-    extraExplosives: Float64Array.from(cells, (score, at) => {
-      const usual = base[at % count] ?? 0;
-      return (score?.explosives.mean ?? usual) / SNAPS_PER_EXPLOSIVES - usual / SNAPS_PER_EXPLOSIVES;
-    }),
-    baseExplosives: situations.reduce(
-      (sum, { expectedSnaps }, s) => sum + (expectedSnaps * (base[s] ?? 0)) / SNAPS_PER_EXPLOSIVES,
-      0,
-    ),
-  };
-}
-
-function cellKey(call: string, situation: string): string {
-  return JSON.stringify([call, situation]);
-}
-
-function answerWorths(score: CallScore | undefined): number[] {
-  return ANSWERS.map((answer) => {
-    const found = score?.byAnswer.find((part) => part.answer === answer);
-    return (found?.points ?? 0) / SNAPS_PER_SCORE;
-  });
-}
-
-/** Explosives per hundred snaps against the base; where the base was not scored, the mean of the families that were. */
-function baseExplosives(scores: ScoreChapter, situation: string): number {
+/** Explosives a snap against the base; where the base was not scored, the mean of the families that were. */
+function baseExplosives({ scores }: MenuInput, situation: string): number {
   const here = scores.families.filter((score) => score.situation === situation);
   const base = here.find(({ family }) => family === 'base');
-  if (base) return base.explosives.mean;
-  return here.reduce((sum, { explosives }) => sum + explosives.mean, 0) / Math.max(1, here.length);
+  if (base) return base.explosives.mean / 100;
+  return here.reduce((sum, { explosives }) => sum + explosives.mean / 100, 0) / Math.max(1, here.length);
+}
+
+function plannedSituations({ scores, settings, own }: MenuInput, worths: readonly CallWorth[]): PlannedSituation[] {
+  const situations = scores.situations.filter(({ id, expectedSnaps }) => id !== 'all' && expectedSnaps > 0);
+  const rated = situations.map(({ id, expectedSnaps }) => {
+    const net = worths.reduce((sum, worth) => sum + (worth.get(id)?.fit ?? 0), 0) / Math.max(1, worths.length);
+    return { expectedSnaps, net };
+  });
+  const rates = pressureRates(rated, settings.menu.pressure_rate, own?.pressureRate ?? null);
+  return situations.map((situation, s) => ({ ...situation, rate: rates[s] as number }));
+}
+
+/** Installed calls that never were on film, and new ones, lose a little: they are not yet run as drawn. Judgment. */
+const UNFAMILIAR = { unseen: 0.01, isNew: 0.03 } as const;
+
+function candidateOf(
+  input: MenuInput,
+  call: Call,
+  { worth, mixes }: { readonly worth: CallWorth; readonly mixes: ReturnType<typeof mixCells> },
+): MenuCandidate {
+  const seen = input.own?.callsOnFilm.has(plain(call.name)) ?? true;
+  const lost = call.installed ? (seen ? 0 : UNFAMILIAR.unseen) : UNFAMILIAR.isNew;
+  const over = (of: (id: string) => number) =>
+    mixes.map(({ parts, pressures }) =>
+      pressures === 0 ? 0 : parts.reduce((sum, part) => sum + part.pressures * of(part.id), 0) / pressures,
+    );
+  return {
+    call,
+    theory: theoryOf(call.family),
+    reps: repsThisWeek(call),
+    isNew: !call.installed,
+    points: over((id) => worth.get(id)?.points ?? 0),
+    fit: over((id) => (worth.get(id)?.fit ?? 0) - lost),
+    explosives: over((id) => (worth.get(id)?.explosives ?? 0) - baseExplosives(input, id)),
+  };
+}
+
+function limitsOf(input: MenuInput, offer: MenuOffer, free: ReadonlySet<string>): MenuLimits {
+  const { menu } = input.settings;
+  const unless = (key: string, limit: number) => (free.has(key) ? null : limit);
+  return {
+    size: unless('size', menu.size),
+    newCalls: unless('new_calls', menu.new_calls),
+    reps: unless('reps', menu.reps),
+    leastCalls: free.has('use') ? 0 : LEAST_CALLS,
+    pathShare: menu.path_share >= 1 ? null : unless('path', menu.path_share),
+    pathShareHere: menu.path_share >= 1 ? null : unless('path', Math.max(menu.path_share, PATH_SHARE_HERE)),
+    addOnShare: unless('add_on', menu.add_on_share),
+    explosives: menu.explosives === undefined ? null : unless('explosives', menu.explosives),
+    paths: free.has('pairing') ? [] : pathLimits(input, offer.calls),
+    theories: offer.theories.filter((theory) => !free.has(ruleKey({ kind: 'theory', of: String(theory) }))),
+    musts: new Set(menu.must.map(plain).filter((name) => !free.has(`must ${name}`))),
+  };
+}
+
+/** What the pairing cap and our film ask of every path. */
+function pathLimits({ settings, own }: MenuInput, calls: readonly Call[]): PathLimit[] {
+  const cap = settings.menu.pairing_cap;
+  if (cap >= 1) return [];
+  const habits = new Map((own?.paths ?? []).map((habit) => [plain(habit.path), habit]));
+  return [...new Set(calls.map(({ path }) => path))].map((path) => {
+    const habit = habits.get(plain(path));
+    const asked = (coverage: string) =>
+      habit?.limits.find((limit) => plain(limit.coverage) === plain(coverage))?.most ?? 1;
+    const coverages = [...new Set(calls.filter((call) => call.path === path).map(({ coverage }) => coverage))];
+    const most = new Map(coverages.map((coverage) => [coverage, Math.min(cap, asked(coverage))]));
+    return { path, most, uncounted: uncountedCalls(cap, habit?.snaps ?? 0) };
+  });
 }

@@ -1,32 +1,46 @@
-import type { CallLibrary } from '../../game/call-library.ts';
+import type { Call, CallLibrary } from '../../game/call-library.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
 import type { ExactSolver } from '../../stats/exact-solver.ts';
+import type { FitChapter } from '../fit/fit-result.ts';
 import type { SoundnessFault } from '../protection/protection-result.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
 import type { PathHabit } from './habits.ts';
+import type { CallHole } from './holes.ts';
+
+/** What our own film says of how we call it. */
+export interface OwnHabits {
+  /** Share of our snaps on which we sent five or more; null where that was not charted. */
+  readonly pressureRate: number | null;
+  /** What our film shows of our paths. */
+  readonly paths: readonly PathHabit[];
+  /** Calls that are on our film, by name. */
+  readonly callsOnFilm: ReadonlySet<string>;
+}
 
 /** What a week's menu is made from. */
 export interface MenuInput {
   readonly library: CallLibrary;
   readonly settings: WeekSettings;
   readonly scores: ScoreChapter;
+  readonly fit: FitChapter;
   readonly soundness: readonly SoundnessFault[];
-  /** Takes the place of the pairing cap of week.yaml. */
-  readonly pairingCap?: number | undefined;
-  /** Proves the choice where the search of the menu stops; loaded by the caller, for it is large. */
-  readonly exact?: ExactSolver | undefined;
-  /** What our film shows of our paths; without it every path counts as new. */
-  readonly habits?: readonly PathHabit[] | undefined;
+  /** How often this opponent meets what each call gives up on purpose. */
+  readonly holes: readonly CallHole[];
+  /** Null without film of our own: every path then counts as new. */
+  readonly own: OwnHabits | null;
+  readonly exact: ExactSolver;
 }
 
-/** The input with its own pairing cap written into the settings. */
-export function withPairingCap(input: MenuInput): MenuInput {
-  if (input.pairingCap === undefined) return input;
-  return withMenu(input, { pairing_cap: input.pairingCap });
+/** The limits of the menu as week.yaml sets them. */
+export type MenuSettings = WeekSettings['menu'];
+
+/** A call's name as it is compared: without regard to case and outer blanks. */
+export function plain(name: string): string {
+  return name.trim().toLowerCase();
 }
 
-/** The input with some settings of the menu changed. */
-export function withMenu(input: MenuInput, change: Partial<WeekSettings['menu']>): MenuInput {
-  const { settings } = input;
-  return { ...input, pairingCap: undefined, settings: { ...settings, menu: { ...settings.menu, ...change } } };
+/** The pressures of a library by path and name, so that the order of the file breaks no tie. */
+export function pressuresInOrder({ calls }: CallLibrary): readonly Call[] {
+  const order = (a: string, b: string) => (a < b ? -1 : Number(a > b));
+  return calls.filter(({ family }) => family !== 'base').sort((a, b) => order(a.path, b.path) || order(a.name, b.name));
 }

@@ -1,61 +1,41 @@
-import type { Call } from '../../game/call-library.ts';
-import { signedPoints } from '../evidence/signed-points.ts';
-import { ceilingOf, setCeiling } from './ceiling.ts';
+import type { ChosenMenu } from './chosen.ts';
 import type { CompiledMenu } from './compile.ts';
-import type { MenuMix } from './mix.ts';
-import { type MenuCandidate, type MenuProblem, pairableCandidates } from './model.ts';
-import { multipliersOf } from './multipliers.ts';
-import { priceOutside } from './outside.ts';
-import { otherCoverages } from './pairing-advice.ts';
+import type { MenuCandidate, PathLimit } from './model.ts';
+import type { OutReason } from './offer.ts';
 
-/** A call that is not carried, and why. */
-export interface LeftOut {
-  readonly call: string;
-  readonly why: string;
-}
+/** Why a call is not carried. */
+export type LeftOutReason =
+  | OutReason
+  | { readonly kind: 'no_second_coverage'; readonly path: string; readonly coverages: number }
+  | { readonly kind: 'costs_reps'; readonly reps: number; readonly fit: number }
+  | { readonly kind: 'nowhere_better'; readonly fit: number; readonly situation: string };
 
-/** Why each candidate that is not carried is not: its path cannot be paired, it adds nothing, or there is no room. */
-export function whyLeftOut({ problem, offer }: CompiledMenu, best: MenuMix): LeftOut[] {
-  const pairable = new Set(pairableCandidates(problem));
-  const worths = addedWorths(problem, best);
-  return problem.candidates.flatMap((candidate, c) => {
-    if (best.set.includes(c)) return [];
-    const why = pairable.has(c) ? freeWhy(problem, c, worths[c] ?? 0) : lonePathWhy(problem, candidate, offer.calls);
-    return [{ call: candidate.call.name, why }];
+/** Every pressure that is not carried with its reason. */
+export function whyLeftOut({ problem, offer, situations }: CompiledMenu, menu: ChosenMenu) {
+  const names = new Map(situations.map(({ id, label }) => [id, label]));
+  const inside = problem.candidates.flatMap((candidate, c) => {
+    if (menu.set.includes(c)) return [];
+    const limit = problem.limits.paths.find(({ path }) => path === candidate.call.path);
+    const best = bestMix(candidate);
+    const home = problem.mixes[best.m]?.situations[0] ?? '';
+    const fallback: LeftOutReason = { kind: 'nowhere_better', fit: best.fit, situation: names.get(home) ?? home };
+    return [{ call: candidate.call.name, why: lonePath(limit) ?? costly(candidate, best.fit) ?? fallback }];
   });
+  return [...offer.out, ...inside];
 }
 
-/** Points a game a candidate could add at most if it came on top of the menu and took nothing. */
-function addedWorths(problem: MenuProblem, best: MenuMix): number[] {
-  const prices = multipliersOf(problem, best.set);
-  if (prices === null) return [];
-  const ceiling = ceilingOf(problem, priceOutside(problem, best.set, prices));
-  const now = setCeiling(ceiling, best.set);
-  return problem.candidates.map((_, c) => setCeiling(ceiling, [...best.set, c]) - now);
+/** A path whose coverages cannot split its calls within the limits, and of which no call goes uncounted. */
+function lonePath(limit: PathLimit | undefined): LeftOutReason | null {
+  if (limit === undefined || limit.uncounted > 0) return null;
+  const room = [...limit.most.values()].reduce((sum, share) => sum + share, 0);
+  return room >= 1 ? null : { kind: 'no_second_coverage', path: limit.path, coverages: limit.most.size };
 }
 
-/** Fewer points a game than this are nothing. Judgement. */
-const NOTHING = 0.005;
-
-function freeWhy(problem: MenuProblem, c: number, worth: number): string {
-  const count = problem.situations.length;
-  const saved = problem.situations.map(({ label }, s) => ({
-    label,
-    points: 10 * (problem.value[c * count + s] as number),
-  }));
-  const top = saved.reduce((best, here) => (here.points > best.points ? here : best));
-  const where = `at its best ${signedPoints(top.points)} points per ten snaps (${top.label})`;
-  if (worth <= NOTHING) return `${where}: nowhere worth more than the calls carried`;
-  return `${where}: at most ${worth.toFixed(2)} points a game on top of the menu, less than what would have to go`;
+function costly({ isNew, reps }: MenuCandidate, fit: number): LeftOutReason | null {
+  return isNew ? { kind: 'costs_reps', reps, fit } : null;
 }
 
-function lonePathWhy(problem: MenuProblem, { call, path }: MenuCandidate, calls: readonly Call[]): string {
-  const coverages = new Set(
-    problem.candidates.filter((candidate) => candidate.path === path).map(({ coverage }) => coverage),
-  ).size;
-  const cap = `a pairing cap of ${Math.round(100 * problem.limits.pairingCap)}%`;
-  const shown = (problem.limits.uncounted[path] as number) > 0 ? '' : 'our film already shows it often, ';
-  const others = otherCoverages(call, calls);
-  const admit = others.length === 0 ? '' : `; ${others.join(' or ')} behind the path as well would admit it`;
-  return `the library has ${coverages === 1 ? 'one coverage' : `${coverages} coverages`} behind ${call.path}, ${shown}too few for ${cap}${admit}`;
+function bestMix({ fit }: MenuCandidate): { readonly m: number; readonly fit: number } {
+  const m = fit.reduce((best, here, at) => (here > (fit[best] as number) ? at : best), 0);
+  return { m, fit: fit[m] ?? 0 };
 }

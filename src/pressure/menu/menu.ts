@@ -1,123 +1,191 @@
+import { ANSWERS } from '../../game/vocabulary.ts';
 import { largestRemainder } from '../../stats/apportion.ts';
-import { chooseMenu, type MenuChoice } from './choice.ts';
+import { type Choice, type ChosenMenu, callsAGame, choose, expectedExplosives } from './chosen.ts';
 import { clashingLimits, impossibleMusts } from './clash.ts';
 import { type CompiledMenu, compileMenu } from './compile.ts';
-import { type MenuInput, withPairingCap } from './input.ts';
+import { difference } from './difference.ts';
+import type { MenuInput } from './input.ts';
 import { whyLeftOut } from './left-out.ts';
-import { expectedCalls, expectedExplosives, type MenuMix } from './mix.ts';
+import { mixShares, type SituationMix } from './mix-shares.ts';
 import type { MenuCandidate, MenuProblem } from './model.ts';
 import { menuNotes } from './notes.ts';
 import { limitPrices } from './prices.ts';
-import { repsOfCalls, repsOfSet } from './repetitions.ts';
-import type { MenuCall, MenuResult } from './result.ts';
-import { differenceWords, whyCarried, worstAnswer } from './words.ts';
-
-/** Parts of the search looked at for the week's menu before it stops and says how much better one could be. Judgement. */
-const MENU_PARTS = 6000;
+import { otherSet } from './program.ts';
+import { repsOfCalls } from './reps.ts';
+import type { MenuCall, MenuPairing, MenuResult, OtherMenu, WorstAnswer } from './result.ts';
 
 /**
- * The week's menu: which pressures to carry and how often to call each in every situation, so that trust times points
- * saved by the forecast plus the rest times points saved against their best answer is largest, within every limit of
- * week.yaml; or the limits that clash. The best menu is proved to be best, by branch and bound over linear programs,
- * unless `proof` says how much better an unseen one could be.
+ * The week's menu: which pressures to carry and how often to call each in every situation. Among all menus that give up
+ * no more points than week.yaml allows against the best one by points, it is the one whose theories are right more often
+ * than wrong on most snaps, less the price of its reps; or the limits that clash.
  */
-export function planMenu(given: MenuInput): MenuResult {
-  const input = withPairingCap(given);
+export function planMenu(input: MenuInput): MenuResult {
   const compiled = compileMenu(input);
   const possible = impossibleMusts(input, compiled.offer.out).length === 0;
-  const choice = possible
-    ? chooseMenu({ problem: compiled.problem, wanted: 2, mostParts: MENU_PARTS, exact: input.exact })
-    : null;
-  const notes = menuNotes(compiled, choice);
-  if (choice === null) return { kind: 'infeasible', clashing: clashingLimits(input, compiled), notes };
-  return menuResult(input, compiled, choice);
+  const byPoints = possible ? choose({ problem: compiled.problem, aim: { kind: 'points' } }, input.exact) : null;
+  if (byPoints === null) {
+    return { kind: 'infeasible', clashing: clashingLimits(input, compiled), notes: menuNotes(input, compiled, null) };
+  }
+  const leastPoints = byPoints.menu.points - input.settings.menu.regret - ROUNDING;
+  const choice = choose({ problem: compiled.problem, aim: { kind: 'fit', leastPoints } }, input.exact) ?? byPoints;
+  return menuResult(input, compiled, { choice, leastPoints, best: byPoints.menu.points });
 }
 
-function menuResult(input: MenuInput, compiled: CompiledMenu, choice: MenuChoice): MenuResult {
-  const { problem, offer } = compiled;
-  const [best, next] = choice.book.best as [MenuMix, MenuMix | undefined];
+/** The solver's rounding. */
+const ROUNDING = 1e-6;
+
+interface ChosenWeek {
+  readonly choice: Choice;
+  readonly leastPoints: number;
+  /** Points of the best menu by points. */
+  readonly best: number;
+}
+
+function menuResult(input: MenuInput, compiled: CompiledMenu, week: ChosenWeek): MenuResult {
+  const { problem } = compiled;
+  const { menu, proved, bound } = week.choice;
+  const mixes = mixShares(compiled, menu);
+  const worst = mixes.map((mix) => worstAnswer(input, compiled, mix));
+  const calls = menuCalls(input, { problem, menu, mixes });
   return {
     kind: 'menu',
-    calls: menuCalls(problem, best),
-    situations: problem.situations.map((situation, s) => ({
+    calls,
+    situations: compiled.situations.map((situation, s) => ({
       ...situation,
-      baseShare: baseShare(problem, best, s),
-      worst: worstAnswer(problem, best, s),
+      rate: sentIn(mixes[s]),
+      baseShare: 1 - sentIn(mixes[s]),
+      worst: worst[s] as WorstAnswer,
     })),
-    reps: wholeReps(problem, best.set),
+    reps: Math.ceil(menu.reps - ROUNDING),
     repsAllowed: input.settings.menu.reps,
-    value: best.value,
-    worstValue: best.worst,
-    planValue: best.objective,
-    nextBest: {
-      value: next?.value ?? 0,
-      difference: differenceWords(problem, best, next),
-      ...(next ? { planValue: next.objective } : {}),
+    ownRate: input.own?.pressureRate ?? null,
+    right: calls.reduce((sum, call) => sum + call.expectedCalls * call.right, 0),
+    wrong: calls.reduce((sum, call) => sum + call.expectedCalls * call.wrong, 0),
+    value: menu.points,
+    worstValue: compiled.situations.reduce(
+      (sum, { expectedSnaps }, s) => sum + (expectedSnaps * (worst[s]?.points ?? 0)) / 10,
+      0,
+    ),
+    regret: {
+      points: Math.max(0, week.best - menu.points),
+      allowed: input.settings.menu.regret,
+      best: week.best,
     },
-    prices: limitPrices(input, compiled, choice),
-    leftOut: [...offer.out, ...whyLeftOut(compiled, best)],
-    pairings: pairingsOf(problem, best),
-    explosives: expectedExplosives(problem, best),
-    proof: proofOf(choice, best),
-    notes: menuNotes(compiled, choice),
+    nextBest: nextBest(input, problem, week),
+    prices: limitPrices(input, { compiled, choice: week.choice, leastPoints: week.leastPoints }),
+    leftOut: whyLeftOut(compiled, menu),
+    pairings: pairingsOf(problem, menu),
+    paths: pathsOf(problem, menu),
+    explosives: expectedExplosives(problem, menu),
+    proof: proved ? { proved } : { proved, gap: Math.max(0, bound - menu.worth) },
+    notes: menuNotes(input, compiled, menu),
   };
 }
 
-function menuCalls(problem: MenuProblem, best: MenuMix): MenuCall[] {
-  const reps = largestRemainder(repsOfCalls(problem, best.set), wholeReps(problem, best.set));
-  const calls = best.set.map((c, i): MenuCall => {
-    const { name, family, path, coverage } = (problem.candidates[c] as MenuCandidate).call;
+function sentIn(mix: SituationMix | undefined): number {
+  return mix?.shares.reduce((sum, share) => sum + share, 0) ?? 0;
+}
+
+interface MixedMenu {
+  readonly problem: MenuProblem;
+  readonly menu: ChosenMenu;
+  readonly mixes: readonly SituationMix[];
+}
+
+function menuCalls({ fit }: MenuInput, { problem, menu, mixes }: MixedMenu): MenuCall[] {
+  const carried = menu.set.map((c) => problem.candidates[c] as MenuCandidate);
+  const reps = largestRemainder(repsOfCalls(carried), Math.ceil(menu.reps - ROUNDING));
+  const calls = carried.map(({ call, isNew, theory }, i): MenuCall => {
+    const { name, family, path, coverage } = call;
+    const mix = mixes
+      .map(({ id, shares }) => ({ situation: id, share: shares[i] as number }))
+      .filter(({ share }) => share > ROUNDING);
+    const expected = callsAGame(menu, i);
+    const over = (of: 'right' | 'wrong') => {
+      const shareIn = (situation: string) =>
+        fit.calls.find((one) => one.call === name && one.situation === situation)?.[of].mean ?? 0;
+      const snapsIn = (situation: string) => mixes.find(({ id }) => id === situation)?.expectedSnaps ?? 0;
+      const sum = mix.reduce((total, one) => total + one.share * snapsIn(one.situation) * shareIn(one.situation), 0);
+      return expected === 0 ? 0 : sum / expected;
+    };
+    const others = carried.filter((other) => other.call !== call);
+    const onPath = others.filter((other) => other.call.path === path && other.call.coverage !== coverage);
     return {
       call: name,
       family,
       path,
       coverage,
-      mix: mixOf(problem, best, i),
-      expectedCalls: expectedCalls(problem, best, i),
+      mix,
+      expectedCalls: expected,
       reps: reps[i] ?? 0,
-      why: whyCarried(problem, best, i),
+      isNew,
+      right: over('right'),
+      wrong: over('wrong'),
+      onlyOf: others.some((other) => other.theory === theory) ? null : theory,
+      splitsWith: onPath.map((other) => other.call.name),
     };
   });
   return calls.sort((a, b) => b.expectedCalls - a.expectedCalls);
 }
 
-/** Shares below this are the solver's rounding. */
-const ROUNDING = 1e-7;
-
-function mixOf({ situations }: MenuProblem, { shares }: MenuMix, i: number) {
-  return situations
-    .map(({ id }, s) => ({ situation: id, share: shares[i * situations.length + s] as number }))
-    .filter(({ share }) => share > ROUNDING);
+/** Their answer against which the mix of a situation saves least. */
+function worstAnswer({ scores }: MenuInput, { problem }: CompiledMenu, { id, set, shares }: SituationMix): WorstAnswer {
+  const saved = ANSWERS.map((answer) => {
+    const points = set.reduce((sum, c, i) => {
+      const name = problem.candidates[c]?.call.name;
+      const score = scores.calls.find((one) => one.call === name && one.situation === id);
+      return sum + (shares[i] as number) * (score?.byAnswer.find((one) => one.answer === answer)?.points ?? 0);
+    }, 0);
+    return { answer, points };
+  });
+  return saved.reduce((worst, one) => (one.points < worst.points ? one : worst));
 }
 
-function baseShare({ situations }: MenuProblem, { set, shares }: MenuMix, s: number): number {
-  const sent = set.reduce((sum, _, i) => sum + (shares[i * situations.length + s] as number), 0);
-  return Math.min(1, Math.max(0, 1 - sent));
+/** The best menu of another set of calls, within the same limits. */
+function nextBest(input: MenuInput, problem: MenuProblem, { choice, leastPoints }: ChosenWeek): OtherMenu | null {
+  const also = [otherSet(problem, choice.menu.set)];
+  const next = choose({ problem, aim: { kind: 'fit', leastPoints }, also }, input.exact);
+  if (next === null) return null;
+  const names = new Set(choice.menu.set.map((c) => problem.candidates[c]?.call.name ?? ''));
+  return {
+    ...difference(problem, next.menu, names),
+    less: choice.menu.worth - next.menu.worth,
+    points: next.menu.points - choice.menu.points,
+    proved: next.proved,
+  };
 }
 
-function wholeReps(problem: MenuProblem, set: readonly number[]): number {
-  return Math.ceil(repsOfSet(problem, set) - ROUNDING);
-}
-
-function pairingsOf(problem: MenuProblem, best: MenuMix) {
-  const calls = best.set.map((c, i) => ({
-    ...(problem.candidates[c] as MenuCandidate),
-    times: expectedCalls(problem, best, i),
+function pairingsOf(problem: MenuProblem, menu: ChosenMenu): MenuPairing[] {
+  const carried = menu.set.map((c, i) => ({
+    ...(problem.candidates[c] as MenuCandidate).call,
+    times: callsAGame(menu, i),
   }));
-  const firsts = calls.filter(({ pair }, i) => calls.findIndex((other) => other.pair === pair) === i);
-  const { limits } = problem;
-  const { pairMost } = limits;
-  const times = (list: typeof calls) => list.reduce((sum, call) => sum + call.times, 0);
-  return firsts.map(({ call, path, pair }) => {
-    const ofPath = calls.filter((other) => other.path === path);
-    const share = times(ofPath.filter((other) => other.pair === pair)) / times(ofPath);
-    const [most, uncounted] = [pairMost[pair] as number, limits.uncounted[path] as number];
-    return { path: call.path, coverage: call.coverage, share, calls: times(ofPath), most, uncounted };
+  const times = (list: typeof carried) => list.reduce((sum, call) => sum + call.times, 0);
+  const firsts = carried.filter(
+    ({ path, coverage }, i) => carried.findIndex((one) => one.path === path && one.coverage === coverage) === i,
+  );
+  return firsts.map(({ path, coverage }) => {
+    const ofPath = carried.filter((call) => call.path === path);
+    const limit = problem.limits.paths.find((one) => one.path === path);
+    return {
+      path,
+      coverage,
+      share: times(ofPath.filter((call) => call.coverage === coverage)) / times(ofPath),
+      calls: times(ofPath),
+      most: limit?.most.get(coverage) ?? 1,
+      uncounted: limit?.uncounted ?? 0,
+    };
   });
 }
 
-function proofOf({ book, end }: MenuChoice, best: MenuMix) {
-  const gap = end.finished ? 0 : Math.max(0, end.ceiling - best.objective);
-  const nextProved = end.finished && end.bestOnly !== true;
-  return { finished: end.finished, nextProved, gap, parts: end.parts, programs: book.programs };
+function pathsOf(problem: MenuProblem, menu: ChosenMenu) {
+  const total = menu.set.reduce((sum, _, i) => sum + callsAGame(menu, i), 0);
+  const calls = new Map<string, number>();
+  menu.set.forEach((c, i) => {
+    const { path } = (problem.candidates[c] as MenuCandidate).call;
+    calls.set(path, (calls.get(path) ?? 0) + callsAGame(menu, i));
+  });
+  return [...calls]
+    .map(([path, times]) => ({ path, calls: times, share: total === 0 ? 0 : times / total }))
+    .sort((a, b) => b.calls - a.calls);
 }

@@ -1,34 +1,34 @@
-import type { MenuChoice } from './choice.ts';
+import { type ChosenMenu, callsAGame } from './chosen.ts';
 import type { CompiledMenu } from './compile.ts';
-import { groupByPath, type MenuProblem, pathRoom } from './model.ts';
+import type { MenuInput } from './input.ts';
+import { allPressures } from './model.ts';
+import type { MenuNote } from './result.ts';
 import { THEORIES } from './theory.ts';
 
 /** What a reader must know of how a menu came about. */
-export function menuNotes({ offer, problem }: CompiledMenu, choice: MenuChoice | null): string[] {
-  const notes = THEORIES.filter((_, theory) => !offer.theories.includes(theory)).map(
-    ({ words }) => `No sound, scored call of the library is a ${words} call, so none is demanded.`,
-  );
-  const ceiling = choice && !choice.end.finished ? choice.end.ceiling - (choice.book.best[0]?.objective ?? 0) : 0;
-  if (ceiling > 0) {
-    notes.push(
-      `The search stopped before it had seen every menu: one not seen could be worth up to ${ceiling.toFixed(2)} points a game more by the plan's measure.`,
-    );
-  }
-  const unpaired = pathsUnpaired(problem, choice);
-  if (unpaired.length > 0) {
-    notes.push(
-      `Called so seldom that four games of it give nothing away, and so beyond the pairing cap: ${unpaired.join(', ')}.`,
-    );
-  }
-  if (problem.limits.trust === 1)
-    notes.push('With a trust of 1 the menu leans on the forecast alone and guards against nothing.');
-  return notes;
+export function menuNotes({ own }: MenuInput, compiled: CompiledMenu, menu: ChosenMenu | null): MenuNote[] {
+  const { offer, problem, situations } = compiled;
+  const missing = THEORIES.map((_, theory) => theory).filter((theory) => !offer.theories.includes(theory));
+  const uncounted = uncountedPaths(compiled, menu);
+  const snaps = situations.reduce((sum, { expectedSnaps }) => sum + expectedSnaps, 0);
+  const planned = allPressures(problem);
+  const sent = (menu?.set ?? []).reduce((sum, _, i) => sum + callsAGame(menu as ChosenMenu, i), 0);
+  return [
+    ...missing.map((theory): MenuNote => ({ kind: 'no_theory', theory })),
+    ...(uncounted.length > 0 ? [{ kind: 'uncounted_paths', paths: uncounted } as const] : []),
+    ...(own?.pressureRate == null && snaps > 0 ? [{ kind: 'no_own_rate', rate: planned / snaps } as const] : []),
+    ...(menu !== null && sent < planned - 0.05 ? [{ kind: 'short', sent, planned } as const] : []),
+  ];
 }
 
 /** Paths of the menu that one coverage may follow throughout, since our film hardly shows them. */
-function pathsUnpaired(problem: MenuProblem, choice: MenuChoice | null): string[] {
-  const groups = groupByPath(problem, choice?.book.best[0]?.set ?? []);
-  return [...groups.values()]
-    .filter((calls) => Number.isFinite(pathRoom(problem, calls)))
-    .map(([first]) => problem.candidates[first as number]?.call.path ?? '');
+function uncountedPaths({ problem }: CompiledMenu, menu: ChosenMenu | null): string[] {
+  const carried = (menu?.set ?? []).map((c) => problem.candidates[c]?.call);
+  return problem.limits.paths
+    .filter(({ path, most }) => {
+      const own = new Set(carried.filter((call) => call?.path === path).map((call) => call?.coverage ?? ''));
+      const room = [...own].reduce((sum, coverage) => sum + (most.get(coverage) ?? 1), 0);
+      return own.size > 0 && room < 1;
+    })
+    .map(({ path }) => path);
 }

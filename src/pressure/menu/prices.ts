@@ -1,88 +1,102 @@
-import type { WeekSettings } from '../../game/week-settings.ts';
-import { chooseMenu, type MenuChoice } from './choice.ts';
+import { type Choice, callsAGame, choose } from './chosen.ts';
 import { type CompiledMenu, compileMenu } from './compile.ts';
-import { type MenuInput, withMenu } from './input.ts';
-import type { LimitPrice } from './result.ts';
-import type { MenuRule } from './rule.ts';
-
-type MenuSettings = WeekSettings['menu'];
+import { difference } from './difference.ts';
+import type { MenuInput, MenuSettings } from './input.ts';
+import type { LimitPrice, LimitStep } from './result.ts';
+import type { MenuRule, RuleKind } from './rule.ts';
 
 /** A limit loosened by a step a staff could really take. */
-interface Step {
-  readonly limit: string;
-  readonly step: string;
+interface Loosened {
+  readonly limit: LimitPrice['limit'];
+  readonly of?: string;
+  readonly step: LimitStep;
   readonly change?: Partial<MenuSettings>;
   readonly lift?: MenuRule;
-  /** Habits on our film to plan by instead. */
-  readonly habits?: MenuInput['habits'];
+  readonly ignoreFilm?: boolean;
+  /** Points a game that may be given up more. */
+  readonly morePoints?: number;
 }
 
-/** Parts of the search looked at for one price before it is given as "at least". Judgement. */
-const PRICE_PARTS = 1500;
-
-/**
- * What each limit costs: points a game by the plan's measure (trust times forecast, the rest times their best answer)
- * that one step of loosening would bring, found by choosing again.
- */
-export function limitPrices(input: MenuInput, compiled: CompiledMenu, { book }: MenuChoice): LimitPrice[] {
-  const now = book.best[0]?.objective ?? 0;
-  return steps(input, compiled.rules).map(({ limit, step, change, lift, habits = input.habits }) => {
-    const loosened = compileMenu({ ...withMenu(input, change ?? {}), habits }, lift ? [lift] : []);
-    const sameCalls = loosened.problem.candidates.length === compiled.problem.candidates.length;
-    const known = sameCalls ? book : undefined;
-    const choice = chooseMenu({ problem: loosened.problem, wanted: 1, mostParts: PRICE_PARTS, known });
-    const points = Math.max(0, (choice?.book.best[0]?.objective ?? now) - now);
-    const proved = choice?.end.finished ?? false;
-    return { limit, step: proved ? step : `${step} (at least)`, points };
-  });
+/** The chosen menu and the points it may not fall under. */
+export interface PricedMenu {
+  readonly compiled: CompiledMenu;
+  readonly choice: Choice;
+  readonly leastPoints: number;
 }
 
-function steps({ settings, habits }: MenuInput, rules: readonly MenuRule[]): Step[] {
-  const ofFilm = habits && habits.length > 0 && settings.menu.pairing_cap < 1 ? [FILM_STEP] : [];
-  return [...numberSteps(settings.menu), ...rules.flatMap((rule) => liftStep(rule)), ...ofFilm];
+/** What each limit that binds costs, found by choosing again with that limit loosened by one step. */
+export function limitPrices(input: MenuInput, priced: PricedMenu): LimitPrice[] {
+  return steps(input, priced).map((loosened) => priceOf(input, priced, loosened));
 }
 
-const FILM_STEP: Step = { limit: 'what our film already shows', step: 'left out of account', habits: [] };
+function priceOf(input: MenuInput, { choice, leastPoints }: PricedMenu, loosened: Loosened): LimitPrice {
+  const { limit, of, step, change = {}, lift, ignoreFilm = false, morePoints = 0 } = loosened;
+  const settings = { ...input.settings, menu: { ...input.settings.menu, ...change } };
+  const own = ignoreFilm && input.own ? { ...input.own, paths: [] } : input.own;
+  const { problem } = compileMenu({ ...input, settings, own }, lift ? [lift] : []);
+  const again = choose({ problem, aim: { kind: 'fit', leastPoints: leastPoints - morePoints } }, input.exact);
+  const gain = Math.max(0, (again?.menu.worth ?? choice.menu.worth) - choice.menu.worth);
+  const same = { added: [], dropped: [] };
+  const moved = again === null || gain < NOTHING ? same : difference(problem, again.menu, nameSet(input, choice));
+  return { limit, ...(of === undefined ? {} : { of }), step, gain: gain < NOTHING ? 0 : gain, ...moved };
+}
 
-function numberSteps(menu: MenuSettings): Step[] {
-  const { size, reps, pressure_rate: rate, explosives } = menu;
-  const more: Step[] = [
-    { limit: 'calls carried', step: 'one more call', change: { size: size + 1 } },
-    { limit: 'practice repetitions', step: 'ten more', change: { reps: reps + 10 } },
+/** Less than this many snaps a game is the solver's rounding. */
+const NOTHING = 1e-4;
+
+function nameSet(input: MenuInput, { menu }: Choice): ReadonlySet<string> {
+  const { problem } = compileMenu(input);
+  return new Set(menu.set.map((c) => problem.candidates[c]?.call.name ?? ''));
+}
+
+/** The limits that bind: loosening any other leaves the menu as it is, as far as one step goes. */
+function steps({ settings }: MenuInput, { compiled, choice, leastPoints }: PricedMenu): Loosened[] {
+  const { menu } = settings;
+  const bound = bindingKinds(compiled, choice);
+  const numbers: readonly (readonly [RuleKind, Partial<MenuSettings>, number])[] = [
+    ['size', { size: menu.size + 1 }, 1],
+    ['new_calls', { new_calls: menu.new_calls + 1 }, 1],
+    ['reps', { reps: menu.reps + 10 }, 10],
+    ['path', { path_share: Math.min(1, menu.path_share + 0.1) }, 0.1],
+    ['add_on', { add_on_share: Math.min(1, menu.add_on_share + 0.1) }, 0.1],
   ];
-  if (rate.most < 1) {
-    const most = Math.min(1, rate.most + 0.1);
-    more.push({ limit: 'most pressure', step: 'ten points more', change: { pressure_rate: { ...rate, most } } });
-  }
-  if (rate.least > 0) {
-    const least = Math.max(0, rate.least - 0.1);
-    more.push({ limit: 'least pressure', step: 'ten points less', change: { pressure_rate: { ...rate, least } } });
-  }
-  if (explosives !== undefined) {
-    more.push({ limit: 'explosive plays', step: 'half a play more', change: { explosives: explosives + 0.5 } });
-  }
-  return more;
+  const more = numbers
+    .filter(([kind]) => bound.has(kind))
+    .map(([limit, change, by]): Loosened => ({ limit, step: { kind: 'more', by }, change }));
+  const lifts = compiled.rules
+    .filter(({ kind, of = '' }) => bound.has(`${kind} ${of}`) || (of === '' && kind === 'pairing' && bound.has(kind)))
+    .map(({ kind, of, ...rule }): Loosened => {
+      const lift = { kind, ...rule, ...(of === undefined ? {} : { of }) };
+      return { limit: kind, ...(of === undefined ? {} : { of }), step: { kind: 'lift' }, lift };
+    });
+  const atFloor = choice.menu.points - leastPoints < NOTHING;
+  const regret: Loosened = { limit: 'regret', step: { kind: 'more', by: 0.2 }, morePoints: 0.2 };
+  return [...more, ...lifts, ...(atFloor ? [regret] : [])];
 }
 
-function liftStep(rule: MenuRule): Step[] {
-  const lift = { limit: rule.words, lift: rule };
-  switch (rule.kind) {
-    case 'pairing':
-      return [{ ...lift, limit: 'pairing cap', step: 'no cap' }];
-    case 'theory':
-      return [{ ...lift, step: 'not demanded' }];
-    case 'must':
-      return [{ ...lift, step: 'left free' }];
-    case 'ban':
-      return [{ ...lift, step: 'allowed' }];
-    case 'size':
-    case 'reps':
-    case 'least':
-    case 'most':
-    case 'explosives':
-    case 'use':
-      return [];
-    default:
-      return rule.kind satisfies never;
+/** The kinds of limits that leave no room at the chosen menu; theories, musts and bans with their name. */
+function bindingKinds({ problem, rules }: CompiledMenu, { menu }: Choice): ReadonlySet<string> {
+  const { limits } = problem;
+  const carried = menu.set.map((c) => problem.candidates[c]);
+  const total = menu.set.reduce((sum, _, i) => sum + callsAGame(menu, i), 0);
+  const onPath = (path: string) =>
+    menu.set.reduce((sum, _, i) => sum + (carried[i]?.call.path === path ? callsAGame(menu, i) : 0), 0);
+  const tight = (value: number, limit: number | null) => limit !== null && value >= limit - ROOM;
+  const paths = [...new Set(carried.map((candidate) => candidate?.call.path ?? ''))];
+  const found = new Set<string>();
+  if (tight(menu.set.length, limits.size)) found.add('size');
+  if (tight(carried.filter((candidate) => candidate?.isNew).length, limits.newCalls)) found.add('new_calls');
+  if (tight(menu.reps + LEAST_REPS, limits.reps)) found.add('reps');
+  if (paths.some((path) => tight(onPath(path) / total, limits.pathShare))) found.add('path');
+  if (limits.paths.length > 0) found.add('pairing');
+  for (const { kind, of = '' } of rules) {
+    const few = carried.filter((candidate) => String(candidate?.theory) === of).length === 1;
+    if (kind === 'must' || kind === 'ban' || (kind === 'theory' && few)) found.add(`${kind} ${of}`);
   }
+  return found;
 }
+
+const ROOM = 1e-3;
+
+/** Reps are tight when what is left would teach hardly a call. Judgment. */
+const LEAST_REPS = 10;

@@ -1,26 +1,51 @@
+import type { Answer, Family } from '../../game/vocabulary.ts';
+import type { LeftOutReason } from './left-out.ts';
+import type { MenuRule, RuleKind } from './rule.ts';
+
 /** One call on the menu with its mix. */
 export interface MenuCall {
   readonly call: string;
-  readonly family: string;
+  readonly family: Family;
   readonly path: string;
   readonly coverage: string;
   /** Share of the snaps of each situation on which it is called. */
   readonly mix: readonly { readonly situation: string; readonly share: number }[];
   readonly expectedCalls: number;
   readonly reps: number;
-  readonly why: string;
+  readonly isNew: boolean;
+  /** Where it is called, on what share of those snaps its theory is expected to be right and wrong. */
+  readonly right: number;
+  readonly wrong: number;
+  /** The theory of which it is the only call carried, as an index into the theories; null for none. */
+  readonly onlyOf: number | null;
+  /** Carried calls that play another coverage behind its path. */
+  readonly splitsWith: readonly string[];
 }
 
-/** What one limit costs: points a game gained, by the plan's measure, if it were loosened by the stated step. */
+/** One step by which a limit could be loosened. */
+export type LimitStep =
+  | { readonly kind: 'more'; readonly by: number }
+  | { readonly kind: 'lift' }
+  | { readonly kind: 'ignore_film' };
+
+/**
+ * What one limit costs: snaps a game on which the theory is right rather than wrong, less the price of reps, gained if it
+ * were loosened by the step. A limit that does not bind costs nothing.
+ */
 export interface LimitPrice {
-  readonly limit: string;
-  readonly step: string;
-  readonly points: number;
+  readonly limit: RuleKind | 'regret' | 'film';
+  /** The theory or call, where the kind has several. */
+  readonly of?: string;
+  readonly step: LimitStep;
+  readonly gain: number;
+  /** Calls that would come in and go out. */
+  readonly added: readonly string[];
+  readonly dropped: readonly string[];
 }
 
 /** What the plan is worth in a situation when they always give one answer there. */
 export interface WorstAnswer {
-  readonly answer: string;
+  readonly answer: Answer;
   /** Points saved per ten snaps against the base. */
   readonly points: number;
 }
@@ -32,55 +57,84 @@ export interface MenuPairing {
   /** Share of the path's calls, 0 to 1. */
   readonly share: number;
   /** Calls of the path a game. */
-  readonly calls?: number;
-  /** Largest share allowed of the path's calls beyond the uncounted ones. */
-  readonly most?: number;
+  readonly calls: number;
+  /** Largest share allowed of the path's calls beyond the uncounted ones; 1 for no limit. */
+  readonly most: number;
   /** Calls of the path a game that do not count, since our film hardly shows the path. */
-  readonly uncounted?: number;
+  readonly uncounted: number;
 }
 
-/** How far the menu is known to be the best. */
-export interface MenuProof {
-  /** True when no menu can be worth more than the one chosen. */
-  readonly finished: boolean;
-  /** True when the next-best menu is proved too, and not merely the best other one found. */
-  readonly nextProved?: boolean;
-  /** Points a game by which an unseen menu could be worth more at most, by the plan's measure. */
-  readonly gap: number;
-  /** Parts of the search looked at, and linear programs solved for sets of calls. */
-  readonly parts: number;
-  readonly programs: number;
+/** How far a menu is known to be the best: proved, or no more than a gap short of any other. */
+export type MenuProof = { readonly proved: true } | { readonly proved: false; readonly gap: number };
+
+/** Another menu beside the chosen one. */
+export interface OtherMenu {
+  readonly added: readonly string[];
+  readonly dropped: readonly string[];
+  /** Worth less than the menu by so many snaps a game, and points a game more (plus) or less. */
+  readonly less: number;
+  readonly points: number;
+  readonly proved: boolean;
+}
+
+/** Something a reader must know of how the menu came about. */
+export type MenuNote =
+  | { readonly kind: 'no_theory'; readonly theory: number }
+  | { readonly kind: 'uncounted_paths'; readonly paths: readonly string[] }
+  | { readonly kind: 'no_own_rate'; readonly rate: number }
+  | { readonly kind: 'short'; readonly sent: number; readonly planned: number };
+
+/** A situation as the menu plans it. */
+export interface MenuSituation {
+  readonly id: string;
+  readonly label: string;
+  readonly expectedSnaps: number;
+  /** Share of the snaps with five or more, planned; `baseShare` is the rest. */
+  readonly rate: number;
+  readonly baseShare: number;
+  /** Their answer that hurts this mix most there. */
+  readonly worst: WorstAnswer;
 }
 
 /** The week's menu, or the limits that clash. */
 export type MenuResult =
   | {
       readonly kind: 'menu';
-      /** Pressures carried; the four-man base is always carried beside them and fills up every situation. */
+      /** Pressures carried, most called first; the four-man base is always carried beside them. */
       readonly calls: readonly MenuCall[];
-      readonly situations: readonly {
-        readonly id: string;
-        readonly label: string;
-        readonly expectedSnaps: number;
-        readonly baseShare: number;
-        /** Their answer that hurts this mix most there. */
-        readonly worst?: WorstAnswer;
-      }[];
+      readonly situations: readonly MenuSituation[];
       readonly reps: number;
       readonly repsAllowed: number;
-      /** Points saved a game against always playing the base, by the forecast, and against their best answer. */
+      /** Our own film's share of five or more, which the rates bend around; null without it. */
+      readonly ownRate: number | null;
+      /** Snaps a game on which the called theories are expected right, and wrong. */
+      readonly right: number;
+      readonly wrong: number;
+      /** Points saved a game against always playing the base, by the forecast, and against their worst answer for us. */
       readonly value: number;
       readonly worstValue: number;
-      /** Trust times `value` plus the rest times `worstValue`: what menus are compared by. */
-      readonly planValue?: number;
-      /** The best menu of another set of calls: `value` by the forecast, `planValue` by what menus are compared by. */
-      readonly nextBest: { readonly value: number; readonly difference: string; readonly planValue?: number };
+      /** What the best menu by points alone within the same limits would save, and what may be given up of it. */
+      readonly regret: { readonly points: number; readonly allowed: number; readonly best: number };
+      readonly nextBest: OtherMenu | null;
       readonly prices: readonly LimitPrice[];
-      readonly leftOut: readonly { readonly call: string; readonly why: string }[];
+      readonly leftOut: readonly { readonly call: string; readonly why: LeftOutReason }[];
       readonly pairings: readonly MenuPairing[];
+      /** Share of our pressures on each path, largest first. */
+      readonly paths: readonly { readonly path: string; readonly share: number; readonly calls: number }[];
       readonly explosives: number;
-      readonly proof?: MenuProof;
-      /** What the reader must know of how this menu came about, in words. */
-      readonly notes?: readonly string[];
+      readonly proof: MenuProof;
+      readonly notes: readonly MenuNote[];
     }
-  | { readonly kind: 'infeasible'; readonly clashing: readonly string[]; readonly notes?: readonly string[] };
+  | {
+      readonly kind: 'infeasible';
+      readonly clashing: readonly (MenuRule | ImpossibleMust)[];
+      readonly notes: readonly MenuNote[];
+    };
+
+/** A call that must be carried and cannot be. */
+export interface ImpossibleMust {
+  readonly kind: 'impossible_must';
+  readonly of: string;
+  /** Why the call is out; null when the library has no such call. */
+  readonly why: LeftOutReason | null;
+}

@@ -1,56 +1,50 @@
-import type { WeekSettings } from '../../game/week-settings.ts';
-import { THEORIES } from './theory.ts';
+import { type MenuSettings, plain } from './input.ts';
 
-/** A limit of the menu by name, so that it can be named in a clash and lifted to see what it costs. */
+/** The limits of a menu, so that each can be named in a clash and lifted to see what it costs. */
+export const RULE_KINDS = [
+  'size',
+  'new_calls',
+  'reps',
+  'theory',
+  'must',
+  'ban',
+  'pairing',
+  'path',
+  'add_on',
+  'explosives',
+  'use',
+] as const;
+/** One word of {@link RULE_KINDS}. */
+export type RuleKind = (typeof RULE_KINDS)[number];
+
+/** One limit of the week: `of` names the theory's index or the call, `limit` is its number where it has one. */
 export interface MenuRule {
-  readonly kind: 'size' | 'reps' | 'theory' | 'must' | 'ban' | 'pairing' | 'least' | 'most' | 'explosives' | 'use';
-  /** The theory's index or the call's name, where the kind has several. */
+  readonly kind: RuleKind;
   readonly of?: string;
-  readonly words: string;
+  readonly limit?: number;
 }
 
-/** A carried call is expected at least this often a game, or it is not worth its repetitions. Judgement. */
+/** A carried call is expected at least this often a game, or it is not worth its reps. Judgment. */
 export const LEAST_CALLS = 1;
 
-/**
- * Every limit that week.yaml and common practice put on the menu.
- *
- * @param theories - indices of the theories the library teaches
- */
-export function menuRules(menu: WeekSettings['menu'], theories: readonly number[]): MenuRule[] {
+/** Every limit that week.yaml and common practice put on the menu. */
+export function menuRules(menu: MenuSettings, theories: readonly number[]): MenuRule[] {
   return [
-    { kind: 'size', words: `at most ${menu.size} calls carried` },
-    { kind: 'reps', words: `at most ${menu.reps} practice repetitions` },
-    ...theories.map((theory) => theoryRule(theory)),
-    ...menu.must.map((of): MenuRule => ({ kind: 'must', of, words: `${of} must be carried` })),
-    ...menu.ban.map((of): MenuRule => ({ kind: 'ban', of, words: `${of} may not be carried` })),
-    ...mixRules(menu),
-    { kind: 'use', words: `each carried call at least ${LEAST_CALLS === 1 ? 'once' : `${LEAST_CALLS} times`} a game` },
+    { kind: 'size', limit: menu.size },
+    { kind: 'new_calls', limit: menu.new_calls },
+    { kind: 'reps', limit: menu.reps },
+    ...theories.map((theory): MenuRule => ({ kind: 'theory', of: String(theory) })),
+    ...menu.must.map((of): MenuRule => ({ kind: 'must', of })),
+    ...menu.ban.map((of): MenuRule => ({ kind: 'ban', of })),
+    ...(menu.pairing_cap < 1 ? [{ kind: 'pairing', limit: menu.pairing_cap } as const] : []),
+    ...(menu.path_share < 1 ? [{ kind: 'path', limit: menu.path_share } as const] : []),
+    { kind: 'add_on', limit: menu.add_on_share },
+    ...(menu.explosives === undefined ? [] : [{ kind: 'explosives', limit: menu.explosives } as const]),
+    { kind: 'use', limit: LEAST_CALLS },
   ];
 }
 
-/** The rule's name, the same for the same limit however it is worded. */
+/** The rule's name, the same for the same limit. */
 export function ruleKey({ kind, of }: Pick<MenuRule, 'kind' | 'of'>): string {
-  return of === undefined ? kind : `${kind} ${of.toLowerCase()}`;
-}
-
-function theoryRule(theory: number): MenuRule {
-  return { kind: 'theory', of: String(theory), words: `one call of ${THEORIES[theory]?.words ?? ''}` };
-}
-
-function mixRules({ pairing_cap: cap, pressure_rate: rate, explosives }: WeekSettings['menu']): MenuRule[] {
-  const percent = (share: number) => `${Math.round(100 * share)}%`;
-  const rules: (MenuRule | null)[] = [
-    cap < 1
-      ? { kind: 'pairing', words: `no path followed by one coverage on more than ${percent(cap)} of its calls` }
-      : null,
-    rate.least > 0
-      ? { kind: 'least', words: `pressure on at least ${percent(rate.least)} of each situation's snaps` }
-      : null,
-    rate.most < 1
-      ? { kind: 'most', words: `pressure on at most ${percent(rate.most)} of each situation's snaps` }
-      : null,
-    explosives === undefined ? null : { kind: 'explosives', words: `at most ${explosives} explosive plays a game` },
-  ];
-  return rules.filter((rule) => rule !== null);
+  return of === undefined ? kind : `${kind} ${plain(of)}`;
 }

@@ -7,12 +7,19 @@ import { differentChapter } from '../different/different.ts';
 import { fitChapter } from '../fit/fit-chapter.ts';
 import type { CountRow } from '../forecast/counts/count-row.ts';
 import { forecastWeek } from '../forecast/forecast.ts';
+import { callHoles } from '../menu/holes.ts';
+import type { MenuInput } from '../menu/input.ts';
 import { planMenu } from '../menu/menu.ts';
+import type { MenuResult } from '../menu/result.ts';
 import { pressuredChapter } from '../pressured/pressured.ts';
 import { protectionChapter } from '../protection/protection-chapter.ts';
+import type { ProtectionChapter } from '../protection/protection-result.ts';
 import { scoreChapter } from '../score/score-chapter.ts';
-import { ownFilmChapter } from '../self-scout/own-film.ts';
+import type { ScoreChapter } from '../score/score-result.ts';
+import { carriedRemedy, ownFilmChapter } from '../self-scout/own-film.ts';
+import { ownHabits } from '../self-scout/own-habits.ts';
 import { readerOnPlan } from '../self-scout/reader-on-plan.ts';
+import type { OwnFilmChapter } from '../self-scout/result.ts';
 import { opponentTables } from '../tables/tables.ts';
 import type { FilmChapter, WeekPlan } from './week-plan.ts';
 
@@ -29,7 +36,7 @@ export interface WeekInput {
   /** YYYY-MM-DD. */
   readonly date: string;
   readonly version: string;
-  /** Proves the menu where its own search stops; large, so the caller loads it where it may be needed. */
+  /** Chooses the menu; large, so the caller loads it where there is a library. Without it there is no menu. */
   readonly exact?: ExactSolver | undefined;
   /** Told the name of each stage as it begins. */
   readonly onStage?: (stage: string) => void;
@@ -55,9 +62,10 @@ export function planWeek(input: WeekInput): WeekPlan {
   stage('Reading our own film');
   const ours = ownFilm ? ownFilmChapter({ ownFilm, library, settings, scores, seed }) : null;
   stage('Choosing the menu');
-  const { soundness } = protection;
-  const habits = ours?.remedy.habits;
-  const menu = library ? planMenu({ library, settings, scores, soundness, habits, exact: input.exact }) : null;
+  const menu =
+    library && input.exact
+      ? planMenu(menuInput(input, { library, exact: input.exact, scores, fit, protection, ours }))
+      : null;
   return {
     schema: 'pressure-plan.week/2',
     version: input.version,
@@ -77,6 +85,37 @@ export function planWeek(input: WeekInput): WeekPlan {
     scores,
     fit,
     menu,
-    ownFilm: ours && { ...ours, onPlan: menu?.kind === 'menu' ? readerOnPlan(ours, menu) : null },
+    ownFilm: ours && ownFilmOnMenu({ ...input, scores }, ours, menu),
   };
+}
+
+interface MenuParts extends Pick<MenuInput, 'library' | 'exact' | 'scores' | 'fit'> {
+  readonly protection: ProtectionChapter;
+  readonly ours: OwnFilmChapter | null;
+}
+
+function menuInput({ chart, ownFilm, settings }: WeekInput, { protection, ours, ...parts }: MenuParts): MenuInput {
+  return {
+    ...parts,
+    settings,
+    soundness: protection.soundness,
+    holes: callHoles(parts.library, chart, settings.situations),
+    own: ours && ownFilm ? ownHabits(ours, ownFilm) : null,
+  };
+}
+
+/** Our own film against the week's menu: how a reader fares, and a remedy that names only paths we carry. */
+function ownFilmOnMenu(
+  { ownFilm, library, settings, scores }: WeekInput & { readonly scores: ScoreChapter },
+  ours: OwnFilmChapter,
+  menu: MenuResult | null,
+): OwnFilmChapter {
+  if (menu?.kind !== 'menu' || ownFilm === null) return ours;
+  const film = { ownFilm, library, settings, scores, seed: settings.seed };
+  const remedy = carriedRemedy(
+    film,
+    ours,
+    menu.paths.map(({ path }) => path),
+  );
+  return { ...ours, remedy, onPlan: readerOnPlan(ours, menu) };
 }

@@ -10,7 +10,7 @@ import { coverageClues, pairingsOf } from './pairings.ts';
 import { predictabilityOf } from './predictability.ts';
 import { pressureRates } from './pressure-rate.ts';
 import { remedyOf } from './remedy.ts';
-import type { OwnFilmChapter } from './result.ts';
+import type { OwnFilmChapter, Remedy } from './result.ts';
 import { rotationsOf } from './rotation.ts';
 import { pressureRuns } from './runs.ts';
 import { seenBefore } from './seen.ts';
@@ -41,6 +41,7 @@ export function ownFilmChapter(input: OwnFilmInput): OwnFilmChapter {
   return {
     snaps: snaps.length,
     games: new Set(snaps.map(({ game }) => game)).size,
+    pressures: shareOf(snaps, ({ pressure }) => pressure),
     pairings: pairingsOf(snaps),
     clues: coverageClues(snaps, seed),
     predictability: predictabilityOf(snaps, guesses, seed),
@@ -60,6 +61,17 @@ export function ownFilmChapter(input: OwnFilmInput): OwnFilmChapter {
     remedy: remedyOf({ ...input, snaps, guesses }),
     onPlan: null,
   };
+}
+
+/** The remedy that names only paths carried this week; what the menu kept to because of our film stays as it was. */
+export function carriedRemedy(
+  { ownFilm, library, settings, scores }: OwnFilmInput,
+  { guesses, remedy }: OwnFilmChapter,
+  paths: readonly string[],
+): Remedy {
+  const snaps = ownSnaps(ownFilm, settings.situations, library);
+  const carried = new Set(paths.map((path) => path.trim().toLowerCase()));
+  return { ...remedyOf({ snaps, guesses, library, settings, scores, carried }), habits: remedy.habits };
 }
 
 function shareOf(snaps: readonly OwnSnap[], of: (snap: OwnSnap) => boolean | undefined) {

@@ -4,7 +4,6 @@ import { largestRemainder } from '../../stats/apportion.ts';
 import { type PathHabit, readableSnaps } from '../menu/habits.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
 import { type FilmPath, favourite, favouriteSnaps, filmPaths } from './film-path.ts';
-import { remedyWords } from './remedy-words.ts';
 import type { GuessRate, Remedy } from './result.ts';
 import { type OwnSnap, pairedPressures } from './snaps.ts';
 import { type SwapCell, swapCells } from './swap-cell.ts';
@@ -17,6 +16,8 @@ export interface RemedyInput {
   readonly library: CallLibrary | null;
   readonly settings: WeekSettings;
   readonly scores: ScoreChapter | null;
+  /** Paths carried this week, in small letters; null before the menu is known: then the whole library counts. */
+  readonly carried?: ReadonlySet<string> | null;
 }
 
 /** Games looked ahead for the earliest one by which the cap can be met. Judgement: a season has no more left. */
@@ -24,26 +25,31 @@ const MOST_GAMES = 8;
 
 /**
  * The fewest snaps on which a path is to be followed by its other coverage, by situation, so that one who guesses each
- * path's usual coverage is right on no more than the cap of the film an opponent has of us by a given number of games; what that
- * costs by the scores, and how far each path's usual coverage may go this week for it.
+ * path's usual coverage is right on no more than the cap of the film an opponent has of us by a given number of games;
+ * what that costs by the scores, and how far each path's usual coverage may go this week for it. A defense that mostly
+ * plays one coverage does not give it away by the path: nothing is to be mended where the path tells a reader no more
+ * than a blind guess does, and never below the blind rate.
  */
 export function remedyOf(input: RemedyInput): Remedy {
-  const { pairing_cap: cap, pairing_games: games, ban } = input.settings.menu;
+  const { pairing_cap, pairing_games: games, ban } = input.settings.menu;
+  const verdict = guessVerdict(input.guesses, pairing_cap);
+  const { cap } = verdict;
   const pressures = pairedPressures(input.snaps);
   const paths = filmPaths(pressures);
-  const readable = paths.filter(({ snaps }) => snaps >= readableSnaps(cap));
+  const isCarried = ({ path }: FilmPath) => input.carried == null || input.carried.has(path.trim().toLowerCase());
+  const readable = paths.filter(({ snaps }) => snaps >= readableSnaps(pairing_cap));
   const source = input.library && { library: input.library, scores: input.scores, ban };
-  const cells = source ? readable.flatMap((path) => swapCells(path, source)) : [];
+  const cells = source ? readable.filter(isCarried).flatMap((path) => swapCells(path, source)) : [];
   const filmGames = Math.max(1, new Set(pressures.map(({ game }) => game)).size);
   const problem = { paths, cells, filmGames, cap };
-  const guessRate = input.guesses.find(({ knows }) => knows === 'the path')?.share.estimate ?? 0;
-  const mend = guessRate > cap;
+  const { givesAway: mend } = verdict;
   const byGames = Array.from({ length: MOST_GAMES }, (_, i) => swapPlan(problem, i + 1));
   const plan = mend ? swapPlan(problem, games) : untouched(problem, games);
-  const stuck = readable.filter((path) => isOver(path, cap) && !cells.some((cell) => cell.path === path.path));
-  const told = {
-    cap,
-    guessRate,
+  const stuck = readable.filter(
+    (path) => isCarried(path) && isOver(path, cap) && !cells.some((cell) => cell.path === path.path),
+  );
+  return {
+    ...verdict,
     games,
     swaps: mend ? wholeSwaps(cells, plan) : [],
     reaches: plan.reaches,
@@ -54,8 +60,29 @@ export function remedyOf(input: RemedyInput): Remedy {
     tooRare: paths.filter((path) => !readable.includes(path)).map(({ path, snaps }) => ({ path, snaps })),
     oneCoverage: stuck.map(({ path }) => path),
     habits: paths.map((path) => habitOf(path, problem, plan)),
+    library: input.library !== null,
+    readable: readableSnaps(pairing_cap),
   };
-  return { ...told, words: remedyWords(told, { library: input.library !== null, readable: readableSnaps(cap) }) };
+}
+
+/** What a reader's guesses say of our paths. */
+interface GuessVerdict {
+  readonly cap: number;
+  readonly guessRate: number;
+  readonly blindRate: number;
+  readonly givesAway: boolean;
+}
+
+/**
+ * Whether the path gives the coverage away: a reader who knows it is right more often than the cap allows, and more often
+ * than one who guesses blind, by more than games differ by chance (where there are games enough to say).
+ */
+function guessVerdict(guesses: readonly GuessRate[], pairingCap: number): GuessVerdict {
+  const [blind, path] = ['nothing', 'the path'].map((knows) => guesses.find((guess) => guess.knows === knows));
+  const [guessRate, blindRate] = [path?.share.estimate ?? 0, blind?.share.estimate ?? 0];
+  const gains = path?.gain ? path.gain.low > 0 : guessRate > blindRate;
+  const cap = Math.max(pairingCap, blindRate);
+  return { cap, guessRate, blindRate, givesAway: guessRate > cap && gains };
 }
 
 function untouched(problem: SwapProblem, games: number): SwapPlan {

@@ -92,9 +92,13 @@ export interface OwnTell {
 
 /** What brings a reader of our film under the cap. */
 export interface Remedy {
+  /** The pairing cap, or the blind rate where that is higher: no swap brings a reader under a blind guess. */
   readonly cap: number;
-  /** How often he is right now, out of game. */
+  /** How often he is right now, out of game, and how often one who guesses blind is. */
   readonly guessRate: number;
+  readonly blindRate: number;
+  /** Whether the path tells him more than a blind guess and more than the cap allows. */
+  readonly givesAway: boolean;
   /** Games the swaps are spread over. */
   readonly games: number;
   /** Snaps to play in another coverage over all these games. */
@@ -128,7 +132,9 @@ export interface Remedy {
   readonly oneCoverage: readonly string[];
   /** What the menu has to keep to because of our film. */
   readonly habits: readonly PathHabit[];
-  readonly words: string;
+  /** Whether a call library was given, and snaps from which on a path can be read. */
+  readonly library: boolean;
+  readonly readable: number;
 }
 
 /** How a reader who goes by our film fares against the week's menu. */
@@ -151,6 +157,8 @@ export interface ReaderOnPlan {
 export interface OwnFilmChapter {
   readonly snaps: number;
   readonly games: number;
+  /** Our snaps with five or more, of those with a charted family. */
+  readonly pressures: Share;
   readonly pairings: readonly {
     readonly path: string;
     readonly snaps: number;

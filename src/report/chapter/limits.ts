@@ -3,8 +3,8 @@ import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { html } from '../page/html.ts';
 import type { Block } from '../view/block.ts';
 import { leftOutTable, menuPairingTable, mixTable, priceTable, worstTable } from '../view/menu-table.ts';
+import { menuNoteWords, proofWords } from '../words/menu-words.ts';
 import { signed } from '../words/number-words.ts';
-import { percent } from '../words/percent.ts';
 
 type Menu = Extract<MenuResult, { kind: 'menu' }>;
 
@@ -12,7 +12,7 @@ type Menu = Extract<MenuResult, { kind: 'menu' }>;
 export function limitBlocks(plan: WeekPlan): readonly Block[] {
   const { menu } = plan;
   if (menu?.kind !== 'menu') return [];
-  const sentences = [worthSentence(menu), measureSentence(plan, menu), ...(menu.notes ?? [])];
+  const sentences = [worthSentence(menu), measureSentence(menu), ...menu.notes.map(menuNoteWords)];
   const worth = html`${sentences.filter((line) => line !== '').map((line) => html`<p>${line}</p>\n`)}`;
   return [
     {
@@ -31,14 +31,14 @@ export function limitBlocks(plan: WeekPlan): readonly Block[] {
 }
 
 function worthSentence(menu: Menu): string {
-  return `The menu saves ${signed(menu.value)} points a game against always playing the base; worst case, if they always have the answer: ${signed(menu.worstValue)}. It risks about ${menu.explosives.toFixed(1)} explosive plays a game.`;
+  const sent = menu.calls.reduce((sum, call) => sum + call.expectedCalls, 0);
+  const fits = `Of about ${sent.toFixed(0)} pressures a game the theory is right on ${menu.right.toFixed(1)}, wrong on ${menu.wrong.toFixed(1)}.`;
+  return `${fits} By points the menu saves ${signed(menu.value)} a game against always playing the base; worst case, if they always have the answer: ${signed(menu.worstValue)}. It risks about ${menu.explosives.toFixed(1)} explosive plays a game.`;
 }
 
-/** How menus are compared, how near the next one comes, and how far the choice is proved. */
-function measureSentence(plan: WeekPlan, menu: Menu): string {
-  const { trust } = plan.settings.menu;
-  const measure = `Menus are compared at ${percent(trust)} trust in the forecast, the rest against their best answer.`;
-  const next = `${menu.proof?.nextProved === false ? 'The best other menu found' : 'The second-best menu'}: ${menu.nextBest.difference}.`;
-  const proof = menu.proof?.finished === true ? 'No other menu within the limits is worth more; that is proved.' : '';
-  return [measure, next, proof].filter((sentence) => sentence !== '').join(' ');
+/** What the menu gives up in points, how near the next one comes, and how far the choice is proved. */
+function measureSentence(menu: Menu): string {
+  const { points, allowed } = menu.regret;
+  const rule = `Fit, reps and our own film choose; points only rule out: the menu gives up ${points.toFixed(2)} of at most ${allowed.toFixed(2)} points a game against the best by points alone.`;
+  return `${rule} ${proofWords(menu)}`;
 }

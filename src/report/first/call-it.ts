@@ -2,6 +2,7 @@ import type { MenuResult } from '../../pressure/menu/result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { type Html, html } from '../page/html.ts';
 import { baseCallWords } from '../words/base-call-words.ts';
+import { ruleWords } from '../words/menu-words.ts';
 import { signed } from '../words/number-words.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
 import { mixMatrix } from './mix-matrix.ts';
@@ -14,7 +15,7 @@ export function callItPart(plan: WeekPlan): Html {
   const { menu } = plan;
   if (menu?.kind === 'menu') return html`${mixMatrix(plan, menu)}<p class="small">${matrixNote(plan, menu)}</p>\n`;
   if (menu?.kind === 'infeasible') {
-    const limits = menu.clashing.map((limit) => html`<li>${limit}</li>`);
+    const limits = menu.clashing.map((rule) => html`<li>${ruleWords(rule)}</li>`);
     return html`<p>No menu keeps all of this week’s limits. These clash; loosen one in week.yaml:</p><ul>${limits}</ul>\n`;
   }
   return plan.library === null ? familyList(plan) : callList(plan);

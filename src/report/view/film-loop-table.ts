@@ -29,7 +29,7 @@ function filmWords({ guesses }: OwnFilmChapter): string {
 
 function swapWords({ remedy }: OwnFilmChapter): string {
   const snaps = remedy.swaps.reduce((sum, swap) => sum + swap.snaps, 0);
-  if (snaps === 0) return remedy.guessRate <= remedy.cap ? 'nothing' : 'nothing that the library allows';
+  if (snaps === 0) return remedy.givesAway ? 'nothing that we carry allows' : 'nothing';
   const games = counted(remedy.games, 'game', 'games');
   return `${snaps} of about ${Math.round(remedy.coming)} pressures in the next ${games}, worth ${signed(-remedy.costPoints)} points by the scores`;
 }

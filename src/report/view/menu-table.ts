@@ -1,6 +1,7 @@
 import type { MenuCall, MenuPairing, MenuResult } from '../../pressure/menu/result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { answerLabel } from '../words/label.ts';
+import { changeWords, leftOutWords, priceLimitWords, stepWords } from '../words/menu-words.ts';
 import { signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { numberCell, numbers, type Row, type TableView, textCell, thinMark, words } from './table-view.ts';
@@ -54,10 +55,14 @@ export function priceTable(menu: Menu): TableView {
   return {
     id: 'price-table',
     caption: 'What each limit costs',
-    columns: [words('Limit'), words('Loosened by'), numbers('Points a game')],
+    columns: [words('Limit'), words('Loosened by'), numbers('Snaps a game gained'), words('What would change')],
     rows: menu.prices.map((price) => ({
-      name: price.limit,
-      cells: [textCell(price.step), numberCell(signed(price.points), price.points)],
+      name: priceLimitWords(price),
+      cells: [
+        textCell(stepWords(price.step)),
+        numberCell(signed(price.gain), price.gain),
+        textCell(changeWords(price)),
+      ],
     })),
     empty: 'no limit binds',
   };
@@ -69,7 +74,7 @@ export function leftOutTable(menu: Menu): TableView {
     id: 'left-out-table',
     caption: 'Left out this week',
     columns: [words('Call'), words('Why')],
-    rows: menu.leftOut.map((entry) => ({ name: entry.call, cells: [textCell(entry.why)] })),
+    rows: menu.leftOut.map((entry) => ({ name: entry.call, cells: [textCell(leftOutWords(entry.why))] })),
     empty: 'every call is carried',
   };
 }

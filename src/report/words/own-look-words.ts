@@ -12,7 +12,7 @@ export function givesAwayStatement(film: OwnFilmChapter): Statement {
     return { words: 'Too few of our pressures are charted to say what our film gives away.', sure: null };
   }
   const numbers = `${shareWords(path.share)} right off the path, ${blind.share.count} by blind guess.`;
-  const sure = gainSure(path.gain);
+  const sure = path.share.count > blind.share.count ? gainSure(path.gain) : 'no difference';
   return sure === 'no difference'
     ? { words: `Our path does not give away the coverage: ${numbers}`, sure }
     : { words: `Our path gives away the coverage: ${numbers}`, sure };
@@ -26,7 +26,9 @@ function gainSure(gain: OwnFilmChapter['guesses'][number]['gain']): Sure {
 /** The smallest change that helps, in one sentence. */
 export function changeUpWords(remedy: Remedy): string {
   const snaps = remedy.swaps.reduce((sum, swap) => sum + swap.snaps, 0);
-  if (snaps === 0) return 'No change-up needed.';
+  if (snaps === 0) {
+    return remedy.givesAway ? 'No path we carry has a second coverage that would change it.' : 'No change-up needed.';
+  }
   const over = counted(remedy.games, 'game', 'games');
   return `Change up ${snaps} of the next ${Math.round(remedy.coming)} pressures (${over}); ${costWords(remedy.costPoints)}.`;
 }

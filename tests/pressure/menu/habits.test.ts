@@ -1,8 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readableSnaps, uncountedCalls } from '../../../src/pressure/menu/habits.ts';
-import { otherCoverages } from '../../../src/pressure/menu/pairing-advice.ts';
-import { libraryOf } from './invented-menu-week.ts';
 
 describe('readableSnaps', () => {
   it.each([
@@ -33,24 +31,5 @@ describe('uncountedCalls', () => {
       }),
       { numRuns: 100, seed: 1 },
     );
-  });
-});
-
-describe('otherCoverages', () => {
-  const { calls } = libraryOf([
-    { name: 'A', path: 'ferry', family: 'three_under', coverage: 'roof' },
-    { name: 'B', path: 'cross', family: 'man_free', coverage: 'lock' },
-    { name: 'C', path: 'latch', family: 'man_free', coverage: 'lock' },
-    { name: 'D', path: 'latch', family: 'four_under', coverage: 'split' },
-    { name: 'E', path: 'anvil', family: 'zero', coverage: 'none deep' },
-  ]);
-
-  it('names what is taught behind as many rushers elsewhere, the most taught first', () => {
-    expect(otherCoverages(calls[0]!, calls)).toEqual(['lock', 'split']);
-  });
-
-  it('names nothing that the path has already, nor what is played behind six', () => {
-    expect(otherCoverages(calls[3]!, calls)).toEqual(['roof']);
-    expect(otherCoverages(calls[4]!, calls)).toEqual([]);
   });
 });

@@ -1,6 +1,6 @@
 import { largestRemainder } from '../../../src/stats/apportion.ts';
 import { solveAssignment } from '../../../src/stats/assignment.ts';
-import { type BinaryConstraint, solveBinaryProgram } from '../../../src/stats/binary-program.ts';
+import { loadExactSolver } from '../../../src/stats/exact-solver.ts';
 import { solveMatrixGame } from '../../../src/stats/matrix-game.ts';
 import type { Adapter } from '../check.ts';
 
@@ -12,16 +12,18 @@ interface WrittenConstraint {
   readonly rhs: number;
 }
 
-const constraint = ({ coef, dir, rhs }: WrittenConstraint): BinaryConstraint => ({
-  coefficients: coef,
-  direction: dir === '==' ? '=' : dir,
-  limit: rhs,
+const solveExactly = await loadExactSolver();
+
+/** A written constraint over numbered items. */
+const linear = ({ coef, dir, rhs }: WrittenConstraint) => ({
+  terms: coef.map((factor, i) => [i, factor] as const),
+  ...(dir === '<=' ? { max: rhs } : dir === '>=' ? { min: rhs } : { equal: rhs }),
 });
 
-const respects = (chosen: readonly number[], { coefficients, direction, limit }: BinaryConstraint) => {
-  const gap = dot(coefficients, chosen) - limit;
-  const near = 1e-9 * Math.max(1, Math.abs(limit));
-  return direction === '<=' ? gap <= near : direction === '>=' ? gap >= -near : Math.abs(gap) <= near;
+const respects = (chosen: readonly number[], { coef, dir, rhs }: WrittenConstraint) => {
+  const gap = dot(coef, chosen) - rhs;
+  const near = 1e-9 * Math.max(1, Math.abs(rhs));
+  return dir === '<=' ? gap <= near : dir === '>=' ? gap >= -near : Math.abs(gap) <= near;
 };
 
 /** Games, choices, pairings and shares of seats. Each answer is proved from its own parts before it is handed on. */
@@ -42,12 +44,17 @@ export const DECISION_ADAPTERS: Record<string, Adapter> = {
     return proved ? { value, row, col } : {};
   },
   'ilp.binary_max': ({ values, constraints }) => {
-    const written: BinaryConstraint[] = constraints.map(constraint);
-    const got = solveBinaryProgram({ values, constraints: written });
-    if (!got.feasible) return { feasible: false };
-    const proved =
-      written.every((c) => respects(got.chosen, c)) && Math.abs(dot(values, got.chosen) - got.value) < 1e-9;
-    return proved ? { feasible: true, objective: got.value, x: got.chosen } : {};
+    const written: WrittenConstraint[] = constraints;
+    const items = values.map((_: number, i: number) => i);
+    const got = solveExactly<number>({
+      maximize: values.map((value: number, i: number) => [i, value] as const),
+      constraints: written.map(linear),
+      binaries: items,
+    });
+    if (got.status !== 'optimal') return { feasible: false };
+    const chosen: number[] = items.map((i: number) => got.solution.get(i) ?? 0);
+    const proved = written.every((c) => respects(chosen, c)) && Math.abs(dot(values, chosen) - got.value) < 1e-6;
+    return proved ? { feasible: true, objective: dot(values, chosen), x: chosen } : {};
   },
   'apportion.largest_remainder': ({ weights, seats }) => ({ seats: largestRemainder(weights, seats) }),
   'assign.bipartite': ({ matrix, maximize }) => {

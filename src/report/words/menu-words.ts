@@ -1,0 +1,156 @@
+import type { LeftOutReason } from '../../pressure/menu/left-out.ts';
+import type {
+  ImpossibleMust,
+  LimitPrice,
+  LimitStep,
+  MenuCall,
+  MenuNote,
+  MenuResult,
+} from '../../pressure/menu/result.ts';
+import type { MenuRule } from '../../pressure/menu/rule.ts';
+import { THEORIES } from '../../pressure/menu/theory.ts';
+import { counted, fixed, listed, signed } from './number-words.ts';
+import { percent } from './percent.ts';
+
+type Menu = Extract<MenuResult, { kind: 'menu' }>;
+
+/** A limit of the menu by name. */
+export function ruleWords(rule: MenuRule | ImpossibleMust): string {
+  if (rule.kind === 'impossible_must') {
+    return rule.why === null
+      ? `${rule.of} must be carried, but defense.yaml has no such call`
+      : `${rule.of} must be carried, but it is out: ${leftOutWords(rule.why)}`;
+  }
+  return limitWords(rule.kind, rule.of, rule.limit);
+}
+
+function limitWords(kind: LimitPrice['limit'], of = '', limit?: number): string {
+  if (kind === 'theory') return `one call of ${THEORIES[Number(of)]?.words ?? of}`;
+  if (kind === 'must') return `${of} must be carried`;
+  if (kind === 'ban') return `${of} may not be carried`;
+  return limit === undefined ? LIMIT_NAMES[kind] : LIMIT_WORDS[kind](limit);
+}
+
+type NumberedLimit = Exclude<LimitPrice['limit'], 'theory' | 'must' | 'ban'>;
+
+const LIMIT_NAMES: Readonly<Record<NumberedLimit, string>> = {
+  size: 'calls carried',
+  new_calls: 'new calls',
+  reps: 'practice reps',
+  pairing: 'pairing cap',
+  path: 'share of one path',
+  add_on: 'share of the add-on',
+  explosives: 'explosive plays',
+  use: 'each carried call at least once a game',
+  regret: 'points that may be given up',
+  film: 'what our film already shows',
+};
+
+const LIMIT_WORDS: Readonly<Record<NumberedLimit, (limit: number) => string>> = {
+  size: (limit) => `at most ${limit} calls carried`,
+  new_calls: (limit) => `at most ${limit} new calls`,
+  reps: (limit) => `at most ${limit} practice reps`,
+  pairing: (limit) => `no path followed by one coverage on more than ${percent(limit)} of its calls`,
+  path: (limit) => `no path on more than ${percent(limit)} of our pressures`,
+  add_on: (limit) => `an add-on on at most ${percent(limit)} of a situation’s snaps`,
+  explosives: (limit) => `at most ${limit} explosive plays a game`,
+  use: () => LIMIT_NAMES.use,
+  regret: (limit) => `at most ${limit} points given up`,
+  film: () => LIMIT_NAMES.film,
+};
+
+/** The limit a price is about. */
+export function priceLimitWords({ limit, of }: LimitPrice): string {
+  return limitWords(limit, of);
+}
+
+/** By how much a limit is loosened. */
+export function stepWords(step: LimitStep): string {
+  switch (step.kind) {
+    case 'more':
+      return step.by < 1 ? `${fixed(step.by, 1)} more` : `${step.by} more`;
+    case 'lift':
+      return 'lifted';
+    case 'ignore_film':
+      return 'left out of account';
+    default:
+      return step satisfies never;
+  }
+}
+
+/** What a loosened limit would change. */
+export function changeWords({ added, dropped }: Pick<LimitPrice, 'added' | 'dropped'>): string {
+  if (added.length === 0 && dropped.length === 0) return 'same calls';
+  if (dropped.length === 0) return `add ${listed(added)}`;
+  if (added.length === 0) return `drop ${listed(dropped)}`;
+  return `${listed(added)} for ${listed(dropped)}`;
+}
+
+/** Why a call is not carried. */
+export function leftOutWords(why: LeftOutReason): string {
+  switch (why.kind) {
+    case 'banned':
+      return 'banned in week.yaml';
+    case 'not_sound':
+      return `not sound: ${why.fault}`;
+    case 'not_scored':
+      return 'not scored this week';
+    case 'hole':
+      return `gives up ${HOLE_WORDS[why.hole] ?? why.hole} on purpose; they show it on ${why.count} of ${why.trials} (${percent(why.count / why.trials)})`;
+    case 'no_second_coverage':
+      return `only ${counted(why.coverages, 'coverage', 'coverages')} behind ${why.path}: our film already shows the path too often to pair it that way`;
+    case 'costs_reps':
+      return `new, ${counted(why.reps, 'rep', 'reps')} to install: it does not earn them (net ${signed(10 * why.fit)} of 10 at its best)`;
+    case 'nowhere_better':
+      return `a call we carry does the job everywhere (net ${signed(10 * why.fit)} of 10 at its best, ${why.situation})`;
+    default:
+      return why satisfies never;
+  }
+}
+
+const HOLE_WORDS: Readonly<Record<string, string>> = {
+  quarterback_run: 'the quarterback run',
+  deep_middle: 'the deep middle',
+  back: 'the back',
+  trips: 'trips',
+  empty: 'empty',
+  two_backs: 'two backs',
+  fast_motion: 'fast motion',
+  heavy: 'heavy sets',
+};
+
+/** Why a call is carried: how often its theory is right where it is called, and the duty it alone fulfills. */
+export function whyCarriedWords({ right, wrong, onlyOf, splitsWith, isNew }: MenuCall): string {
+  return [
+    `right on ${fixed(10 * right, 1)} of 10, wrong on ${fixed(10 * wrong, 1)}`,
+    ...(isNew ? ['new this week'] : []),
+    ...(onlyOf === null ? [] : [`our only ${THEORIES[onlyOf]?.words ?? ''} call`]),
+    ...(splitsWith.length === 0 ? [] : [`same path as ${listed(splitsWith)}, different coverage`]),
+  ].join('; ');
+}
+
+/** How far the menu is known to be the best, and how near the next one comes. */
+export function proofWords({ proof, nextBest }: Menu): string {
+  const proved = proof.proved
+    ? 'No other menu within the limits is better; that is proved.'
+    : `The search stopped early: another menu could be better by at most ${fixed(proof.gap, 2)} snaps a game.`;
+  if (nextBest === null) return `${proved} No other menu keeps the limits.`;
+  const found = nextBest.proved ? 'The next-best menu' : 'The best other menu found';
+  return `${proved} ${found}: ${changeWords(nextBest)}, ${fixed(nextBest.less, 2)} snaps a game behind, ${signed(nextBest.points)} points.`;
+}
+
+/** Something a reader must know of how the menu came about. */
+export function menuNoteWords(note: MenuNote): string {
+  switch (note.kind) {
+    case 'no_theory':
+      return `No call on offer is a ${THEORIES[note.theory]?.words ?? ''} call, so none is asked for.`;
+    case 'uncounted_paths':
+      return `Barely on film, fine a couple of times a game without a change-up: ${listed(note.paths)}.`;
+    case 'no_own_rate':
+      return `No film of our own: the pressure rate is planned around ${percent(note.rate)}, the middle of what week.yaml allows.`;
+    case 'short':
+      return `The limits leave calls for ${fixed(note.sent, 1)} of the ${fixed(note.planned, 1)} pressures planned; the rest is base.`;
+    default:
+      return note satisfies never;
+  }
+}
