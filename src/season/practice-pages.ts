@@ -4,6 +4,7 @@ import { WHO_DECIDES } from '../pressure/practice/contact-caution.ts';
 import { practiceScript } from '../pressure/practice/script.ts';
 import type { PracticeScript } from '../pressure/practice/script-result.ts';
 import { scriptRows } from '../pressure/practice/script-rows.ts';
+import { ruleWords } from '../report/words/menu-words.ts';
 import type { Listener, OutputFile, SeasonWeek } from './store.ts';
 import { UserProblem } from './user-problem.ts';
 import { type PlannedWeek, plannedWeek } from './week-plan-source.ts';
@@ -61,7 +62,8 @@ function holdContact({ plan }: PlannedWeek): void {
 
 function noMenu({ plan }: PlannedWeek): string {
   if (plan.menu?.kind !== 'infeasible') return "Sunday's plan carries no menu, so there is nothing to script";
-  return ['no menu keeps all the limits, so there is nothing to script; these clash:', ...plan.menu.clashing].join(
-    '\n',
-  );
+  return [
+    'no menu keeps all the limits, so there is nothing to script; these clash:',
+    ...plan.menu.clashing.map(ruleWords),
+  ].join('\n');
 }

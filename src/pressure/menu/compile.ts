@@ -2,7 +2,7 @@ import type { Call } from '../../game/call-library.ts';
 import { uncountedCalls } from './habits.ts';
 import { type MenuInput, plain } from './input.ts';
 import { mixCells } from './mix-cells.ts';
-import type { MenuCandidate, MenuLimits, MenuProblem, PathLimit } from './model.ts';
+import { holdsCalls, type MenuCandidate, type MenuLimits, type MenuProblem, type PathLimit, roomOf } from './model.ts';
 import { type MenuOffer, menuOffer } from './offer.ts';
 import { pressureRates } from './pressure-rates.ts';
 import { repsThisWeek } from './reps.ts';
@@ -42,14 +42,20 @@ export function compileMenu(input: MenuInput, lifted: readonly MenuRule[] = []):
   const planned = plannedSituations(input, worths);
   const mixes = mixCells(planned);
   const candidates = offer.calls.map((call, c) => candidateOf(input, call, { worth: worths[c] as CallWorth, mixes }));
+  const limits = limitsOf(input, offer, free);
   const problem = {
     candidates,
     mixes,
     baseExplosives: planned.reduce((sum, { id, expectedSnaps }) => sum + expectedSnaps * baseExplosives(input, id), 0),
-    limits: limitsOf(input, offer, free),
+    limits,
     repPrice: input.settings.menu.rep_price,
   };
-  return { problem, situations: planned, offer, rules: menuRules(input.settings.menu, offer.theories) };
+  return {
+    problem,
+    situations: planned,
+    offer,
+    rules: menuRules(input.settings.menu, demandedTheories(offer, limits.paths)),
+  };
 }
 
 /** Explosives a snap against the base; where the base was not scored, the mean of the families that were. */
@@ -98,6 +104,7 @@ function candidateOf(
 function limitsOf(input: MenuInput, offer: MenuOffer, free: ReadonlySet<string>): MenuLimits {
   const { menu } = input.settings;
   const unless = (key: string, limit: number) => (free.has(key) ? null : limit);
+  const paths = free.has('pairing') ? [] : pathLimits(input, offer);
   return {
     size: unless('size', menu.size),
     newCalls: unless('new_calls', menu.new_calls),
@@ -107,23 +114,38 @@ function limitsOf(input: MenuInput, offer: MenuOffer, free: ReadonlySet<string>)
     pathShareHere: menu.path_share >= 1 ? null : unless('path', Math.max(menu.path_share, PATH_SHARE_HERE)),
     addOnShare: unless('add_on', menu.add_on_share),
     explosives: menu.explosives === undefined ? null : unless('explosives', menu.explosives),
-    paths: free.has('pairing') ? [] : pathLimits(input, offer.calls),
-    theories: offer.theories.filter((theory) => !free.has(ruleKey({ kind: 'theory', of: String(theory) }))),
+    paths,
+    theories: demandedTheories(offer, paths).filter(
+      (theory) => !free.has(ruleKey({ kind: 'theory', of: String(theory) })),
+    ),
     musts: new Set(menu.must.map(plain).filter((name) => !free.has(`must ${name}`))),
   };
 }
 
-/** What the pairing cap and our film ask of every path. */
-function pathLimits({ settings, own }: MenuInput, calls: readonly Call[]): PathLimit[] {
+/** Theories of which a call is on offer that its path can hold: the pairing cap forces none in that cannot be paired. */
+function demandedTheories({ calls, theories }: MenuOffer, paths: readonly PathLimit[]): number[] {
+  const held = calls.filter(({ path }) => holdsCalls(paths.find((limit) => limit.path === path)));
+  return theories.filter((theory) => held.some(({ family }) => theoryOf(family) === theory));
+}
+
+/**
+ * What the pairing cap and our film ask of every path. A path that lost its other coverage to a hole is left alone: the
+ * cap never forces in a call that gives up what they do often.
+ */
+function pathLimits({ settings, own, library }: MenuInput, { calls, out }: MenuOffer): PathLimit[] {
   const cap = settings.menu.pairing_cap;
   if (cap >= 1) return [];
   const habits = new Map((own?.paths ?? []).map((habit) => [plain(habit.path), habit]));
-  return [...new Set(calls.map(({ path }) => path))].map((path) => {
-    const habit = habits.get(plain(path));
-    const asked = (coverage: string) =>
-      habit?.limits.find((limit) => plain(limit.coverage) === plain(coverage))?.most ?? 1;
-    const coverages = [...new Set(calls.filter((call) => call.path === path).map(({ coverage }) => coverage))];
-    const most = new Map(coverages.map((coverage) => [coverage, Math.min(cap, asked(coverage))]));
-    return { path, most, uncounted: uncountedCalls(cap, habit?.snaps ?? 0) };
-  });
+  const holed = new Set(out.filter(({ why }) => why.kind === 'hole').map(({ call }) => call));
+  const lost = new Set(library.calls.filter(({ name }) => holed.has(name)).map(({ path }) => path));
+  return [...new Set(calls.map(({ path }) => path))]
+    .map((path) => {
+      const habit = habits.get(plain(path));
+      const asked = (coverage: string) =>
+        habit?.limits.find((limit) => plain(limit.coverage) === plain(coverage))?.most ?? 1;
+      const coverages = [...new Set(calls.filter((call) => call.path === path).map(({ coverage }) => coverage))];
+      const most = new Map(coverages.map((coverage) => [coverage, Math.min(cap, asked(coverage))]));
+      return { path, most, uncounted: uncountedCalls(cap, habit?.snaps ?? 0) };
+    })
+    .filter((limit) => !lost.has(limit.path) || roomOf(limit) >= 1);
 }

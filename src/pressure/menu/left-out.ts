@@ -1,6 +1,6 @@
 import type { ChosenMenu } from './chosen.ts';
 import type { CompiledMenu } from './compile.ts';
-import type { MenuCandidate, PathLimit } from './model.ts';
+import { holdsCalls, type MenuCandidate, type PathLimit } from './model.ts';
 import type { OutReason } from './offer.ts';
 
 /** Why a call is not carried. */
@@ -26,9 +26,8 @@ export function whyLeftOut({ problem, offer, situations }: CompiledMenu, menu: C
 
 /** A path whose coverages cannot split its calls within the limits, and of which no call goes uncounted. */
 function lonePath(limit: PathLimit | undefined): LeftOutReason | null {
-  if (limit === undefined || limit.uncounted > 0) return null;
-  const room = [...limit.most.values()].reduce((sum, share) => sum + share, 0);
-  return room >= 1 ? null : { kind: 'no_second_coverage', path: limit.path, coverages: limit.most.size };
+  if (limit === undefined || holdsCalls(limit)) return null;
+  return { kind: 'no_second_coverage', path: limit.path, coverages: limit.most.size };
 }
 
 function costly({ isNew, reps }: MenuCandidate, fit: number): LeftOutReason | null {

@@ -32,6 +32,17 @@ export interface PathLimit {
   readonly uncounted: number;
 }
 
+/** Whether a path can be called at all: its coverages leave room for every call, or some calls go uncounted. */
+export function holdsCalls(limit: PathLimit | undefined): boolean {
+  if (limit === undefined || limit.uncounted > 0) return true;
+  return roomOf(limit) >= 1;
+}
+
+/** What the coverages of a path may take together of its calls; 1 and more leaves room for every call. */
+export function roomOf({ most }: PathLimit): number {
+  return [...most.values()].reduce((sum, share) => sum + share, 1e-9);
+}
+
 /** What a menu must keep to. Shares are 0 to 1; null for no such limit. */
 export interface MenuLimits {
   readonly size: number | null;

@@ -7,8 +7,8 @@ import { THEORIES } from './theory.ts';
 
 /** What a reader must know of how a menu came about. */
 export function menuNotes({ own }: MenuInput, compiled: CompiledMenu, menu: ChosenMenu | null): MenuNote[] {
-  const { offer, problem, situations } = compiled;
-  const missing = THEORIES.map((_, theory) => theory).filter((theory) => !offer.theories.includes(theory));
+  const { problem, situations } = compiled;
+  const missing = THEORIES.map((_, theory) => theory).filter((theory) => !problem.limits.theories.includes(theory));
   const uncounted = uncountedPaths(compiled, menu);
   const snaps = situations.reduce((sum, { expectedSnaps }) => sum + expectedSnaps, 0);
   const planned = allPressures(problem);

@@ -143,7 +143,7 @@ export function proofWords({ proof, nextBest }: Menu): string {
 export function menuNoteWords(note: MenuNote): string {
   switch (note.kind) {
     case 'no_theory':
-      return `No call on offer is a ${THEORIES[note.theory]?.words ?? ''} call, so none is asked for.`;
+      return `No ${THEORIES[note.theory]?.words ?? ''} call fits this week, so none is asked for; the table of calls left out says why.`;
     case 'uncounted_paths':
       return `Barely on film, fine a couple of times a game without a change-up: ${listed(note.paths)}.`;
     case 'no_own_rate':
