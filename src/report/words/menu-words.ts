@@ -1,12 +1,5 @@
 import type { LeftOutReason } from '../../pressure/menu/left-out.ts';
-import type {
-  ImpossibleMust,
-  LimitPrice,
-  LimitStep,
-  MenuCall,
-  MenuNote,
-  MenuResult,
-} from '../../pressure/menu/result.ts';
+import type { ImpossibleMust, LimitPrice, LimitStep, MenuNote, MenuResult } from '../../pressure/menu/result.ts';
 import type { MenuRule } from '../../pressure/menu/rule.ts';
 import { THEORIES } from '../../pressure/menu/theory.ts';
 import { counted, fixed, listed, signed } from './number-words.ts';
@@ -118,16 +111,6 @@ const HOLE_WORDS: Readonly<Record<string, string>> = {
   fast_motion: 'fast motion',
   heavy: 'heavy sets',
 };
-
-/** Why a call is carried: how often its theory is right where it is called, and the duty it alone fulfills. */
-export function whyCarriedWords({ right, wrong, onlyOf, splitsWith, isNew }: MenuCall): string {
-  return [
-    `right on ${fixed(10 * right, 1)} of 10, wrong on ${fixed(10 * wrong, 1)}`,
-    ...(isNew ? ['new this week'] : []),
-    ...(onlyOf === null ? [] : [`our only ${THEORIES[onlyOf]?.words ?? ''} call`]),
-    ...(splitsWith.length === 0 ? [] : [`same path as ${listed(splitsWith)}, different coverage`]),
-  ].join('; ');
-}
 
 /** How far the menu is known to be the best, and how near the next one comes. */
 export function proofWords({ proof, nextBest }: Menu): string {
