@@ -1,4 +1,4 @@
-import { type Choice, callsAGame, choose } from './chosen.ts';
+import { type Choice, type ChosenMenu, callsAGame, choose } from './chosen.ts';
 import { type CompiledMenu, compileMenu } from './compile.ts';
 import { difference } from './difference.ts';
 import type { MenuInput, MenuSettings } from './input.ts';
@@ -91,9 +91,18 @@ function bindingKinds({ problem, rules }: CompiledMenu, { menu }: Choice): Reado
   if (limits.paths.length > 0) found.add('pairing');
   for (const { kind, of = '' } of rules) {
     const few = carried.filter((candidate) => String(candidate?.theory) === of).length === 1;
-    if (kind === 'must' || kind === 'ban' || (kind === 'theory' && few)) found.add(`${kind} ${of}`);
+    if (kind === 'must' || kind === 'ban' || (kind === 'theory' && few && isForced(problem, menu, of))) {
+      found.add(`${kind} ${of}`);
+    }
   }
   return found;
+}
+
+/** Whether the only call of a theory is called no more than it has to be: then the theory holds it in. */
+function isForced({ candidates, limits }: CompiledMenu['problem'], menu: ChosenMenu, theory: string): boolean {
+  return menu.set.some(
+    (c, i) => String(candidates[c]?.theory) === theory && callsAGame(menu, i) <= limits.leastCalls + ROOM,
+  );
 }
 
 const ROOM = 1e-3;
