@@ -14,7 +14,7 @@ describe.skipIf(chromiumPath === null)('the desk on the demo season', () => {
     browser = await launchBrowser();
     desk = await openDesk(browser, built.address);
     await desk.page.getByLabel('Copy a season folder into this browser').setInputFiles(join(built.home, 'season'));
-    await desk.page.getByRole('button', { name: 'Work out the plan' }).waitFor();
+    await desk.page.getByRole('button', { name: 'Plan', exact: true }).click();
   });
   afterAll(async () => {
     await browser?.close();

@@ -1,3 +1,4 @@
+import { deskWords } from './desk-words.ts';
 import type { Work } from './use-job.ts';
 
 /** How long work stands: what it is at, with a way out; what to read when it is done; what to mend when it failed. */
@@ -18,7 +19,7 @@ export function WorkLine({ work }: { readonly work: Work }) {
       <p>Done.</p>
       <ul class="lines">
         {work.lines.map((line) => (
-          <li key={line}>{line}</li>
+          <li key={line}>{deskWords(line)}</li>
         ))}
       </ul>
     </div>
@@ -29,9 +30,11 @@ function Failed({ problem, isOurs }: { readonly problem: string; readonly isOurs
   return (
     <div role="alert" class="problem">
       {isOurs && <p>This is a bug in Pressure Plan. Please report it with what follows:</p>}
-      {problem.split('\n').map((line) => (
-        <p key={line}>{line}</p>
-      ))}
+      {deskWords(problem)
+        .split('\n')
+        .map((line) => (
+          <p key={line}>{line}</p>
+        ))}
     </div>
   );
 }
