@@ -24,7 +24,7 @@ Examples:
   pressure-plan backtest season/week-09         how the forecast would have done on their past games
   pressure-plan demo                            an invented season to try it on
 
-Exit codes: 0 fine, 1 faults in the data (what could be made was made), 2 wrong usage, 70 a bug of ours.
+Exit codes: 0 fine, 1 faults in the data (what could be made was made), 2 wrong usage, 70 a bug in Pressure Plan.
 No network, no telemetry: it reads the folder you name and writes into that week's out folder.
 Guidance only: rules and contact limits belong to your state association and licensed athletic trainers.`;
 
@@ -229,7 +229,7 @@ function failed(error: unknown): number {
     terminal.note(error.message);
     return error.kind === 'usage' ? EXIT.usage : EXIT.faults;
   }
-  terminal.note('This is a bug of ours. Please report it with what follows:');
+  terminal.note('This is a bug in Pressure Plan. Please report it with what follows:');
   terminal.note(error instanceof Error ? (error.stack ?? error.message) : String(error));
   return EXIT.bug;
 }

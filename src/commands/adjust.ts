@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Adjustment } from '../pressure/halftime/adjust.ts';
-import { habitWords, warningWords } from '../report/adjust/half-time-words.ts';
+import { habitWords, topLine, warningWords } from '../report/adjust/half-time-words.ts';
 import { halftimePages } from '../season/halftime-pages.ts';
 import type { FoundFile } from '../season/season-folder.ts';
 import { UserProblem } from '../season/user-problem.ts';
@@ -47,9 +47,10 @@ function updateText(update: Adjustment): string {
   const { moved, calls, families } = update;
   const ranked = calls.length > 0 ? calls.map(callRow) : families.map((family) => moveRow(family.family, family));
   return [
-    `${update.liveSnaps} snaps tonight; truly moved, of ${moved.looked} habits looked at:`,
+    `${update.liveSnaps} snaps tonight. ${topLine(update)}`,
+    `Real changes (${moved.looked} tendencies checked):`,
     ...(moved.moved.length === 0 ? ['  nothing'] : moved.moved.map((habit) => `  ${habitWords(habit)}`)),
-    'Only looks so:',
+    'Probably noise:',
     ...(moved.looksSo.length === 0
       ? ['  nothing']
       : moved.looksSo.slice(0, NAMED).map((habit) => `  ${habitWords(habit)}`)),

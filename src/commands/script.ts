@@ -32,6 +32,6 @@ function scriptText({ calls, reps, cards, contact }: PracticeScript): string {
     String(call.asked),
     call.looks.map(({ look, reps: count }) => `${look} ${count}`).join(', '),
   ]);
-  const head = `${reps.length} repetitions, ${cards.length} scout cards; full contact ${contact.weekMinutes} minutes on ${contact.contactDays} ${contact.contactDays === 1 ? 'day' : 'days'}`;
+  const head = `${reps.length} reps, ${cards.length} scout cards; full contact ${contact.weekMinutes} minutes on ${contact.contactDays} ${contact.contactDays === 1 ? 'day' : 'days'}`;
   return `${head}\n${tableText(['call', 'reps', 'asked', 'against'], rows)}`;
 }

@@ -11,6 +11,8 @@ export interface AdjustedCall extends RankedCall {
   /** Times called tonight, and times the plan expects it in the whole game. */
   readonly used: number;
   readonly planned: number;
+  /** Sunday's share of the snaps of each situation. */
+  readonly mix: readonly { readonly situation: string; readonly share: number }[];
 }
 
 /** A path our opponent has seen go with one coverage too often tonight, and the carried calls that break it. */
@@ -75,6 +77,7 @@ export function adjustWeek(plan: WeekPlan, live: Film): Adjustment {
       ...call,
       used: timesUsed(tonight, call.call),
       planned: carried.find((entry) => entry.call === call.call)?.expectedCalls ?? 0,
+      mix: carried.find((entry) => entry.call === call.call)?.mix ?? [],
     })),
     situations: scores.situations,
     tonight,

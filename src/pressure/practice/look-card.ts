@@ -83,7 +83,7 @@ function showsOf(chart: Film, row: number): CardShows {
 }
 
 function placeOf(chart: Film, row: number): string {
-  const file = chart.sources[chart.sourceOf[row] ?? 0] ?? '';
+  const file = (chart.sources[chart.sourceOf[row] ?? 0] ?? '').replace(/^.*[\\/]/, '');
   const game = textAt(chart, 'game', row);
   return [`${file} row ${chart.rowOf[row] ?? 0}`, ...(game === undefined ? [] : [game])].join(', ');
 }

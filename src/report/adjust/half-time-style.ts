@@ -1,6 +1,6 @@
 import { INK, inkVariables } from '../page/ink.ts';
 
-/** Style of the half-time page: one screen of a tablet held sideways (1024 by 768), nothing to scroll or tap. */
+/** Style of the halftime page: one screen of a tablet held sideways (1024 by 768), nothing to scroll or tap. */
 export const HALF_TIME_STYLE = `
 :root{color-scheme:light dark;${inkVariables(INK.light)}}
 @media screen and (prefers-color-scheme:dark){:root{color-scheme:dark;${inkVariables(INK.dark)}}}
@@ -13,6 +13,7 @@ p,ul{margin:2px 0}
 ul{padding-left:16px}
 .head{display:flex;flex-wrap:wrap;gap:0 16px;align-items:baseline;justify-content:space-between}
 .invented{border:1px dashed var(--ink);padding:0 6px;font-weight:700}
+.top{font-size:17px;font-weight:700;border:2px solid var(--accent);padding:3px 8px;margin:4px 0}
 .columns{display:grid;grid-template-columns:1fr 1.2fr 1.1fr;gap:0 18px}
 .small,.none{color:var(--soft);font-size:13px}
 table{border-collapse:collapse;width:100%;font-size:14px;line-height:1.15}
@@ -21,6 +22,7 @@ th,td{text-align:left;vertical-align:top;padding:2px 6px 2px 0;border-bottom:1px
 thead th{border-bottom:1px solid var(--ink);font-size:13px}
 td.n,th.n{font-variant-numeric:tabular-nums;white-space:nowrap}
 .foot{border-top:1px solid var(--rule);margin-top:6px;padding-top:2px}
-@media (max-width:50rem){.columns{grid-template-columns:1fr}}
+@media (max-width:50rem){.top{font-size:17px;font-weight:700;border:2px solid var(--accent);padding:3px 8px;margin:4px 0}
+.columns{grid-template-columns:1fr}}
 @page{size:letter landscape;margin:.4in}
 `;

@@ -56,13 +56,13 @@ export function callsTable({ calls, tonight }: Adjustment): TableView {
 export function familiesTable({ families }: Adjustment): TableView {
   return {
     id: 'families',
-    caption: 'Kinds of pressure, best first',
-    columns: [words('Kind'), numbers('Sunday'), numbers('Now')],
+    caption: 'Families, best first',
+    columns: [words('Family'), numbers('Sunday'), numbers('Now')],
     rows: families.map((family, i) => ({
       name: `${i + 1} ${familyLabel(family.family)}${moveMark(family, i + 1)}`,
       cells: [numberCell(signed(family.before), family.before), numberCell(signed(family.now), family.now)],
     })),
-    empty: 'no family was scored',
+    empty: 'no family to show',
   };
 }
 
@@ -71,23 +71,28 @@ export function situationsTable({ situations, calls }: Adjustment): TableView {
   const common = situations.filter(({ id }) => id !== 'all').sort((a, b) => b.expectedSnaps - a.expectedSnaps);
   return {
     id: 'situations',
-    caption: 'Best calls by situation',
-    columns: [words('Situation'), words('Best calls now')],
+    caption: 'Sunday’s calls by situation, tonight’s order',
+    columns: [words('Situation'), words('Call now')],
     rows: common.slice(0, SITUATIONS_SHOWN).map(({ id, label }) => ({
       name: label,
       cells: [textCell(bestIn(id, calls))],
     })),
-    empty: 'no situation is scored',
+    empty: 'no situation to show',
   };
 }
 
+/** Share from which on Sunday's sheet calls a call in a situation. */
+const ON_SHEET = 0.005;
+
+/** Sunday's calls for the situation in tonight's order: nothing is recommended that the sheet never calls there. */
 function bestIn(situation: string, calls: readonly AdjustedCall[]): string {
-  const scored = calls.flatMap((call) => {
+  const onSheet = calls.filter(({ mix }) => mix.some((part) => part.situation === situation && part.share > ON_SHEET));
+  const scored = onSheet.flatMap((call) => {
     const here = call.bySituation.find((entry) => entry.situation === situation);
     return here ? [{ call: call.call, now: here.now }] : [];
   });
   const best = scored.sort((a, b) => b.now - a.now).slice(0, CALLS_NAMED);
-  return best.map(({ call, now }) => `${call} ${signed(now)}`).join(', ');
+  return best.length === 0 ? 'base' : best.map(({ call, now }) => `${call} ${signed(now)}`).join(', ');
 }
 
 function moveMark({ rankBefore }: { readonly rankBefore: number }, rank: number): string {

@@ -7,6 +7,10 @@ import { INVENTED } from '../page/masthead.ts';
 import { REPORT_STYLE } from '../page/report-style.ts';
 import { archiveTable, archiveUseTable } from '../view/archive-table.ts';
 import { type Chapter, foldedTables } from '../view/block.ts';
+import { CAUTION_LINE } from '../words/caution-words.ts';
+import { gameDay } from '../words/game-day.ts';
+import { OPEN_DATA_LINE } from '../words/open-data-words.ts';
+import { mondayPart } from './monday-part.ts';
 import { countTable, gradeTable, scoreTable, tellTable } from './review-table.ts';
 import { ONE_GAME, reviewSentences } from './review-words.ts';
 
@@ -15,48 +19,50 @@ export async function renderReview(review: Review): Promise<string> {
   const sections: Html[] = [];
   for (const chapter of chapters(review))
     sections.push(await chapterMarkup(chapter, { draw: drawChart, folds: 'closed' }));
-  const body = html`<header class="top"><h1>Review: <bdi>${review.opponent}</bdi></h1>
-<p class="meta"><bdi>${review.us}</bdi> · ${review.week} · ${review.date} · version ${review.version}</p>
-${review.invented ? INVENTED : null}</header>
+  const body = html`<header class="top"><h1>Monday: <bdi>${review.opponent}</bdi></h1>
+<p class="meta"><bdi>${review.us}</bdi> · ${gameDay(review.date)}${review.invented ? html` · ${INVENTED}` : null}</p></header>
 <main>
-<ul class="short">${reviewSentences(review).map((line) => html`<li>${line}</li>`)}</ul>
-<p class="verdict">${ONE_GAME}</p>
-${sections}</main>`;
-  return documentText({ title: `Review: ${review.opponent}`, style: REPORT_STYLE, script: '', body });
+${mondayPart(review)}<ul>${reviewSentences(review).map((line) => html`<li>${line}</li>`)}</ul>
+<p class="small">${ONE_GAME}</p>
+${sections}</main>
+<footer><p>${CAUTION_LINE}</p><p>${OPEN_DATA_LINE}</p></footer>\n`;
+  return documentText({ title: `Monday: ${review.opponent}`, style: REPORT_STYLE, script: '', body });
 }
 
 function chapters(review: Review): readonly Chapter[] {
   return [
+    ourChapter(review),
     {
       id: 'forecast',
       title: 'Sunday’s forecast against the game',
       short: 'Forecast',
       blocks: [
-        { kind: 'table', table: scoreTable(review.scores) },
-        foldedTables('Every count with its ranges', countTable(review.counts)),
         { kind: 'table', table: tellTable(review.tells) },
-      ],
-    },
-    ourChapter(review),
-    {
-      id: 'base-rates',
-      title: 'The base rates Sunday had',
-      short: 'Base rates',
-      blocks: [
-        { kind: 'prose', html: html`<p>${archiveWords(review)}</p>` },
-        { kind: 'table', table: archiveUseTable(review.archive) },
-        foldedTables('Whose snaps they are', archiveTable(review.archive)),
+        foldedTables(
+          'Every count with its ranges, and the scores',
+          countTable(review.counts),
+          scoreTable(review.scores),
+        ),
+        {
+          kind: 'folded',
+          summary: 'The other offenses Sunday counted',
+          blocks: [
+            { kind: 'prose', html: html`<p>${archiveWords(review)}</p>` },
+            { kind: 'table', table: archiveUseTable(review.archive) },
+            { kind: 'table', table: archiveTable(review.archive) },
+          ],
+        },
       ],
     },
   ];
 }
 
 function ourChapter({ grades }: Review): Chapter {
-  const calls = { id: 'calls', caption: 'Our calls', first: 'Call' };
-  const families = { id: 'families', caption: 'Our kinds of pressure', first: 'Kind' };
+  const calls = { id: 'calls', caption: 'By call', first: 'Call' };
+  const families = { id: 'families', caption: 'By family', first: 'Family' };
   return {
     id: 'our-calls',
-    title: 'Our calls against what was expected of them',
+    title: 'Our calls',
     short: 'Our calls',
     blocks: [
       { kind: 'prose', html: html`<p>${HOW_GRADED}</p>` },
@@ -67,10 +73,10 @@ function ourChapter({ grades }: Review): Chapter {
 }
 
 const HOW_GRADED =
-  'A snap saves what four rushers usually give up to that answer on that down, less what it gave up. Expected is what Sunday’s scores said of the call against the answer that came; the four-man base is expected to save nothing. The points are those of professional scoring: the order counts, not the decimals. The range is what outcomes swing by on their own.';
+  'Points a snap saved: what four rushers usually give up to that play on that down, less what it gave up. Expected: what Sunday said of the call against that play. The scale is pro scoring: read the order, not the decimals. The range is luck alone.';
 
 function archiveWords({ archive }: Review): string {
   const { offenseGames, snaps, offenses, level } = archive;
-  if (offenseGames === 0) return 'No other offense was charted: the forecast stood on their own film alone.';
-  return `${offenseGames} games of ${offenses.length} other offenses, ${snaps} snaps; ${level}. This game joins them for next week, and our calls join our own film.`;
+  if (offenseGames === 0) return 'No other offense is charted: the forecast rests on their own film alone.';
+  return `${offenseGames} games of ${offenses.length} other offenses, ${snaps} snaps; ${level}. Next week this game joins them, and our calls join our own film.`;
 }

@@ -8,6 +8,8 @@ import { INVENTED } from '../page/masthead.ts';
 import { REPORT_STYLE } from '../page/report-style.ts';
 import type { Chapter } from '../view/block.ts';
 import { seasonChart } from '../view/season-chart.ts';
+import { CAUTION_LINE } from '../words/caution-words.ts';
+import { OPEN_DATA_LINE } from '../words/open-data-words.ts';
 import { calibrationChart } from './calibration-chart.ts';
 import { guessTable, seasonFamilyTable, targetTable } from './season-table.ts';
 import { seasonSentences } from './season-words.ts';
@@ -18,11 +20,11 @@ export async function renderSeason(season: Season, reviews: readonly Review[]): 
   for (const chapter of chapters(season, reviews))
     sections.push(await chapterMarkup(chapter, { draw: drawChart, folds: 'closed' }));
   const body = html`<header class="top"><h1>Season so far: <bdi>${season.us}</bdi></h1>
-<p class="meta">${season.games.map(({ week, opponent, snaps }) => `${week} ${opponent}, ${snaps} snaps`).join(' · ')}</p>
-${season.invented ? INVENTED : null}</header>
+<p class="meta">${season.games.map(({ week, opponent, snaps }) => `${week} ${opponent}, ${snaps} snaps`).join(' · ')}${season.invented ? html` · ${INVENTED}` : null}</p></header>
 <main>
-<ul class="short">${seasonSentences(season).map((line) => html`<li>${line}</li>`)}</ul>
-${sections}</main>`;
+<ul>${seasonSentences(season).map((line) => html`<li>${line}</li>`)}</ul>
+${sections}</main>
+<footer><p>${CAUTION_LINE}</p><p>${OPEN_DATA_LINE}</p></footer>\n`;
   return documentText({ title: `Season so far: ${season.us}`, style: REPORT_STYLE, script: '', body });
 }
 
@@ -30,7 +32,7 @@ function chapters(season: Season, reviews: readonly Review[]): readonly Chapter[
   return [
     {
       id: 'calibrated',
-      title: 'Is the forecast calibrated on our film?',
+      title: 'Does the forecast hold up?',
       short: 'Forecast',
       blocks: [
         { kind: 'chart', chart: seasonChart(reviews) },
@@ -40,7 +42,7 @@ function chapters(season: Season, reviews: readonly Review[]): readonly Chapter[
     },
     {
       id: 'paid',
-      title: 'Which kinds of pressure paid?',
+      title: 'What pays?',
       short: 'Pressures',
       blocks: [
         { kind: 'prose', html: html`<p>${HOW_PAID}</p>` },
@@ -49,7 +51,7 @@ function chapters(season: Season, reviews: readonly Review[]): readonly Chapter[
     },
     {
       id: 'guessed',
-      title: 'Is our guess rate falling?',
+      title: 'Are we harder to read?',
       short: 'Guess rate',
       blocks: [{ kind: 'table', table: guessTable(season.guesses) }],
     },
@@ -57,4 +59,4 @@ function chapters(season: Season, reviews: readonly Review[]): readonly Chapter[
 }
 
 const HOW_PAID =
-  'Points of professional scoring: the order counts, not the decimals. The range is what outcomes swing by on their own; a kind stands apart when what was expected of it lies outside, on at least 20 snaps in 3 games. Several kinds are looked at: one in twenty stands apart by chance.';
+  'Pro scoring: read the order, not the decimals. The range is luck alone; a family stands out when what we expected lies outside it, on at least 20 snaps in 3 games. Of twenty families one stands out by luck.';

@@ -1,5 +1,5 @@
 import type { CountCheck, CountRange } from '../../pressure/review/count-range.ts';
-import type { Grade } from '../../pressure/review/grade.ts';
+import type { Grade, GradeStanding } from '../../pressure/review/grade.ts';
 import type { TargetReview } from '../../pressure/review/log-score.ts';
 import type { TellReview } from '../../pressure/review/tell.ts';
 import { SITUATIONS } from '../../pressure/snap/situation.ts';
@@ -17,14 +17,14 @@ import { habitName } from '../words/habit-name.ts';
 import { className, familyLabel, plainWords, TARGET_LABELS } from '../words/label.ts';
 import { fixed, signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
-import { isThin } from '../words/share-words.ts';
+import { isThin, THIN_SNAPS } from '../words/share-words.ts';
 import { savedWords } from './review-words.ts';
 
 /** Sunday's forecast, question by question, beside two plainer ways to guess. */
 export function scoreTable(scores: readonly TargetReview[]): TableView {
   return {
     id: 'scores',
-    caption: 'Average surprise a snap (log loss), lower is better',
+    caption: 'Forecast score by question (log loss a snap), lower is better',
     columns: [
       words('Question'),
       numbers('Snaps'),
@@ -36,27 +36,24 @@ export function scoreTable(scores: readonly TargetReview[]): TableView {
     rows: scores.map((score) => ({
       name: TARGET_LABELS[score.target],
       cells: [
-        numberCell(score.snaps < THIN ? `${score.snaps}, thin` : String(score.snaps), score.snaps),
+        numberCell(score.snaps < THIN_SNAPS ? `${score.snaps}, thin` : String(score.snaps), score.snaps),
         lossCell(score.model),
         lossCell(score.plainRate),
         lossCell(score.rawCell),
         textCell(`${fixed(score.difference, 3)}, give or take ${errorWords(score.standardError)}`),
       ],
-      ...thinMark(score.snaps < THIN),
+      ...thinMark(score.snaps < THIN_SNAPS),
     })),
     empty: 'nothing that was forecast was charted',
   };
 }
-
-/** Common practice: cells under about 20 are wide. */
-const THIN = 20;
 
 function lossCell(loss: number): Cell {
   return numberCell(fixed(loss, 3), loss);
 }
 
 function errorWords(error: number | null): string {
-  return error === null ? 'what one snap cannot say' : fixed(error, 3);
+  return error === null ? 'too few snaps to say' : fixed(error, 3);
 }
 
 /** Counts of the game against Sunday's ranges; those that fell outside first. */
@@ -82,7 +79,7 @@ export function countTable(counts: readonly CountCheck[]): TableView {
         numberCell(rangeWords(check.outer), check.outer.low),
         numberCell(rangeWords(check.inner), check.inner.low),
       ],
-      ...thinMark(check.snaps < THIN),
+      ...thinMark(check.snaps < THIN_SNAPS),
     })),
     empty: 'no count reached five snaps',
   };
@@ -106,7 +103,7 @@ export function situationWords(id: string): string {
 export function tellTable(tells: readonly TellReview[]): TableView {
   return {
     id: 'tells',
-    caption: 'Habits to watch: did they hold?',
+    caption: 'Sunday’s tendencies: did they hold?',
     columns: [
       words('When'),
       words('Then'),
@@ -128,7 +125,7 @@ export function tellTable(tells: readonly TellReview[]): TableView {
       ],
       ...thinMark(isThin(tell.game)),
     })),
-    empty: 'Sunday’s report named none',
+    empty: 'Sunday’s report flagged none',
   };
 }
 
@@ -143,9 +140,9 @@ export function gradeTable(
     columns: [
       words(place.first),
       numbers('Held: loss, stop or takeaway'),
-      numbers('Points saved per ten snaps, 95%'),
+      numbers('Points saved per 10 snaps, 95%'),
       numbers('Expected'),
-      numbers('Points over expectation'),
+      numbers('Points against expectation'),
       words('So'),
     ],
     rows: grades.map((grade) => ({
@@ -155,10 +152,22 @@ export function gradeTable(
         numberCell(savedWords(grade), grade.saved),
         numberCell(signed(grade.expected), grade.expected),
         numberCell(signed(grade.overExpectation), grade.overExpectation),
-        textCell(grade.standing),
+        textCell(standingWords(grade.standing)),
       ],
-      ...thinMark(grade.snaps < THIN),
+      ...thinMark(grade.snaps < THIN_SNAPS),
     })),
-    empty: 'no call of ours could be graded',
+    empty: 'none of our calls could be graded',
   };
 }
+
+/** How a call or family stands, as the page says it. */
+export function standingWords(standing: GradeStanding): string {
+  return STANDINGS[standing];
+}
+
+const STANDINGS: Readonly<Record<GradeStanding, string>> = {
+  'above the usual spread': 'better than expected',
+  'below the usual spread': 'worse than expected',
+  'within the usual spread': 'no difference',
+  'too few': 'too few snaps',
+};

@@ -6,13 +6,14 @@ import { familyLabel, TARGET_LABELS } from '../words/label.ts';
 import { fixed, signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { isThin } from '../words/share-words.ts';
+import { standingWords } from './review-table.ts';
 import { savedWords } from './review-words.ts';
 
 /** Every question over the season, games weighted alike. */
 export function targetTable(targets: readonly SeasonTarget[]): TableView {
   return {
     id: 'season-targets',
-    caption: 'Average surprise a snap (log loss), games weighted alike, lower is better',
+    caption: 'Forecast score by question (log loss a snap), games weighted alike, lower is better',
     columns: [
       words('Question'),
       numbers('Games'),
@@ -40,7 +41,7 @@ export function targetTable(targets: readonly SeasonTarget[]): TableView {
 }
 
 function errorWords(error: number | null): string {
-  return error === null ? 'too few games for an error' : `give or take ${fixed(error, 3)}`;
+  return error === null ? 'too few games to say' : `give or take ${fixed(error, 3)}`;
 }
 
 /** Run or pass is forecast by its first class, the run. */
@@ -54,9 +55,9 @@ function yesWords({ target, yes }: SeasonTarget): string {
 export function seasonFamilyTable({ families }: Season): TableView {
   return {
     id: 'season-families',
-    caption: 'Our kinds of pressure over the season',
+    caption: 'Our families over the season',
     columns: [
-      words('Kind'),
+      words('Family'),
       numbers('Games'),
       numbers('Held: loss, stop or takeaway'),
       numbers('Points saved per ten snaps, 95%'),
@@ -72,11 +73,11 @@ export function seasonFamilyTable({ families }: Season): TableView {
         numberCell(savedWords(family), family.saved),
         numberCell(signed(family.expected), family.expected),
         numberCell(signed(family.overExpectation), family.overExpectation),
-        textCell(family.standing),
+        textCell(standingWords(family.standing)),
       ],
       ...thinMark(isThin(family.held)),
     })),
-    empty: 'no call of ours was charted in a reviewed game',
+    empty: 'none of our calls is charted in a reviewed game',
   };
 }
 
@@ -84,8 +85,8 @@ export function seasonFamilyTable({ families }: Season): TableView {
 export function guessTable({ games }: GuessTrend): TableView {
   return {
     id: 'season-guesses',
-    caption: 'How often a reader of our earlier film would have named the coverage',
-    columns: [words('Game'), numbers('Pressures he has read'), numbers('From the path'), numbers('Blind')],
+    caption: 'How often our earlier film gives the coverage away',
+    columns: [words('Game'), numbers('Pressures on film before'), numbers('From the path'), numbers('Blind')],
     rows: games.map(({ week, opponent, read, fromPath, blind }) => ({
       name: `${opponent}, ${week}`,
       cells: [numberCell(String(read), read), shareCell(fromPath), shareCell(blind)],

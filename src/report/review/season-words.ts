@@ -3,7 +3,7 @@ import { LEAST_GAMES, type Season } from '../../pressure/review/season.ts';
 import { studentWidth } from '../../stats/student.ts';
 import { familyLabel } from '../words/label.ts';
 import { counted, fixed, listed } from '../words/number-words.ts';
-import { countWords } from '../words/share-words.ts';
+import { shareWords } from '../words/share-words.ts';
 import { clearWords, rangeWords } from './review-words.ts';
 
 /** The season in sentences: is the model calibrated on our film, which families paid, is our guess rate falling. */
@@ -20,20 +20,16 @@ export function seasonSentences(season: Season): readonly string[] {
 }
 
 function gameWords({ games, notReviewed }: Season): string {
-  const few = games.length < LEAST_GAMES ? ` Under ${LEAST_GAMES} games nothing below is more than a first look.` : '';
-  const lacking =
-    notReviewed.length === 0
-      ? ''
-      : ` Not in it, because not reviewed yet: ${listed(notReviewed)} (pressure-plan review).`;
+  const few = games.length < LEAST_GAMES ? ` Under ${LEAST_GAMES} games this is a first look.` : '';
+  const lacking = notReviewed.length === 0 ? '' : ` Not reviewed yet: ${listed(notReviewed)} (pressure-plan review).`;
   return `${counted(games.length, 'game', 'games')} reviewed.${few}${lacking}`;
 }
 
 function scoreWords({ targets, games }: Season): string {
-  if (targets.length === 0) return 'Nothing that was forecast was charted in the games.';
+  if (targets.length === 0) return 'Nothing we forecast is charted in the games.';
   const better = targets.filter(({ difference }) => difference < 0).length;
-  const sure =
-    games.length < LEAST_GAMES ? 'too few games for an error' : `over games, ${clearWords(targets.filter(isClear))}`;
-  return `The forecast was closer than the plain film rate on ${better} of ${counted(targets.length, 'question', 'questions')}; ${sure}.`;
+  const sure = games.length < LEAST_GAMES ? 'too few games to say more' : clearWords(targets.filter(isClear));
+  return `The forecast beat the plain film rate on ${better} of ${counted(targets.length, 'question', 'questions')}: ${sure}.`;
 }
 
 /** Beyond its error over games, few games allowed for (Student's t, 95%). */
@@ -45,9 +41,7 @@ function isClear({ difference, standardError, games }: Season['targets'][number]
 function rangeLook({ ranges, games }: Season): string {
   if (games.length < LEAST_GAMES) return '';
   const look = lookOf(ranges);
-  return look === 'as expected'
-    ? ' By the central halves the ranges look neither too wide nor too narrow.'
-    : ` By the central halves the ranges look ${look}.`;
+  return look === 'as expected' ? ' The ranges look about right.' : ` The ranges look ${look}.`;
 }
 
 function lookOf({ inner }: RangeReview): 'as expected' | 'too wide' | 'too narrow' {
@@ -71,28 +65,31 @@ function lineWords({ line, bins }: Season): string {
 }
 
 function familyWords({ families }: Season): string {
-  if (families.length === 0) return 'No call of ours was charted in a reviewed game.';
+  if (families.length === 0) return 'None of our calls is charted in a reviewed game.';
   const apart = families.filter(({ standing }) => standing !== 'too few' && standing !== 'within the usual spread');
   const few = families.filter(({ standing }) => standing === 'too few').length;
-  const named = apart.map(({ name, standing }) => `${familyLabel(name)} stands ${standing}`);
-  const said = named.length === 0 ? 'none stands apart from what was expected of it' : listed(named);
-  return `Which kinds paid: ${said}; ${few} of ${families.length} on too few snaps or games to say.`;
+  const named = apart.map(
+    ({ name, standing }) =>
+      `${familyLabel(name)} did ${standing === 'above the usual spread' ? 'better' : 'worse'} than expected`,
+  );
+  const said = named.length === 0 ? 'none did better or worse than expected' : listed(named);
+  return `What paid: ${said}; ${few} of ${families.length} families have too few snaps or games to say.`;
 }
 
 function guessWords({ guesses }: Season): string {
   const last = guesses.games.at(-1);
-  if (!last) return 'Our guess rate is not known: earlier film or the calls of the games are missing.';
-  const now = `In the last game a reader of our film named the coverage from the path on ${countWords(last.fromPath)}`;
+  if (!last) return 'How easy we are to read is not known: earlier film or the calls of the games are missing.';
+  const now = `Last game an opponent off our film calls the coverage from the path on ${shareWords(last.fromPath)}`;
   const { change } = guesses;
-  if (!change || change.estimate === null) return `${now}; there is no earlier game to compare it with.`;
-  const points = `${Math.round(Math.abs(change.estimate) * 100)} in a hundred ${change.estimate < 0 ? 'fewer' : 'more'} than before`;
-  const sure = change.low > 0 || change.high < 0 ? '' : ', which chance alone can do';
+  if (!change || change.estimate === null) return `${now}; no earlier game to compare it with.`;
+  const points = `${change.estimate < 0 ? 'down' : 'up'} ${Math.round(Math.abs(change.estimate) * 100)} points`;
+  const sure = change.low > 0 || change.high < 0 ? '' : '; could be luck';
   return `${now}, ${points}${sure}.`;
 }
 
 function tellWords({ tells }: Season): string {
   const seen = tells.held + tells.died;
   return seen === 0
-    ? 'No habit to watch came on three snaps or more.'
-    : `Habits to watch: ${tells.held} of ${seen} that came on three snaps or more held.`;
+    ? 'No tendency we flagged came on three snaps or more.'
+    : `Tendencies we flagged: ${tells.held} of ${seen} held.`;
 }

@@ -7,6 +7,7 @@ import { documentText } from '../page/document.ts';
 import { type Html, html } from '../page/html.ts';
 import { INVENTED } from '../page/masthead.ts';
 import { tableMarkup } from '../page/table.ts';
+import { gameDay } from '../words/game-day.ts';
 import { counted } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { cardDrawing } from './card-drawing.ts';
@@ -25,13 +26,13 @@ export interface ScriptHead {
 export async function renderScript(script: PracticeScript, head: ScriptHead): Promise<string> {
   const body = html`<main>
 <h1>Practice script: <bdi>${head.opponent}</bdi></h1>
-<p class="meta"><bdi>${head.us}</bdi> · ${head.date} · ${counted(script.reps.length, 'repetition', 'repetitions')} · ${counted(script.cards.length, 'scout card', 'scout cards')}</p>
+<p class="meta"><bdi>${head.us}</bdi> · ${gameDay(head.date)} · ${counted(script.reps.length, 'rep', 'reps')} · ${counted(script.cards.length, 'scout card', 'scout cards')}</p>
 ${head.invented ? INVENTED : null}${shortageMarkup(script.shortages)}
-<h2>Before anybody hits anybody</h2>
+<h2>Contact limits and safety</h2>
 ${tableMarkup(contactTable(script.contact))}${cautionMarkup()}
 <h2>The week</h2>
 ${periodsMarkup(script)}
-<h2>Who is repped against what</h2>
+<h2>Reps by call and look</h2>
 <p class="small">${HOW_COUNTED}</p>
 ${tableMarkup(countTable(script))}
 <h2 class="sheet">Scout cards</h2>
@@ -41,12 +42,12 @@ ${tableMarkup(countTable(script))}
   return documentText({ title: `Practice script: ${head.opponent}`, style: SCRIPT_STYLE, script: '', body });
 }
 
-const HOW_COUNTED = `Every call is seen at least once against its likeliest, its worst and its deciding looks. New calls then get the repetitions the menu asks for to install them. Of all the others ${percent(MIX_PART)} go as often as the menu calls each call and the rest as defense.yaml asks for to keep it, each against the looks the forecast expects where it is called (largest remainder).`;
+const HOW_COUNTED = `Every call sees its likeliest look, its worst and its make-or-break looks at least once. New calls then get the reps the menu asks for to install them. Of the rest ${percent(MIX_PART)} follow how often the menu calls each call, the others what defense.yaml asks for to keep it, against the looks we expect where it is called.`;
 
 function shortageMarkup(shortages: readonly string[]): Html | null {
   return shortages.length === 0
     ? null
-    : html`<div class="short"><p>Too few repetitions</p><ul>${shortages.map((line) => html`<li>${line}</li>`)}</ul></div>`;
+    : html`<div class="short"><p>Too few reps</p><ul>${shortages.map((line) => html`<li>${line}</li>`)}</ul></div>`;
 }
 
 function cautionMarkup(): Html {
@@ -65,7 +66,7 @@ function periodsMarkup({ periods, reps }: PracticeScript): Html {
     const caption = `${day}: ${period}, ${minutes} minutes, contact ${contact}`;
     return tableMarkup(periodTable(own, { id: `period-${i + 1}`, caption }));
   });
-  return html`<p class="small">Why: the look is the likeliest where the call is called, its worst, or the one that decides whether it holds; blank is the forecast’s share.</p>${parts}`;
+  return html`<p class="small">Why: likeliest look for the call, its worst, or make-or-break; blank: what we expect there.</p>${parts}`;
 }
 
 function cardMarkup(card: LookCard): Html {

@@ -33,7 +33,7 @@ export function periodTable(
         textCell(rep.watch),
       ],
     })),
-    empty: 'no repetitions',
+    empty: 'no reps',
   };
 }
 
@@ -41,8 +41,8 @@ export function periodTable(
 export function countTable({ calls }: PracticeScript): TableView {
   return {
     id: 'counts',
-    caption: 'Repetitions by call',
-    columns: [words('Call'), words('Kind'), numbers('Reps'), numbers('Asked by the menu'), words('Against')],
+    caption: 'Reps by call',
+    columns: [words('Call'), words('Family'), numbers('Reps'), numbers('Asked by the menu'), words('Against')],
     rows: calls.map((call) => ({
       name: call.isNew ? `${call.call} (NEW)` : call.call,
       cells: [

@@ -10,7 +10,7 @@ import { numberCell, numbers, type TableView, textCell, words } from './table-vi
 export function loopTable(plan: WeekPlan, film: OwnFilmChapter): TableView {
   return {
     id: 'film-loop',
-    caption: 'From our film to the menu: the coverage guessed by one who sees the path',
+    caption: 'From our film to the menu: how often the path gives away the coverage',
     columns: [words('Step'), words('What it says')],
     rows: [
       { name: 'Our film', cells: [textCell(filmWords(film))] },
@@ -24,7 +24,7 @@ export function loopTable(plan: WeekPlan, film: OwnFilmChapter): TableView {
 
 function filmWords({ guesses }: OwnFilmChapter): string {
   const path = guesses.find(({ knows }) => knows === 'the path');
-  return path === undefined ? 'too little film to tell' : `he is right on ${shareWithInterval(path.share)}`;
+  return path === undefined ? 'too little film to tell' : `right on ${shareWithInterval(path.share)}`;
 }
 
 function swapWords({ remedy }: OwnFilmChapter): string {
@@ -37,7 +37,7 @@ function swapWords({ remedy }: OwnFilmChapter): string {
 function planWords(menu: MenuResult | null, { onPlan }: OwnFilmChapter): string {
   if (menu === null || onPlan === null) return 'no menu was chosen';
   if (onPlan.rate === null) return 'no pressure is planned';
-  return `going by our film he is right on ${percent(onPlan.rate)} of about ${Math.round(onPlan.calls)} pressures`;
+  return `off our film they are right on ${percent(onPlan.rate)} of about ${Math.round(onPlan.calls)} pressures`;
 }
 
 /** The fewest swaps by each number of games. */
@@ -49,7 +49,7 @@ export function byGamesTable({ remedy }: OwnFilmChapter): TableView {
       words('Games'),
       numbers('Needed'),
       numbers('Can be swapped'),
-      numbers('He is then right on'),
+      numbers('They are then right on'),
       numbers('Points'),
     ],
     rows: remedy.byGames.map(({ games, needed, done, reaches, costPoints }) => ({
@@ -69,8 +69,8 @@ export function byGamesTable({ remedy }: OwnFilmChapter): TableView {
 export function readerTable({ onPlan }: OwnFilmChapter): TableView {
   return {
     id: 'reader-table',
-    caption: 'What he would guess behind each path of this week’s menu',
-    columns: [words('Path'), words('He guesses'), words('Because'), numbers('Calls a game'), numbers('Right')],
+    caption: 'What they would guess behind each path of this week’s menu',
+    columns: [words('Path'), words('They guess'), words('Because'), numbers('Calls a game'), numbers('Right')],
     rows: (onPlan?.paths ?? []).map(({ path, known, guess, right, calls }) => ({
       name: path,
       cells: [

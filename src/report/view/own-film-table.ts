@@ -12,7 +12,7 @@ import { numberCell, numbers, shareCell, type TableView, textCell, thinMark, wor
 export function swapTable(plan: WeekPlan, film: OwnFilmChapter): TableView {
   return {
     id: 'swap-table',
-    caption: `Snaps to play in another pairing, over the next ${counted(film.remedy.games, 'game', 'games')}`,
+    caption: `Change-ups over the next ${counted(film.remedy.games, 'game', 'games')}: same path, different coverage`,
     columns: [
       words('Situation'),
       words('Path'),
@@ -40,13 +40,13 @@ export function swapTable(plan: WeekPlan, film: OwnFilmChapter): TableView {
 export function ownTellTable(film: OwnFilmChapter): TableView {
   return {
     id: 'own-tells-table',
-    caption: `Our tells to break, of ${counted(film.tellsLooked, 'habit', 'habits')} looked at`,
+    caption: `Tendencies to break (${counted(film.tellsLooked, 'pattern', 'patterns')} checked)`,
     columns: [
       words('When they see'),
       words('We then play'),
       numbers('On our film'),
       numbers('Expected of us there'),
-      numbers('He would plan with'),
+      numbers('They would plan on'),
       numbers('Corrected p'),
       words('Games'),
     ],
@@ -62,7 +62,7 @@ export function ownTellTable(film: OwnFilmChapter): TableView {
         textCell(tell.oneGameOnly ? 'one game only' : counted(tell.games.length, 'game', 'games')),
       ],
     })),
-    empty: 'none of our habits stood out',
+    empty: 'none stood out',
   };
 }
 

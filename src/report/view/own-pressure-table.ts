@@ -51,7 +51,7 @@ const LABELS: Readonly<Record<string, string>> = {
   look: 'Backfield look',
   zone: 'Field zone',
   score: 'The score, theirs first',
-  'after a big play': 'After a big play of theirs',
+  'after a big play': 'After their big play',
   back_spot: 'Where the back stands',
   state: 'Clock and score together',
   series: 'First snap of a series',

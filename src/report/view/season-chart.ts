@@ -4,6 +4,7 @@ import type { Review } from '../../pressure/review/review.ts';
 import type { IntervalRow } from '../chart/interval-row.ts';
 import { counted } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
+import { THIN_SNAPS } from '../words/share-words.ts';
 import type { ChartView } from './block.ts';
 import { numberCell, numbers, type TableView, textCell, words } from './table-view.ts';
 
@@ -48,16 +49,13 @@ function entryOf(review: Review, question: (typeof DRAWN)[number]): Entry[] {
   return [{ id: `${question.target} ${review.week}`, label, check }];
 }
 
-/** Common practice: shares of fewer snaps are wide. */
-const THIN = 20;
-
 function rowOf({ id, label, check }: Entry): IntervalRow {
   const { snaps, came, expected, outer } = check;
   return {
     id,
     label,
     note: `${percent(expected)} said, ${came} of ${snaps} came`,
-    state: snaps < THIN ? 'thin' : 'solid',
+    state: snaps < THIN_SNAPS ? 'thin' : 'solid',
     value: expected,
     low: outer.low / snaps,
     high: outer.high / snaps,
@@ -90,7 +88,7 @@ function tableOf(drawn: readonly Entry[]): TableView {
         numberCell(`${check.came} of ${check.snaps}`, check.came / check.snaps),
         textCell(check.outer.hit ? 'yes' : 'no'),
       ],
-      ...(check.snaps < THIN ? { thin: true as const } : {}),
+      ...(check.snaps < THIN_SNAPS ? { thin: true as const } : {}),
     })),
     empty: 'no finished game has been reviewed',
   };

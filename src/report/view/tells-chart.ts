@@ -18,7 +18,7 @@ export function tellsChart(plan: WeekPlan): ChartView {
         ? 'No tell stood out'
         : `${first.description}: ${tellFollows(first).toLowerCase()} followed on ${first.film.count} of ${first.film.trials}`,
     caption:
-      'How often the habit held in each game. A stronger tint is more often. Hatched: the look was not seen in that game.',
+      'How often it held in each game. A stronger tint is more often. Hatched: they did not show the look in that game.',
     drawing: tells.length === 0 ? null : { kind: 'grid', grid: tellGrid(tells) },
     empty: 'No tell stood out, so nothing is drawn.',
     table: tellsTable(tells),

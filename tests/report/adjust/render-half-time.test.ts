@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords } from '../../../src/game/film.ts';
 import { adjustWeek } from '../../../src/pressure/halftime/adjust.ts';
-import { habitWords, pressureWords, warningWords } from '../../../src/report/adjust/half-time-words.ts';
+import { situationsTable } from '../../../src/report/adjust/half-time-table.ts';
+import { habitWords, pressureWords, topLine, warningWords } from '../../../src/report/adjust/half-time-words.ts';
 import { renderHalfTime } from '../../../src/report/adjust/render-half-time.ts';
 import { share } from '../../../src/stats/share.ts';
 import { inventedPlan } from '../invented-plan.ts';
@@ -13,18 +14,40 @@ const update = adjustWeek(plan, live);
 describe('the half-time page', () => {
   it('says what moved, ranks the calls, counts what was used, and warns of what was shown', async () => {
     const page = await renderHalfTime(update, 2);
-    expect(page).toContain('Screen: 20 of 20, expected');
+    expect(page).toContain('Screen: 20 of 20 (100%), expected');
     expect(page).toContain('20 of 4');
-    expect(page).toContain('rake: three deep behind it 20 of 20 times; change up with Rake Man.');
-    expect(page).toContain('2 rows were not usable');
+    expect(page).toContain('rake: same coverage behind it (three deep) 20 of 20; change up with Rake Man.');
+    expect(page).toContain('2 rows left out of the numbers');
     expect(page).toContain('licensed athletic trainers');
+  });
+
+  it('says on one line on top what to change, or to stay', async () => {
+    expect(topLine(update)).toMatch(/^Change this: /);
+    const quiet = { ...update, moved: { ...update.moved, moved: [] }, warnings: [] };
+    expect(topLine(quiet)).toMatch(/^Stay with Sunday’s calls/);
+    const shown = { ...quiet, warnings: update.warnings };
+    expect(topLine(shown)).toBe(
+      'Change this: rake: same coverage behind it (three deep) 20 of 20; change up with Rake Man.',
+    );
+    expect(await renderHalfTime(quiet, 0)).toContain(topLine(quiet));
+  });
+
+  it('recommends nothing in a situation where Sunday’s sheet never calls it', () => {
+    const { rows } = situationsTable(update);
+    expect(rows.length).toBeGreaterThan(3);
+    for (const { name, cells } of rows) {
+      const id = update.situations.find(({ label }) => label === name)?.id;
+      const onSheet = update.calls.filter(({ mix }) => mix.some((part) => part.situation === id && part.share > 0.005));
+      const said = (cells[0]?.text ?? '').split(', ').map((text) => text.replace(/ [+\u2212]?[\d.]+$/, ''));
+      for (const call of said) expect([...onSheet.map((entry) => entry.call), 'base']).toContain(call);
+    }
   });
 
   it('is the same bytes twice, and needs no script and nothing from outside', async () => {
     const page = await renderHalfTime(update, 0);
     expect(page).toBe(await renderHalfTime(update, 0));
     expect(page).not.toMatch(/<script|src=|https?:|url\(/);
-    expect(page).not.toContain('not usable');
+    expect(page).not.toContain('left out of the numbers');
   });
 
   it('without a menu it ranks the kinds of pressure alone', async () => {
@@ -44,12 +67,12 @@ describe('the half-time page', () => {
       p: 0.01,
       adjusted: 0.05,
     } as const;
-    expect(habitWords(habit)).toBe('Screen, when they pass, 3rd and long: 6 of 8, expected 24%');
+    expect(habitWords(habit)).toBe('Screen, when they pass, 3rd and long: 6 of 8 (75%), expected 24%');
     expect(habitWords({ ...habit, target: 'answer', name: 'quarterback_run', situation: 'all' })).toBe(
-      'QB run: 6 of 8, expected 24%',
+      'QB run: 6 of 8 (75%), expected 24%',
     );
     expect(warningWords({ path: 'rake', coverage: 'zero', count: 3, trials: 3, instead: [] })).toContain(
-      'no carried call breaks it',
+      'nothing on the menu breaks it',
     );
     expect(pressureWords({ ...update, tonight: { ...update.tonight, charted: share(0, 9) } })).toContain('not charted');
   });

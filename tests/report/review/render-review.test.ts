@@ -8,6 +8,7 @@ import { renderSeason } from '../../../src/report/review/render-season.ts';
 import { clearWords, reviewSentences } from '../../../src/report/review/review-words.ts';
 import { seasonSentences } from '../../../src/report/review/season-words.ts';
 import { seasonChart } from '../../../src/report/view/season-chart.ts';
+import { mondayCalls } from '../../../src/report/words/monday-words.ts';
 import { inventedPlan } from '../../report/invented-plan.ts';
 
 const plan = inventedPlan({ opponent: '<b>Hill & Dale</b>' });
@@ -53,20 +54,61 @@ describe('the review page', () => {
     expect(page).not.toMatch(/\bNaN\b|\bundefined\b|\bInfinity\b|<b>Hill/);
     expect(page).toContain('One game proves nothing');
     expect(page).toContain('Invented demonstration data');
+    expect(page).toContain('licensed athletic trainers');
+    expect(page).toContain('creativecommons.org/licenses/by-sa/4.0');
     expect(await renderReview(first)).toBe(page);
   });
 
-  it('calls a game of twelve graded snaps thin and says what chance alone does', () => {
+  it('calls a game of twelve graded snaps thin and says what luck alone does', () => {
     const said = reviewSentences(first).join(' ');
-    expect(said).toMatch(/12 snaps of ours graded, 0 could not be: .* where chance alone swings by \d/);
-    expect(said).toMatch(/on 12 of 12 \(thin\)/);
-    expect(said).toMatch(/The counts overlap, so this is no test/);
+    expect(said).toMatch(
+      /Graded all 12 snaps: [\d.]+ points (?:better|worse) than expected; luck alone is plus or minus \d/,
+    );
+    expect(said).toMatch(/on 12 of 12 \(100%\) \(thin\); a blind guess gets \d/);
+    expect(said).toMatch(/Counts overlap, so this is not a test/);
   });
 
   it('says so when our calls were not charted and when the film held the game', () => {
     const lacking = reviewSentences({ ...first, grades: null, guesses: null, seenBefore: ['Friday'] }).join(' ');
-    expect(lacking).toContain('Our own calls of the game were not charted');
-    expect(lacking).toContain('already held Friday: what is said of that is no forecast');
+    expect(lacking).toContain('Our own calls are not charted');
+    expect(lacking).toContain('already held Friday, so that part is not a forecast');
+  });
+});
+
+describe('keep, fix, drop', () => {
+  const gradedAs = (count: number, marks: readonly ('right' | 'wrong')[]): Review => {
+    const [call] = first.grades?.calls ?? [];
+    if (!call || !first.grades) throw new Error('the invented game is graded');
+    const snaps = marks.map((mark, i) => ({
+      row: i,
+      snap: i,
+      call: call.name,
+      family: 'three_under' as const,
+      mark,
+      rules: [],
+      held: null,
+    }));
+    const none = { count: 0, trials: 0, estimate: null, low: 0, high: 1 };
+    return {
+      ...first,
+      grades: { ...first.grades, calls: [{ ...call, held: { ...call.held, count, trials: 6, estimate: count / 6 } }] },
+      fit: { snaps, right: none, neutral: none, wrong: none, open: 0, rules: [], notAsked: [] },
+    };
+  };
+  const kinds = (review: Review) => Object.entries(mondayCalls(review)).flatMap(([kind, list]) => list.map(() => kind));
+
+  it('keeps what holds, fixes what does not hold on the right snaps, drops what was called into the wrong ones', () => {
+    expect(kinds(gradedAs(5, []))).toEqual(['keep']);
+    expect(kinds(gradedAs(3, ['right']))).toEqual([]);
+    expect(kinds(gradedAs(1, ['right', 'right', 'wrong']))).toEqual(['fix']);
+    expect(kinds(gradedAs(1, ['wrong', 'wrong', 'right']))).toEqual(['drop']);
+  });
+
+  it('stands on top of Monday’s page', async () => {
+    const page = await renderReview(gradedAs(5, ['right']));
+    expect(page.indexOf('<h2>Keep</h2>')).toBeGreaterThan(0);
+    expect(page.indexOf('<h2>Keep</h2>')).toBeLessThan(page.indexOf('The forecast beat'));
+    expect(page).toContain('held 5 of 6 (83%); right call 1, wrong call 0');
   });
 });
 
@@ -77,8 +119,8 @@ describe('the season page', () => {
       expect(page).not.toMatch(/\bNaN\b|\bundefined\b|\bInfinity\b/);
       expect(page).toContain('<svg');
     }
-    expect(seasonSentences(seasonOf([first], []))[0]).toMatch(/Under 3 games nothing below is more than a first look/);
-    expect(seasonSentences(seasonOf(reviews, ['week-00'])).join(' ')).toMatch(/not reviewed yet: week-00/);
+    expect(seasonSentences(seasonOf([first], []))[0]).toMatch(/Under 3 games this is a first look/);
+    expect(seasonSentences(seasonOf(reviews, ['week-00'])).join(' ')).toMatch(/Not reviewed yet: week-00/);
   });
 
   it('says so without any review', async () => {
@@ -91,9 +133,9 @@ describe('the season page', () => {
 describe('what is beyond its error', () => {
   it('is counted either way, never as better alone', () => {
     expect(clearWords([{ difference: -1 }, { difference: 1 }, { difference: 2 }])).toBe(
-      'by more than its error allows closer on 1 and farther off on 2',
+      'clearly better on 1, clearly worse on 2',
     );
-    expect(clearWords([])).toBe('nowhere by more than its error allows');
+    expect(clearWords([])).toBe('no clear difference on any');
   });
 
   it('over three games takes more than four standard errors (Student’s t, 2 degrees of freedom: 4.303, any table)', () => {
@@ -102,9 +144,9 @@ describe('what is beyond its error', () => {
     if (!target) throw new Error('the invented season forecasts something');
     const said = (difference: number) =>
       seasonSentences({ ...season, targets: [{ ...target, difference, standardError: 0.1 }] })[1];
-    expect(said(-0.43)).toContain('nowhere by more');
-    expect(said(-0.431)).toContain('closer on 1 and farther off on 0');
-    expect(said(0.431)).toContain('closer on 0 and farther off on 1');
+    expect(said(-0.43)).toContain('no clear difference on any');
+    expect(said(-0.431)).toContain('clearly better on 1, clearly worse on 0');
+    expect(said(0.431)).toContain('clearly better on 0, clearly worse on 1');
   });
 });
 

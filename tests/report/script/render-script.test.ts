@@ -64,7 +64,7 @@ describe('the script page', () => {
   it('says what the periods cannot hold', async () => {
     const settings = { ...plan.settings, practice: { ...plan.settings.practice, days: [] } };
     const none = practiceScript({ ...plan, settings, chart: film, library, menu });
-    expect(await renderScript(none, head)).toContain('Too few repetitions');
+    expect(await renderScript(none, head)).toContain('Too few reps');
   });
 
   it('has a row of the sheet for every repetition, each as long as the header', () => {
