@@ -41,6 +41,8 @@ export interface ChainData {
   readonly strengths: ChainStrengths;
   /** The cells to fit, every one after its parent, with all that hold own snaps among them; all when absent. */
   readonly nodes?: Int32Array;
+  /** Levels the offense's own snaps speak for; below, a cell is what the archive says of it. All when absent. */
+  readonly ownLevels?: number;
   /** The chain of this archive alone, where it is known already. */
   readonly base?: ChainFit;
 }

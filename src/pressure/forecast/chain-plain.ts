@@ -8,7 +8,7 @@ import { allNodes } from './chain-tree.ts';
 import { beliefOnGrid, CELL_WORTHS } from './worth-grid.ts';
 
 /** What a chain without anything behind it is fitted to. */
-export type PlainData = Pick<ChainData, 'tree' | 'strengths' | 'nodes'>;
+export type PlainData = Pick<ChainData, 'tree' | 'strengths' | 'nodes' | 'ownLevels'>;
 
 /** Each cell is its own snaps and the cell above; how much the cells of the first level differ is learned from them. */
 export function fitPlain(data: PlainData, counted: Counted): ChainFit {
@@ -34,9 +34,16 @@ export function fitPlain(data: PlainData, counted: Counted): ChainFit {
   return fit;
 }
 
+/** Whether the offense's own snaps speak for a cell of this depth. */
+export function speaksFor({ tree, ownLevels }: Pick<ChainData, 'tree' | 'ownLevels'>, node: number): boolean {
+  return ownLevels === undefined || (tree.depth[node] as number) <= ownLevels;
+}
+
 /** A constant strength; undefined where it is learned. */
-function plainStrength({ tree, strengths }: PlainData, node: number): number | undefined {
+function plainStrength(data: PlainData, node: number): number | undefined {
+  const { tree, strengths } = data;
   const depth = tree.depth[node] as number;
+  if (!speaksFor(data, node)) return Number.POSITIVE_INFINITY;
   if (depth === 1 && strengths.fixed === undefined) return undefined;
   return strengths.own[depth - 1] ?? Number.POSITIVE_INFINITY;
 }

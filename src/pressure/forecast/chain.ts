@@ -3,7 +3,7 @@ import { type Counted, effectiveSnaps, independentCounts, openCell, ownCounts, s
 import type { ChainArchive, ChainData } from './chain-data.ts';
 import { type ChainFit, emptyFit, sharesAt, sharesOnSnaps } from './chain-fit.ts';
 import { type LevelWorth, learnLevel, mixed } from './chain-level.ts';
-import { fitPlain } from './chain-plain.ts';
+import { fitPlain, speaksFor } from './chain-plain.ts';
 import { rake } from './chain-rake.ts';
 import { settleRoot } from './chain-root.ts';
 import { nodeTotal } from './chain-tally.ts';
@@ -93,7 +93,7 @@ function fitShifted(data: ChainData, base: ChainFit, archive: ChainArchive): Cha
       level ??= shiftedLevel(data, { counted, fit, expected, archive });
       cell.prior.set(mixed(cell.prior, sharesAt(fit, 0), level.pattern));
       cell.strength = strengthOf(cell, level, carried);
-    } else cell.strength = carried(DEEPER_STRENGTH);
+    } else cell.strength = speaksFor(data, node) ? carried(DEEPER_STRENGTH) : Number.POSITIVE_INFINITY;
     settle(fit, cell);
   }
   return fit;

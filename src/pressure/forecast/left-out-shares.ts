@@ -7,7 +7,13 @@ import { splitByRunOrPass } from './split-by-run-or-pass.ts';
 import { RUN_OR_PASS } from './target.ts';
 import { TARGET_STRENGTHS } from './target-strengths.ts';
 
-/** What the line-of-scrimmage chain expected on each own snap, from the other games and the archive only. */
+/**
+ * Levels of the line's chain that the own film speaks for here: look, situation and moment. What receivers and the
+ * back's place tell is what tells are about; a chain that had learned it from the same film would expect its own answer.
+ */
+const OWN_LEVELS = 3;
+
+/** What is expected on each own snap, from the other games and the archive only. */
 export interface LeftOutShares {
   readonly classes: number;
   /** Share of class k on snap i at `i * classes + k`. */
@@ -15,7 +21,8 @@ export interface LeftOutShares {
 }
 
 /**
- * Forecasts every own snap with its own game left out, so that no snap helps to make its own expectation.
+ * Forecasts every own snap with its own game left out, so that no snap helps to make its own expectation: by look, down
+ * and distance from their other games, by receivers and back as the archive's offenses move with them.
  *
  * @param fitted - the target's line-of-scrimmage chain
  */
@@ -42,6 +49,6 @@ function fitWithout(film: ForecastFilm, { tree, archive, base, definition, own, 
   const nodes = nodesOfFirst(tree, film.ownSize);
   return (rows: readonly number[]): ChainFit => {
     const others: ChainTally = subtractTally(own, tallyGame(tree, target, rows));
-    return fitChain({ tree, own: others, archive, strengths, nodes, ...(base && { base }) });
+    return fitChain({ tree, own: others, archive, strengths, nodes, ownLevels: OWN_LEVELS, ...(base && { base }) });
   };
 }

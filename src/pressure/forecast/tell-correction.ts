@@ -1,7 +1,10 @@
 import { benjaminiHochberg } from '../../stats/adjust.ts';
 
-/** A test that was looked at: how many features its cell has, and the smallest chance it could have had. */
+/** A test that was looked at: what it asks of how many features, and the smallest chance it could have had. */
 export interface LookedTest {
+  readonly question: string;
+  /** Part of the error the question is given beside the others, above 0. */
+  readonly part: number;
   readonly features: number;
   /** Natural logarithm of the chance that every snap of the cell is of the class. */
   readonly leastLog: number;
@@ -21,8 +24,9 @@ const SIMPLE_FEATURES = 2;
 
 /**
  * What the correction over everything looked at makes of some tests. Tests that could not pass whatever came on their
- * few snaps are not counted (that needs no look at what came), and of the rest the cells of one or two features share
- * most of the error among them, however many there are of three.
+ * few snaps are not counted (that needs no look at what came). Of the rest every question gets its part of the error,
+ * however many classes it has and on however many snaps it was charted, and in each question the cells of one or two features
+ * share most of it among them, however many there are of three.
  *
  * @param tests - tests whose chance is below 1
  * @param looked - all tests looked at, these among them
@@ -34,23 +38,34 @@ const SIMPLE_FEATURES = 2;
 export function correctTells(tests: readonly CountedTest[], looked: readonly LookedTest[], rate: number): number[] {
   const level = Math.log(rate) - Math.log(reachable(looked, rate));
   const counted = looked.filter(({ leastLog }) => leastLog <= level);
-  const simple = counted.filter(isSimple).length;
-  const weights = { simple: weightOf(simple, SIMPLE_PART, counted), other: 0 };
-  weights.other = weightOf(counted.length - simple, 1 - SIMPLE_PART, counted);
+  const weights = weightsOf(counted);
   const scaled = tests.map((test) => {
-    const weight = isSimple(test) ? weights.simple : weights.other;
-    return test.leastLog > level || weight === 0 ? 1 : Math.min(1, test.p / weight);
+    const weight = test.leastLog > level ? 0 : (weights.get(groupOf(test)) ?? 0);
+    return weight === 0 ? 1 : Math.min(1, test.p / weight);
   });
   return benjaminiHochberg(scaled, Math.max(counted.length, tests.length));
 }
 
-function isSimple({ features }: LookedTest): boolean {
-  return features <= SIMPLE_FEATURES;
+function groupOf({ question, features }: LookedTest): string {
+  return features <= SIMPLE_FEATURES ? `${question} simple` : question;
 }
 
-/** Weights average 1 over the counted tests. */
-function weightOf(tests: number, part: number, counted: readonly LookedTest[]): number {
-  return tests === 0 ? 0 : (part * counted.length) / tests;
+/** The weight of every group of tests; they average 1 over the counted tests, where no group is empty. */
+function weightsOf(counted: readonly LookedTest[]): ReadonlyMap<string, number> {
+  const groups = new Map<string, { readonly part: number; size: number }>();
+  const parts = new Map<string, number>();
+  for (const test of counted) {
+    const group = groups.get(groupOf(test)) ?? { part: test.part * inQuestion(test), size: 0 };
+    group.size++;
+    groups.set(groupOf(test), group);
+    parts.set(test.question, test.part);
+  }
+  const whole = [...parts.values()].reduce((sum, part) => sum + part, 0);
+  return new Map([...groups].map(([name, { part, size }]) => [name, ((part / whole) * counted.length) / size]));
+}
+
+function inQuestion({ features }: LookedTest): number {
+  return features <= SIMPLE_FEATURES ? SIMPLE_PART : 1 - SIMPLE_PART;
 }
 
 /** The smallest K for which no more than K tests could come below rate / K. */

@@ -24,3 +24,11 @@ const KEPT: Readonly<Partial<Record<Target, Readonly<Record<TellGrounds, number>
 export function excessKept(target: Target, grounds: TellGrounds): number {
   return KEPT[target]?.[grounds] ?? EXCESS_KEPT;
 }
+
+/**
+ * Part of the error a question's tells are given in the search beside the others: a tenth where such tells kept nothing
+ * of their excess in the next game, since naming one is worth less than naming another (the size is judgment).
+ */
+export function errorPart(target: Target): number {
+  return excessKept(target, 'alone') > 0 ? 1 : 1 / 10;
+}

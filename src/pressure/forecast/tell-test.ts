@@ -1,17 +1,20 @@
 import { betaBinomialPmf } from '../../stats/beta-binomial.ts';
 import { gameEffect } from '../others/game-effect.ts';
-import { members, type SnapSet } from '../snap/snap-set.ts';
+import type { SnapSet } from '../snap/snap-set.ts';
 import type { LeftOutShares } from './left-out-shares.ts';
+import { type ClassCount, expectedBeside, type TellTotals } from './tell-rest.ts';
 
-/** One class in one cell against what the forecast expected there. */
+/** One class in one cell against what was expected there. */
 export interface TellTest {
   readonly k: number;
   readonly count: number;
   readonly trials: number;
-  /** Share the forecast expected on these snaps. */
+  /** Share expected on these snaps. */
   readonly expected: number;
-  /** Chance of as many or more if the forecast were right; 1 where there is plainly nothing to see. */
+  /** Chance of as many or more if that were right; 1 where there is plainly nothing to see. */
   readonly p: number;
+  /** Natural logarithm of the chance that all of the snaps are of the class, the smallest `p` they could have. */
+  readonly leastLog: number;
 }
 
 /** What a cell is tested against: the class of every own snap, and what was expected of it. */
@@ -20,6 +23,8 @@ export interface TellGround {
   readonly expected: LeftOutShares;
   /** Whose snaps are alike; absent where snaps count as independent. */
   readonly clusters?: TellClusters;
+  /** All charted snaps: the cell is set against those outside of it. Absent where the expectation is taken as it is. */
+  readonly totals?: TellTotals;
 }
 
 /** The games the snaps come from, and how much games differ in what was asked. */
@@ -31,45 +36,63 @@ export interface TellClusters {
 }
 
 /**
- * Tests every class of a cell: how likely are as many snaps of it, or more, at the share the forecast expected, when
- * games differ as they usually do (beta-binomial with the design effect of the cell's games). Snaps whose expectations
- * differ spread less than that, so the test errs on the side of no tell.
+ * Tests every class of a cell: how likely are as many snaps of it, or more, at the share expected, when games differ as
+ * they usually do (beta-binomial with the design effect of the cell's games) and the expected share is itself known from
+ * no more than the snaps outside of the cell. Snaps whose expectations differ spread less than that, so the test errs on
+ * the side of no tell.
  *
  * @param snaps - snaps of the cell on which the target was charted
  * @returns one test per class
  */
 export function testCell(ground: TellGround, snaps: SnapSet): readonly TellTest[] {
-  const { codes, expected } = ground;
-  const sums = new Float64Array(expected.classes);
-  const counts = new Float64Array(expected.classes);
+  const cell = countCell(ground, snaps);
+  const spread = spreadOf(ground, cell);
+  return Array.from(cell.sums, (sum, k) => {
+    const seen = { count: cell.counts[k] as number, sum, trials: cell.trials };
+    return testClass(k, seen, { expected: expectedOf(ground, seen, k), spread });
+  });
+}
+
+interface CellCount extends TellTotals {
+  /** Snaps of the cell by game. */
+  readonly byGame: number[];
+}
+
+function countCell({ codes, expected, clusters }: TellGround, snaps: SnapSet): CellCount {
+  const [sums, counts] = [new Float64Array(expected.classes), new Float64Array(expected.classes)];
+  const byGame = new Array<number>(clusters?.games ?? 0).fill(0);
   let trials = 0;
   for (let w = 0; w < snaps.length; w++) {
     for (let word = snaps[w] as number; word !== 0; word &= word - 1) {
       const row = w * 32 + 31 - Math.clz32(word & -word);
       counts[codes[row] as number] = (counts[codes[row] as number] as number) + 1;
       addShares(sums, expected.shares, row);
+      if (clusters) byGame[clusters.gameOf[row] as number] = (byGame[clusters.gameOf[row] as number] as number) + 1;
       trials++;
     }
   }
-  const tested = Array.from(sums, (sum, k) => testClass(k, { count: counts[k] as number, sum, trials }));
-  if (tested.every(({ p }) => p === 1)) return tested;
-  const { clusters } = ground;
-  const alike = clusters ? gameEffect(trialsByGame(clusters, snaps), clusters.question) : 0;
-  return tested.map((test) => (test.p === 1 ? test : { ...test, p: upperTail(test, alike) }));
+  return { sums, counts, trials, byGame };
 }
 
-function trialsByGame({ gameOf, games }: TellClusters, snaps: SnapSet): number[] {
-  const trials = new Array<number>(games).fill(0);
-  for (const row of members(snaps)) trials[gameOf[row] as number] = (trials[gameOf[row] as number] as number) + 1;
-  return trials;
+function expectedOf({ totals }: TellGround, seen: ClassCount, k: number): number {
+  if (!totals) return seen.sum / seen.trials;
+  return expectedBeside(seen, {
+    count: (totals.counts[k] as number) - seen.count,
+    sum: (totals.sums[k] as number) - seen.sum,
+    trials: totals.trials - seen.trials,
+  });
 }
 
-function upperTail({ count, trials, expected }: TellTest, alike: number): number {
-  const concentration = alike > 0 ? 1 / alike - 1 : Number.POSITIVE_INFINITY;
-  const pmf = betaBinomialPmf({ trials, mean: expected, concentration });
-  let above = 0;
-  for (let k = count; k < pmf.length; k++) above += pmf[k] as number;
-  return Math.min(1, above);
+/**
+ * How alike snaps of the cell are, as the spread of a beta-binomial (1 / concentration): because they come from a few
+ * games, and because they share an expectation that the other snaps taught. What a whole game leans moves the cell and
+ * the rest together, so the rest counts by its snaps.
+ */
+function spreadOf({ clusters, totals }: TellGround, { byGame, trials }: CellCount): number {
+  const games = clusters ? gameEffect(byGame, clusters.question) : 0;
+  const level = totals ? 1 / (totals.trials - trials + 1) : 0;
+  const alike = games + (1 - games) * level;
+  return alike / (1 - alike);
 }
 
 function addShares(sums: Float64Array, shares: Float64Array, row: number): void {
@@ -80,16 +103,28 @@ function addShares(sums: Float64Array, shares: Float64Array, row: number): void 
 /** Excesses under this many standard errors need no exact tail: no correction would let them pass. */
 const PLAINLY_NOTHING = 1.3;
 
-interface ClassCount {
-  readonly count: number;
-  /** Snaps the forecast expected. */
-  readonly sum: number;
-  readonly trials: number;
+function testClass(k: number, { count, trials }: ClassCount, { expected, spread }: Due): TellTest {
+  const nothing = count - trials * expected < PLAINLY_NOTHING * Math.sqrt(trials * expected * (1 - expected));
+  const test = { k, count, trials, expected };
+  return { ...test, p: nothing ? 1 : upperTail(test, spread), leastLog: leastLog(test, spread) };
 }
 
-/** Not yet a test: 0 stands for "to be tested". */
-function testClass(k: number, { count, sum, trials }: ClassCount): TellTest {
-  const expected = sum / trials;
-  const nothing = count - sum < PLAINLY_NOTHING * Math.sqrt(sum * (1 - expected));
-  return { k, count, trials, expected, p: nothing ? 1 : 0 };
+interface Due {
+  readonly expected: number;
+  readonly spread: number;
+}
+
+function upperTail({ count, trials, expected }: Pick<TellTest, 'count' | 'trials' | 'expected'>, spread: number) {
+  const pmf = betaBinomialPmf({ trials, mean: expected, concentration: 1 / spread });
+  let above = 0;
+  for (let k = count; k < pmf.length; k++) above += pmf[k] as number;
+  return Math.min(1, above);
+}
+
+/** Of a beta-binomial: each further snap is the likelier the more came before it. */
+function leastLog({ trials, expected }: Pick<TellTest, 'trials' | 'expected'>, spread: number): number {
+  if (spread === 0) return trials * Math.log(expected);
+  let chance = 1;
+  for (let i = 0; i < trials; i++) chance *= (expected + i * spread) / (1 + i * spread);
+  return Math.log(chance);
 }

@@ -12,19 +12,31 @@ function bruteCounted(tests: readonly CountedTest[], rate: number): CountedTest[
   return [...tests];
 }
 
+const QUESTIONS = ['run_or_pass', 'motion'];
+
 describe('correctTells', () => {
   const random = createRandom('tell correction');
   const tests = Array.from({ length: 300 }, (_, i): CountedTest => {
     const leastLog = -12 * random.uniform();
-    return { features: 1 + (i % 3), leastLog, p: Math.max(Math.exp(leastLog), random.uniform() ** 3) };
+    return {
+      question: QUESTIONS[i % 2]!,
+      part: 1 - (i % 2) / 2,
+      features: 1 + (i % 3),
+      leastLog,
+      p: Math.max(Math.exp(leastLog), random.uniform() ** 3),
+    };
   });
 
   it('counts only tests that could pass, as trying every number does, and weighs them as said', () => {
     const counted = bruteCounted(tests, 0.1);
-    const simple = counted.filter(({ features }) => features <= 2).length;
-    const [up, down] = [(0.8 * counted.length) / simple, (0.2 * counted.length) / (counted.length - simple)];
+    // Run or pass has two thirds of the error, motion one third; of either, simple cells have four fifths.
+    const weightOf = ({ question, features }: CountedTest) => {
+      const alike = counted.filter((one) => one.question === question && one.features <= 2 === features <= 2).length;
+      const part = (question === 'run_or_pass' ? 2 / 3 : 1 / 3) * (features <= 2 ? 0.8 : 0.2);
+      return (part * counted.length) / alike;
+    };
     const by = benjaminiHochberg(
-      counted.map(({ features, p }) => Math.min(1, p / (features <= 2 ? up : down))),
+      counted.map((test) => Math.min(1, test.p / weightOf(test))),
       counted.length,
     );
     const got = correctTells(counted, tests, 0.1);
@@ -35,7 +47,10 @@ describe('correctTells', () => {
   });
 
   it('calls nothing where only cells of few snaps were looked at', () => {
-    const few = Array.from({ length: 50 }, (): CountedTest => ({ features: 1, leastLog: -3, p: Math.exp(-3) }));
+    const few = Array.from(
+      { length: 50 },
+      (): CountedTest => ({ question: 'run_or_pass', part: 1, features: 1, leastLog: -3, p: Math.exp(-3) }),
+    );
     expect(correctTells(few, few, 0.1).every((value) => value > 0.1)).toBe(true);
     expect(correctTells([], [], 0.1)).toEqual([]);
   });
