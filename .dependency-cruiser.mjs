@@ -6,6 +6,82 @@ const room = (folder, allowed) => ({
   to: { path: '^src/', pathNot: allowed },
 });
 
+/**
+ * The rooms of src/ from the ground up: a room may import from those before it and from itself, never from a later one.
+ * A name that ends in `/*` is a folder's own files without its subfolders; a file is a room of its own.
+ */
+export const ROOMS = [
+  'game',
+  'stats',
+  'ingest/*',
+  'ingest/formation',
+  'ingest/adopt',
+  'pressure/snap',
+  'pressure/others',
+  'pressure/forecast/*',
+  'pressure/forecast/counts',
+  'pressure/forecast/backtest',
+  'pressure/forecast/week',
+  'pressure/pressured',
+  'pressure/tables',
+  'pressure/different',
+  'pressure/soundness',
+  'pressure/protection',
+  'pressure/fit',
+  'pressure/evidence',
+  'pressure/score',
+  'pressure/menu',
+  'pressure/self-scout',
+  'pressure/archive',
+  'pressure/plan',
+  'pressure/practice',
+  'pressure/halftime',
+  'pressure/review',
+  'pressure/agreement',
+  'report/words',
+  'report/page',
+  'report/field',
+  'report/chart',
+  'report/view',
+  'report/layout',
+  'report/first',
+  'report/chapter',
+  'report/sheet',
+  'report/calls',
+  'report/adjust',
+  'report/script',
+  'report/review',
+  'report/*',
+  'report/page-script',
+  'season',
+  'library.ts',
+  'desk/store',
+  'desk/engine',
+  'desk/desk-state.ts',
+  'desk/desk.ts',
+  'desk/chart',
+  'desk/view',
+  'desk/app.tsx',
+  'desk/main.tsx',
+  'desk/page',
+  'commands',
+  'cli.ts',
+];
+
+/** A pattern of the paths of a room's files. */
+function filesOf(name) {
+  if (name.endsWith('/*')) return `^src/${name.slice(0, -1)}[^/]+$`;
+  return /\.tsx?$/.test(name) ? `^src/${name.replaceAll('.', '[.]')}$` : `^src/${name}/`;
+}
+
+/** One rule a room: nothing in it imports from a later room. */
+const upward = ROOMS.slice(0, -1).map((name, i) => ({
+  name: `${name}-imports-no-later-room`,
+  severity: 'error',
+  from: { path: filesOf(name) },
+  to: { path: ROOMS.slice(i + 1).map(filesOf) },
+}));
+
 const only = (name, packages, home) => ({
   name,
   severity: 'error',
@@ -16,6 +92,13 @@ const only = (name, packages, home) => ({
 export default {
   forbidden: [
     { name: 'no-cycles', severity: 'error', from: {}, to: { circular: true } },
+    ...upward,
+    {
+      name: 'every-file-in-a-room',
+      severity: 'error',
+      from: { path: '^src/', pathNot: ROOMS.map(filesOf) },
+      to: {},
+    },
     { name: 'no-orphans', severity: 'error', from: { orphan: true, path: '^src/' }, to: {} },
     { name: 'not-to-unresolvable', severity: 'error', from: {}, to: { couldNotResolve: true } },
     room('stats', ['^src/stats/']),

@@ -6,7 +6,7 @@ const MOST_PRINTED = 256 * 1024 * 1024;
 
 const run = (command) => spawnSync(command, { shell: true, encoding: 'utf8', maxBuffer: MOST_PRINTED });
 
-/** Import direction: a clean verdict counts only when modules were really read. */
+/** Order of the rooms: a clean verdict counts only when modules were really read. */
 function layers() {
   const result = run('npx depcruise src --config .dependency-cruiser.mjs --output-type json');
   const { summary } = JSON.parse(result.stdout);
@@ -23,8 +23,9 @@ function tool(command) {
 export const checks = [
   ['types', () => tool('npx tsc -p tsconfig.json')],
   ['lint', () => tool('npx biome check --error-on-warnings .')],
-  ['import direction', layers],
+  ['order of rooms', layers],
   ['dead code', () => tool('npx knip --no-progress')],
+  ['code that only tests reach', () => tool('npx knip --production --no-progress')],
   ['docstrings', () => tool('npx typedoc --logLevel Warn')],
   ['build', () => tool('npm run --silent build')],
 ];

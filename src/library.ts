@@ -17,7 +17,7 @@ export { readCallLibrary, readWeekSettings } from './ingest/settings-text.ts';
 export type { SheetOptions, SheetReading } from './ingest/sheet-reading.ts';
 export { toCsv } from './ingest/write-csv.ts';
 export { compareCharts } from './pressure/agreement/chart-agreement.ts';
-export { forecastWeek } from './pressure/forecast/forecast.ts';
+export { forecastWeek } from './pressure/forecast/week/forecast.ts';
 export { adjustWeek } from './pressure/halftime/adjust.ts';
 export { filmChapter } from './pressure/plan/film-chapter.ts';
 export { planWeek } from './pressure/plan/plan-week.ts';

@@ -1,5 +1,5 @@
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
-import type { SoundnessFault } from '../pressure/protection/protection-result.ts';
+import type { SoundnessFault } from '../pressure/soundness/fault.ts';
 import { readWeek, type WeekInputs } from '../season/read-week.ts';
 import { readSeasonFolder, type SeasonFolder } from '../season/season-folder.ts';
 import { diskWeek } from './disk-season.ts';

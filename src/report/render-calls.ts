@@ -1,6 +1,6 @@
 import type { CallLibrary } from '../game/call-library.ts';
 import { FAMILIES } from '../game/vocabulary.ts';
-import type { SoundnessFault } from '../pressure/protection/protection-result.ts';
+import type { SoundnessFault } from '../pressure/soundness/fault.ts';
 import { asksTable } from './calls/call-asks.ts';
 import { CALLS_STYLE } from './calls/calls-style.ts';
 import { libraryCard, theoryWords } from './calls/library-card.ts';

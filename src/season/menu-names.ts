@@ -2,7 +2,7 @@ import type { CallLibrary } from '../game/call-library.ts';
 import { freeWordKey } from '../game/free-word.ts';
 import type { WeekSettings } from '../game/week-settings.ts';
 import { nearestWord } from '../ingest/nearest-word.ts';
-import type { SoundnessFault } from '../pressure/protection/protection-result.ts';
+import type { SoundnessFault } from '../pressure/soundness/fault.ts';
 
 /** What the names under must and ban of week.yaml are held to. */
 export interface NamedCalls {

@@ -10,8 +10,8 @@ import { completeOwnFilm, joinOwnFilm, type UnknownCall, unknownCalls } from '..
 import { filmChapter } from '../pressure/plan/film-chapter.ts';
 import { offenseOf, withOffense } from '../pressure/plan/name-offense.ts';
 import type { FilmChapter } from '../pressure/plan/week-plan.ts';
-import type { SoundnessFault } from '../pressure/protection/protection-result.ts';
 import { offenseGames } from '../pressure/snap/offense-game.ts';
+import type { SoundnessFault } from '../pressure/soundness/fault.ts';
 import { checkLibrary } from '../pressure/soundness/soundness.ts';
 import { menuNameProblems } from './menu-names.ts';
 import { readCountFiles } from './read-counts.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { drawChart } from '../../src/report/chart/draw-chart.ts';
 import { refusingLoader } from '../../src/report/chart/quiet-runtime.ts';
+import { drawChart } from '../../src/report/layout/draw-chart.ts';
 import { reportChapters } from '../../src/report/render-report.ts';
 import type { Block, ChartView } from '../../src/report/view/block.ts';
 import { inventedPlan } from './invented-plan.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { IntervalAxis, IntervalRow } from '../../src/report/chart/interval-row.ts';
 import { stripDrawing, stripPlace } from '../../src/report/chart/strip.ts';
-import { tintClass } from '../../src/report/page/grid.ts';
+import { tintClass } from '../../src/report/layout/grid.ts';
 
 const SHARES: IntervalAxis = { title: 'of snaps', domain: [0, 1], format: 'percent', reference: null };
 const row = (changes: Partial<IntervalRow> = {}): IntervalRow => ({

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { asForecast, supposedShares, supposeScores, type WhatIfModel } from '../../src/report/view/what-if.ts';
 import { whatIfModel } from '../../src/report/view/what-if-model.ts';
-import { asForecast, supposedShares, supposeScores, type WhatIfModel } from '../../src/report/what-if.ts';
 import { inventedPlan } from './invented-plan.ts';
 
 const plan = inventedPlan();

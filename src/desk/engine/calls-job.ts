@@ -1,7 +1,7 @@
 import type { CallLibrary } from '../../game/call-library.ts';
 import { describeProblem } from '../../ingest/row-problem.ts';
 import { readCallLibrary } from '../../ingest/settings-text.ts';
-import type { SoundnessFault } from '../../pressure/protection/protection-result.ts';
+import type { SoundnessFault } from '../../pressure/soundness/fault.ts';
 import { checkLibrary } from '../../pressure/soundness/soundness.ts';
 import { withCall } from '../../season/edit-yaml.ts';
 

@@ -1,5 +1,5 @@
 import type { FitTrigger } from '../../game/fit-rules.ts';
-import type { Spread } from '../score/score-result.ts';
+import type { Spread } from '../../stats/spread.ts';
 import type { ExpectedPart, ExpectedSnaps } from './expected-snaps.ts';
 import { fitShares } from './fit-shares.ts';
 import { type ReadFilm, ruleChance, unseenSnap } from './theory.ts';

@@ -1,6 +1,6 @@
 import type { FitFeature, FitRule } from '../../game/fit-rules.ts';
 import type { Family } from '../../game/vocabulary.ts';
-import type { Spread } from '../score/score-result.ts';
+import type { Spread } from '../../stats/spread.ts';
 
 /**
  * On what share of the expected snaps a theory is right, neutral, wrong, or cannot be judged. The four means sum to 1.

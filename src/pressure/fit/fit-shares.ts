@@ -1,5 +1,5 @@
 import { betaQuantile } from '../../stats/beta.ts';
-import type { Spread } from '../score/score-result.ts';
+import type { Spread } from '../../stats/spread.ts';
 import { GUESS_WORTH } from './feature-guess.ts';
 import type { FitShares } from './fit-result.ts';
 import { VERDICTS, type Verdict } from './verdict.ts';

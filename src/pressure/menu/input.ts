@@ -2,8 +2,8 @@ import type { Call, CallLibrary } from '../../game/call-library.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
 import type { ExactSolver } from '../../stats/exact-solver.ts';
 import type { FitChapter } from '../fit/fit-result.ts';
-import type { SoundnessFault } from '../protection/protection-result.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
+import type { SoundnessFault } from '../soundness/fault.ts';
 import type { PathHabit } from './habits.ts';
 import type { CallHole } from './holes.ts';
 

@@ -6,7 +6,7 @@ import { archiveWeight } from '../archive/archive-weight.ts';
 import { differentChapter } from '../different/different.ts';
 import { fitChapter } from '../fit/fit-chapter.ts';
 import type { CountRow } from '../forecast/counts/count-row.ts';
-import { forecastWeek } from '../forecast/forecast.ts';
+import { forecastWeek } from '../forecast/week/forecast.ts';
 import { callHoles } from '../menu/holes.ts';
 import type { MenuInput } from '../menu/input.ts';
 import { planMenu } from '../menu/menu.ts';

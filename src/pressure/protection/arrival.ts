@@ -1,4 +1,5 @@
 import type { Call, Lane, Role } from '../../game/call-library.ts';
+import { gapOf, sideOf } from '../../game/lane.ts';
 import { type SprintProfile, sprintSeconds } from './sprint.ts';
 
 /** A place on the field as one call sees it: yards from the ball, plus toward the near side, and yards off the ball. */
@@ -65,16 +66,6 @@ export function rushSpot(rusher: Call['rush'][number], role: Role, call: Call): 
 export function usualSpot(role: Role, call: Pick<Call, 'sent_from'>): Spot {
   const sign = call.sent_from === 'boundary' ? -1 : 1;
   return { lateral: sign * role.lateral, depth: role.depth };
-}
-
-/** The gap of a lane, A (inside guard) to D (outside the tight end). */
-export function gapOf(lane: Lane): 'A' | 'B' | 'C' | 'D' {
-  return lane.slice(-1) as 'A' | 'B' | 'C' | 'D';
-}
-
-/** The side of a lane. */
-export function sideOf(lane: Lane): 'near' | 'far' {
-  return lane.startsWith('near') ? 'near' : 'far';
 }
 
 function gapLateral(lane: Lane): number {

@@ -1,6 +1,6 @@
 import type { Lane } from '../../game/call-library.ts';
+import { gapOf } from '../../game/lane.ts';
 import { solveAssignment } from '../../stats/assignment.ts';
-import { gapOf } from './arrival.ts';
 import { byName } from './by-name.ts';
 import { type Blocker, blockersOf, type Threat } from './protection-blockers.ts';
 import type { ProtectionPicture, RusherFate } from './protection-result.ts';

@@ -1,5 +1,5 @@
 import type { Lane } from '../../game/call-library.ts';
-import { gapOf, sideOf } from './arrival.ts';
+import { gapOf, sideOf } from '../../game/lane.ts';
 import type { ProtectionPicture } from './protection-result.ts';
 
 /** The five linemen from the far side to the near side. */

@@ -1,6 +1,7 @@
 import type { Call } from '../../game/call-library.ts';
 import type { Answer } from '../../game/vocabulary.ts';
 import type { Share } from '../../stats/share.ts';
+import type { SoundnessFault } from '../soundness/fault.ts';
 
 /** A protection the engine knows. */
 export const PROTECTIONS = [
@@ -126,16 +127,6 @@ export interface ReleaseCurve {
   readonly mu: number;
   readonly sigma: number;
   readonly source: string;
-}
-
-/** One failed rule of soundness. */
-export interface SoundnessFault {
-  readonly call: string;
-  readonly role: string | null;
-  readonly rule: string;
-  readonly words: string;
-  /** A declared exception is shown but does not make the call unsound. */
-  readonly declared: boolean;
 }
 
 /** Chapter of the report on protection, race and soundness. */

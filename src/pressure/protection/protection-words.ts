@@ -1,5 +1,5 @@
 import type { Lane, Role } from '../../game/call-library.ts';
-import { gapOf, sideOf } from './arrival.ts';
+import { gapOf, sideOf } from '../../game/lane.ts';
 import type { Meeting, MetRusher } from './protection-meeting.ts';
 import type { ProtectionPicture } from './protection-result.ts';
 

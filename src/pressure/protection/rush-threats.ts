@@ -1,14 +1,6 @@
 import type { Call, Lane, Role } from '../../game/call-library.ts';
-import {
-  gapOf,
-  type RushWay,
-  rushSpot,
-  rushYards,
-  SHOWN_PASSER_DEPTH,
-  type Spot,
-  sideOf,
-  usualSpot,
-} from './arrival.ts';
+import { gapOf, sideOf } from '../../game/lane.ts';
+import { type RushWay, rushSpot, rushYards, SHOWN_PASSER_DEPTH, type Spot, usualSpot } from './arrival.ts';
 import { byName } from './by-name.ts';
 import { type CountedBy, LINE_SPOTS, type Threat } from './protection-blockers.ts';
 import type { ProtectionPicture } from './protection-result.ts';

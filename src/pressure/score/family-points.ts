@@ -1,5 +1,6 @@
 import { ANSWERS, type Answer, type Family } from '../../game/vocabulary.ts';
 import { normalWidth } from '../../stats/normal.ts';
+import type { Spread } from '../../stats/spread.ts';
 import { isPass, weighted } from '../evidence/by-answer.ts';
 import { edgeIn, LOSSES_PER_RUSHER_HOME } from '../evidence/evidence-race.ts';
 import { baseShares, extraExplosives } from '../evidence/open-data.ts';
@@ -7,7 +8,7 @@ import { choiceOf } from './choice.ts';
 import { chanceAhead, leadOf, SCORE_LEVEL, spreadOf } from './lead.ts';
 import { type PointsMix, savedAgainst } from './points-mix.ts';
 import type { PointsModel } from './points-model.ts';
-import type { FamilyChoice, FamilyScore, Spread } from './score-result.ts';
+import type { FamilyChoice, FamilyScore } from './score-result.ts';
 
 /** The points of all asked families over a mix of snaps against the four-man base, and which of them points tell apart. */
 export function familyScores(mix: PointsMix, families: readonly Family[], model: PointsModel): FamilyScore[] {

@@ -1,8 +1,8 @@
 import type { Family } from '../../game/vocabulary.ts';
 import { normalCdf, normalWidth } from '../../stats/normal.ts';
+import type { Spread } from '../../stats/spread.ts';
 import { weighted } from '../evidence/by-answer.ts';
 import { answerVariance, type PointsMix, savedAgainst } from './points-mix.ts';
-import type { Spread } from './score-result.ts';
 
 /** Level of every interval of points. */
 export const SCORE_LEVEL = 0.8;

@@ -1,15 +1,9 @@
 import type { Answer, Family } from '../../game/vocabulary.ts';
+import type { Spread } from '../../stats/spread.ts';
 import type { OutcomeKind } from '../snap/outcome.ts';
 import type { PointSource } from './cell-points.ts';
 import type { Disagreement } from './disagreement.ts';
 import type { ScoreNote } from './score-notes.ts';
-
-/** A mean with a central interval; the owner states its level (80% for scores). */
-export interface Spread {
-  readonly mean: number;
-  readonly low: number;
-  readonly high: number;
-}
 
 /** What one answer adds to a family's score in a situation, in points saved per ten snaps. */
 export interface AnswerPart {

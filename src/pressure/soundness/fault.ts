@@ -1,5 +1,14 @@
 import type { Call, GivenUp } from '../../game/call-library.ts';
-import type { SoundnessFault } from '../protection/protection-result.ts';
+
+/** One failed rule of soundness. */
+export interface SoundnessFault {
+  readonly call: string;
+  readonly role: string | null;
+  readonly rule: string;
+  readonly words: string;
+  /** A declared exception is shown but does not make the call unsound. */
+  readonly declared: boolean;
+}
 
 /** What is wrong with a call, before it is known whether the call declares it. */
 export interface Fault {

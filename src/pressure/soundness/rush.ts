@@ -1,5 +1,5 @@
 import type { Call, Role } from '../../game/call-library.ts';
-import { gapOf } from '../protection/arrival.ts';
+import { gapOf } from '../../game/lane.ts';
 import type { Fault } from './fault.ts';
 import { roleTitle } from './role-title.ts';
 import { startersOn } from './starters.ts';

@@ -1,6 +1,6 @@
 import type { Call, CallLibrary } from '../../game/call-library.ts';
-import type { SoundnessFault } from '../protection/protection-result.ts';
 import { familyFaults } from './family.ts';
+import type { SoundnessFault } from './fault.ts';
 import { soundnessFault } from './fault.ts';
 import { lookFaults } from './looks.ts';
 import { menFaults } from './men.ts';

@@ -1,5 +1,5 @@
 import type { Call } from '../../game/call-library.ts';
-import { sideOf } from '../protection/arrival.ts';
+import { sideOf } from '../../game/lane.ts';
 
 /** The men who rush a side at the snap. */
 export function startersOn({ rush }: Call, side: 'near' | 'far'): readonly Call['rush'][number][] {

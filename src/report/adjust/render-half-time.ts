@@ -1,8 +1,8 @@
 import type { Adjustment } from '../../pressure/halftime/adjust.ts';
 import type { MovedHabit } from '../../pressure/halftime/moved.ts';
+import { tableMarkup } from '../layout/table.ts';
 import { documentText } from '../page/document.ts';
 import { type Html, html } from '../page/html.ts';
-import { tableMarkup } from '../page/table.ts';
 import { CAUTION_LINE } from '../words/caution-words.ts';
 import { counted } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';

@@ -1,6 +1,6 @@
 import type { Call, CallLibrary } from '../../game/call-library.ts';
 import { THEORIES, theoryOf } from '../../pressure/menu/theory.ts';
-import type { SoundnessFault } from '../../pressure/protection/protection-result.ts';
+import type { SoundnessFault } from '../../pressure/soundness/fault.ts';
 import { callPicture } from '../field/call-picture.ts';
 import { fieldDrawing } from '../field/field-drawing.ts';
 import { type Html, html } from '../page/html.ts';

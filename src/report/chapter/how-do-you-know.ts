@@ -1,7 +1,7 @@
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { Review } from '../../pressure/review/review.ts';
+import { whatIfPanel } from '../layout/what-if-panel.ts';
 import { html } from '../page/html.ts';
-import { whatIfPanel } from '../page/what-if-panel.ts';
 import { backtestTable } from '../view/backtest-table.ts';
 import type { Block, Chapter } from '../view/block.ts';
 import { seasonChart } from '../view/season-chart.ts';

@@ -1,5 +1,6 @@
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
-import type { ProtectionChapter, SoundnessFault } from '../../pressure/protection/protection-result.ts';
+import type { ProtectionChapter } from '../../pressure/protection/protection-result.ts';
+import type { SoundnessFault } from '../../pressure/soundness/fault.ts';
 import { html } from '../page/html.ts';
 import { type Block, type Chapter, foldedTables } from '../view/block.ts';
 import { isCarried } from '../view/carried-calls.ts';

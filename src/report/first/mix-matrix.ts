@@ -1,6 +1,6 @@
 import type { MenuCall, MenuResult } from '../../pressure/menu/result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
-import { tintClass } from '../page/grid.ts';
+import { tintClass } from '../layout/grid.ts';
 import { type Html, html, trusted } from '../page/html.ts';
 import { mixShare, unnamedBase } from '../view/menu-table.ts';
 import { percent } from '../words/percent.ts';

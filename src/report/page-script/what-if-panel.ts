@@ -1,4 +1,10 @@
-import { asForecast, type Supposition, supposeScores, type WhatIfModel, type WhatIfSituation } from '../what-if.ts';
+import {
+  asForecast,
+  type Supposition,
+  supposeScores,
+  type WhatIfModel,
+  type WhatIfSituation,
+} from '../view/what-if.ts';
 import { signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { announce, element } from './element.ts';

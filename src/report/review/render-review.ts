@@ -1,10 +1,10 @@
 import type { Review } from '../../pressure/review/review.ts';
-import { drawChart } from '../chart/draw-chart.ts';
-import { chapterMarkup } from '../page/chapter.ts';
+import { chapterMarkup } from '../layout/chapter.ts';
+import { drawChart } from '../layout/draw-chart.ts';
+import { INVENTED } from '../layout/masthead.ts';
+import { REPORT_STYLE } from '../layout/report-style.ts';
 import { documentText } from '../page/document.ts';
 import { type Html, html } from '../page/html.ts';
-import { INVENTED } from '../page/masthead.ts';
-import { REPORT_STYLE } from '../page/report-style.ts';
 import { archiveTable, archiveUseTable } from '../view/archive-table.ts';
 import { type Chapter, foldedTables } from '../view/block.ts';
 import { CAUTION_LINE } from '../words/caution-words.ts';

@@ -1,7 +1,7 @@
 import { ANSWERS } from '../../game/vocabulary.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
-import type { WhatIfModel } from '../what-if.ts';
 import { situationLabel } from '../words/situation-label.ts';
+import type { WhatIfModel } from './what-if.ts';
 
 /**
  * The what-if model of a plan: the calls on the menu against each answer, situation by situation.

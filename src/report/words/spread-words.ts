@@ -1,4 +1,4 @@
-import type { Spread } from '../../pressure/score/score-result.ts';
+import type { Spread } from '../../stats/spread.ts';
 import { signed } from './number-words.ts';
 
 /**

@@ -4,7 +4,7 @@ import { type Film, filmFromRecords, type SnapRecord } from '../../../src/game/f
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { archiveWeight } from '../../../src/pressure/archive/archive-weight.ts';
 import { countStyle, styleCodes, styleDistance, withoutStyle } from '../../../src/pressure/archive/style-distance.ts';
-import { forecastWeek } from '../../../src/pressure/forecast/forecast.ts';
+import { forecastWeek } from '../../../src/pressure/forecast/week/forecast.ts';
 
 const settings = weekSettingsSchema.parse({ opponent: 'Nobody' });
 const snaps = (size: number, [offense, name, play_kind]: readonly [string, string, string]): SnapRecord[] =>

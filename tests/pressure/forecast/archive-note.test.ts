@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
-import { forecastWeek } from '../../../src/pressure/forecast/forecast.ts';
+import { forecastWeek } from '../../../src/pressure/forecast/week/forecast.ts';
 
 const settings = weekSettingsSchema.parse({ opponent: 'Cinder Vale' });
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
-import { forecastWeek } from '../../../src/pressure/forecast/forecast.ts';
+import { forecastWeek } from '../../../src/pressure/forecast/week/forecast.ts';
 
 const settings = weekSettingsSchema.parse({ opponent: 'Cinder Vale', snaps: 60 });
 

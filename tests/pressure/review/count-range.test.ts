@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
-import { forecastWeek } from '../../../src/pressure/forecast/forecast.ts';
 import type { ForecastChapter } from '../../../src/pressure/forecast/forecast-result.ts';
+import { forecastWeek } from '../../../src/pressure/forecast/week/forecast.ts';
 import { checkCounts } from '../../../src/pressure/review/count-range.ts';
 import { rangeHits } from '../../../src/pressure/review/range-hits.ts';
 import { betaBinomialPmf } from '../../../src/stats/beta-binomial.ts';

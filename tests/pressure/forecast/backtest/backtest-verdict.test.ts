@@ -3,10 +3,10 @@ import { filmFromRecords, type SnapRecord } from '../../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../../src/game/week-settings.ts';
 import { backtestVerdict } from '../../../../src/pressure/forecast/backtest/backtest-verdict.ts';
 import { verdictSentence } from '../../../../src/pressure/forecast/backtest/verdict-sentence.ts';
-import { forecastWeek } from '../../../../src/pressure/forecast/forecast.ts';
 import { fitTarget, forecastFilm } from '../../../../src/pressure/forecast/forecast-film.ts';
 import type { BacktestTarget } from '../../../../src/pressure/forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../../../../src/pressure/forecast/target.ts';
+import { forecastWeek } from '../../../../src/pressure/forecast/week/forecast.ts';
 import { inventedFilm } from './invented-film.ts';
 
 const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;

@@ -5,7 +5,7 @@ import { weekSettingsSchema } from '../../../../src/game/week-settings.ts';
 import { countChart } from '../../../../src/pressure/forecast/counts/count-chart.ts';
 import { readCounts } from '../../../../src/pressure/forecast/counts/count-reading.ts';
 import { COUNT_COLUMNS, type CountRow, countedSnaps } from '../../../../src/pressure/forecast/counts/count-row.ts';
-import { forecastWeek } from '../../../../src/pressure/forecast/forecast.ts';
+import { forecastWeek } from '../../../../src/pressure/forecast/week/forecast.ts';
 
 const settings = weekSettingsSchema.parse({ opponent: 'Harrow Creek' });
 const cuts = settings.situations;

@@ -1,8 +1,8 @@
 import type { IntervalAxis, IntervalRow } from '../chart/interval-row.ts';
 import { stripDrawing } from '../chart/strip.ts';
+import { type Html, html, trusted } from '../page/html.ts';
 import { signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
-import { type Html, html, trusted } from './html.ts';
 
 /** Rows of an interval chart: name, strip and count side by side, on a phone the strip under its words. */
 export function stripsMarkup(rows: readonly IntervalRow[], axis: IntervalAxis): Html {

@@ -1,8 +1,8 @@
 import { FIELD_STYLE } from '../field/field-style.ts';
-import { INK, inkVariables } from './ink.ts';
-import { FIRST_SCREEN_STYLE } from './style/first-screen.ts';
-import { MARK_STYLE } from './style/marks.ts';
-import { PRINT_STYLE } from './style/print.ts';
+import { INK, inkVariables } from '../page/ink.ts';
+import { FIRST_SCREEN_STYLE } from '../page/style/first-screen.ts';
+import { MARK_STYLE } from '../page/style/marks.ts';
+import { PRINT_STYLE } from '../page/style/print.ts';
 
 /** The five type sizes of the report, largest first. */
 const TYPE = '--s1:1.75rem;--s2:1.3rem;--s3:1.05rem;--s4:.95rem;--s5:.82rem';

@@ -1,18 +1,18 @@
-import type { Film } from '../../game/film.ts';
-import type { WeekSettings } from '../../game/week-settings.ts';
-import { SITUATIONS } from '../snap/situation.ts';
-import { archiveNote } from './archive-note.ts';
-import { backtestVerdict } from './backtest/backtest-verdict.ts';
-import { nodeAt } from './chain-tree.ts';
-import { type CountRow, countedSnaps } from './counts/count-row.ts';
-import { withCounts } from './counts/counted-film.ts';
-import { type ForecastCell, forecastCell } from './forecast-cell.ts';
-import { type FittedTarget, type ForecastFilm, fitTarget, forecastFilm } from './forecast-film.ts';
-import type { Forecast, ForecastChapter } from './forecast-result.ts';
-import { lineForecasts } from './line-forecasts.ts';
-import { nextSnaps } from './next-snaps.ts';
-import { TARGET_DEFINITIONS } from './target.ts';
-import { findTells } from './tells.ts';
+import type { Film } from '../../../game/film.ts';
+import type { WeekSettings } from '../../../game/week-settings.ts';
+import { SITUATIONS } from '../../snap/situation.ts';
+import { archiveNote } from '../archive-note.ts';
+import { backtestVerdict } from '../backtest/backtest-verdict.ts';
+import { nodeAt } from '../chain-tree.ts';
+import { type CountRow, countedSnaps } from '../counts/count-row.ts';
+import { withCounts } from '../counts/counted-film.ts';
+import { type ForecastCell, forecastCell } from '../forecast-cell.ts';
+import { type FittedTarget, type ForecastFilm, fitTarget, forecastFilm } from '../forecast-film.ts';
+import type { Forecast, ForecastChapter } from '../forecast-result.ts';
+import { lineForecasts } from '../line-forecasts.ts';
+import { nextSnaps } from '../next-snaps.ts';
+import { TARGET_DEFINITIONS } from '../target.ts';
+import { findTells } from '../tells.ts';
 
 /** What the forecast of a week is made from. */
 export interface ForecastInput {

@@ -1,5 +1,5 @@
 import type { Grid, GridCell, GridRow } from '../chart/matrix-grid.ts';
-import { type Html, html, trusted } from './html.ts';
+import { type Html, html, trusted } from '../page/html.ts';
 
 /** A matrix with the number in every cell; the tint only repeats it, and a cell without snaps is hatched. */
 export function gridMarkup(grid: Grid, caption: string): Html {

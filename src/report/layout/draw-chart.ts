@@ -1,10 +1,10 @@
 import { parse, View } from 'vega';
 import { expressionInterpreter } from 'vega-interpreter';
 import { compile, type TopLevelSpec } from 'vega-lite';
+import { cleanDrawing } from '../chart/clean-drawing.ts';
+import { ChartError, keepingLogger, refusingLoader } from '../chart/quiet-runtime.ts';
+import { measureTextOurselves, startIdsAnew } from '../chart/vega-text.ts';
 import type { ChartView } from '../view/block.ts';
-import { cleanDrawing } from './clean-drawing.ts';
-import { ChartError, keepingLogger, refusingLoader } from './quiet-runtime.ts';
-import { measureTextOurselves, startIdsAnew } from './vega-text.ts';
 
 /**
  * Draws the curves of a chart as SVG markup: one named image, ids of its own, colors as CSS variables.

@@ -1,5 +1,5 @@
-import type { WhatIfModel } from '../what-if.ts';
-import { type Html, html } from './html.ts';
+import { type Html, html } from '../page/html.ts';
+import type { WhatIfModel } from '../view/what-if.ts';
 
 /** The place of the what-if panel; the page script fills it, and without script it stays hidden. */
 export function whatIfPanel(model: WhatIfModel | null): Html {

@@ -1,5 +1,5 @@
+import { type Html, html, trusted } from '../page/html.ts';
 import type { Cell, Column, Row, TableView } from '../view/table-view.ts';
-import { type Html, html, trusted } from './html.ts';
 
 /** A table with a caption, headings that can repeat on paper, and row names; without rows, the sentence that says so. */
 export function tableMarkup(table: TableView): Html {

@@ -1,6 +1,6 @@
+import { type Html, html, trusted } from '../page/html.ts';
 import type { Block, Chapter, ChartView, Drawing } from '../view/block.ts';
 import { gridMarkup } from './grid.ts';
-import { type Html, html, trusted } from './html.ts';
 import { stripsMarkup } from './strips.ts';
 import { tableMarkup } from './table.ts';
 

@@ -1,8 +1,8 @@
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import { type Html, html } from '../page/html.ts';
 import type { Chapter } from '../view/block.ts';
 import { pageDay } from '../words/game-day.ts';
 import { counted } from '../words/number-words.ts';
-import { type Html, html } from './html.ts';
 
 /** The head of the page: whom it is about, when we play them, from how much film, and that invented data are invented. */
 export function masthead(plan: WeekPlan): Html {
