@@ -10,7 +10,8 @@ const common = { bundle: true, minify: true, platform: 'browser', target: 'es202
 
 /** What the solver's package asks for on Node alone. */
 const external = ['node:module'];
-const define = { 'import.meta.url': 'self.location.href' };
+/** Its own address, which a worker made from the page has none of; the solver is handed its file and asks for nothing. */
+const define = { 'import.meta.url': '"file:///engine.js"' };
 
 /**
  * Writes the desk into a folder.
@@ -53,7 +54,7 @@ const classic = (text) => `(async () => {${text}})();`;
 
 const packed = (content) => deflateRawSync(content, { level: 9 }).toString('base64');
 
-/** What the page may do: its own scripts by their hashes, a worker made by itself, and nothing from anywhere. */
+/** What the page may do: its own scripts by their hashes, a worker and the solver's file made by itself, and nothing from anywhere. */
 function policyOf(scripts) {
   const hashes = scripts
     .filter(Boolean)
@@ -64,6 +65,7 @@ function policyOf(scripts) {
     `style-src 'unsafe-inline'`,
     'img-src data:',
     'worker-src blob:',
+    'connect-src blob:',
     `base-uri 'none'`,
     `form-action 'none'`,
   ];

@@ -18,14 +18,14 @@ export type ExactSolver = <Name extends VariableName>(
  * Loads the solver: HiGHS, by branch and cut with presolve. It runs without
  * threads and stops after a number of nodes, never after a time, so that the same program always ends the same way.
  *
- * @param wasm - path of the solver's own file, or its bytes; without it the package finds it
+ * @param wasm - path or address of the solver's own file; without it the package finds it
  * @see Huangfu and Hall 2018, Mathematical Programming Computation 10:119; the highs package
  */
-export async function loadExactSolver(wasm?: string | Uint8Array): Promise<ExactSolver> {
+export async function loadExactSolver(wasm?: string): Promise<ExactSolver> {
   const { default: module } = await import('highs');
   // The package is typed for require, and imported its default is the loader itself.
   const load = module as unknown as typeof module.default;
-  const highs = await load(settingsOf(wasm));
+  const highs = await load(wasm === undefined ? {} : { locateFile: () => wasm });
   const run = <Name extends VariableName>(program: MixedProgram<Name>) => {
     const names = variableNames(program);
     const { Status, ObjectiveValue, Columns } = highs.solve(programText(program, names), OPTIONS);
@@ -44,11 +44,6 @@ export async function loadExactSolver(wasm?: string | Uint8Array): Promise<Exact
     if (status === 'Optimal') return { status: 'optimal', value, solution };
     return { status: 'stopped', value, bound: run({ ...program, binaries: [] }).value, solution };
   };
-}
-
-function settingsOf(wasm: string | Uint8Array | undefined) {
-  if (wasm === undefined) return {};
-  return typeof wasm === 'string' ? { locateFile: () => wasm } : { wasmBinary: wasm };
 }
 
 /** An optimum is proved to a thousandth of what is maximized. Nodes after which the search stops; judgement: far more than 60 calls take. */

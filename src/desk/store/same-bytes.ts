@@ -2,7 +2,8 @@
 export function sameBytes(one: Uint8Array | null, other: Uint8Array | null): boolean {
   if (one === null || other === null) return one === other;
   if (one.length !== other.length) return false;
-  return one.every((byte, i) => byte === other[i]);
+  for (let i = 0; i < one.length; i++) if (one[i] !== other[i]) return false;
+  return true;
 }
 
 /** The text of a file to be written as bytes. */

@@ -29,7 +29,9 @@ export function ChartPad({ desk, open, week, sheet, side }: PadProps) {
   const chart = useChart({ desk, path: sheet.path, kind: sheet.kind, game });
   const look = useLook({ sheet, text: () => chart.keeper.text(), snaps: chart.state?.snaps });
   const pace = usePace(chart.state?.snaps.length ?? 0);
-  const worth = useMemo(() => worthOf(textOf(open.files, `${week}/out/report.json`)), [open.files, week]);
+  const report = `${week}/out/report.json`;
+  // By the file, not by the season: this one is long, and the season is another after every snap.
+  const worth = useMemo(() => worthOf(textOf(open.files, report)), [open.files.get(report)]);
   const { state, keeper } = chart;
   const take = (next: ChartState) => keeper.take(next);
   if (chart.isForeign) return <Foreign />;

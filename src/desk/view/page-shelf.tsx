@@ -22,7 +22,8 @@ export function PageShelf({ open, week, pages }: ShelfProps) {
   const there = pages.filter(({ file }) => open.files.has(pathOf(week, file)));
   const [chosen, choose] = useState(pages[0]?.file ?? '');
   const shown = there.find(({ file }) => file === chosen) ?? there[0];
-  const text = useMemo(() => (shown ? textOf(open.files, pathOf(week, shown.file)) : ''), [open.files, week, shown]);
+  const path = pathOf(week, shown?.file ?? '');
+  const text = useMemo(() => textOf(open.files, path), [open.files.get(path)]);
   if (shown === undefined) return null;
   return (
     <div class="shelf">
