@@ -158,7 +158,7 @@ export function inventedOwnFilm(): OwnFilmChapter {
       ],
       tooRare: [{ path: 'anvil', snaps: 7 }],
       oneCoverage: ['latch'],
-      habits: [{ path: 'rake', snaps: 47, limits: [{ coverage: 'three deep', most: 0.5 }] }],
+      habits: [{ path: 'rake', snaps: 47, changeUp: { usual: 'three deep', calls: 2 } }],
     },
     onPlan: {
       paths: [{ path: 'rake', known: true, guess: 'three deep', right: 0.62, calls: 9 }],

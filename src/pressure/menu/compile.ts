@@ -141,11 +141,9 @@ function pathLimits({ settings, own, library }: MenuInput, { calls, out }: MenuO
   return [...new Set(calls.map(({ path }) => path))]
     .map((path) => {
       const habit = habits.get(plain(path));
-      const asked = (coverage: string) =>
-        habit?.limits.find((limit) => plain(limit.coverage) === plain(coverage))?.most ?? 1;
       const coverages = [...new Set(calls.filter((call) => call.path === path).map(({ coverage }) => coverage))];
-      const most = new Map(coverages.map((coverage) => [coverage, Math.min(cap, asked(coverage))]));
-      return { path, most, uncounted: uncountedCalls(cap, habit?.snaps ?? 0) };
+      const uncounted = uncountedCalls(cap, habit?.snaps ?? 0);
+      return { path, coverages, most: cap, uncounted, changeUp: habit?.changeUp ?? null };
     })
     .filter((limit) => !lost.has(limit.path) || roomOf(limit) >= 1);
 }

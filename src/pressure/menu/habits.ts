@@ -1,10 +1,17 @@
-/** What our film shows behind one of our paths, and how far each coverage may follow it this week. */
+/** What our film shows behind one of our paths, and what it asks of this week. */
 export interface PathHabit {
   readonly path: string;
   /** Pressures of the path on our film with their coverage charted. */
   readonly snaps: number;
-  /** Largest share of the path's calls this week, 0 to 1, for coverages that are to be played less than the cap allows. */
-  readonly limits: readonly { readonly coverage: string; readonly most: number }[];
+  /** The path's usual coverage and the calls a game that are to come with another one; null where nothing is to be mended. */
+  readonly changeUp: ChangeUp | null;
+}
+
+/** Calls of a path that must come with another coverage than the usual one, as long as that one is carried. */
+export interface ChangeUp {
+  readonly usual: string;
+  /** Calls a game, above 0. */
+  readonly calls: number;
 }
 
 /** Games of ours an opponent has on film: full games are exchanged, three or four of them. Common practice, no source. */

@@ -27,7 +27,7 @@ export function whyLeftOut({ problem, offer, situations }: CompiledMenu, menu: C
 /** A path whose coverages cannot split its calls within the limits, and of which no call goes uncounted. */
 function lonePath(limit: PathLimit | undefined): LeftOutReason | null {
   if (limit === undefined || holdsCalls(limit)) return null;
-  return { kind: 'no_second_coverage', path: limit.path, coverages: limit.most.size };
+  return { kind: 'no_second_coverage', path: limit.path, coverages: limit.coverages.length };
 }
 
 function costly({ isNew, reps }: MenuCandidate, fit: number): LeftOutReason | null {

@@ -172,7 +172,7 @@ function pairingsOf(problem: MenuProblem, menu: ChosenMenu): MenuPairing[] {
       coverage,
       share: times(ofPath.filter((call) => call.coverage === coverage)) / times(ofPath),
       calls: times(ofPath),
-      most: limit?.most.get(coverage) ?? 1,
+      most: limit?.most ?? 1,
       uncounted: limit?.uncounted ?? 0,
     };
   });

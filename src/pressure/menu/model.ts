@@ -1,4 +1,5 @@
 import type { Call } from '../../game/call-library.ts';
+import type { ChangeUp } from './habits.ts';
 
 /** A pressure the menu may carry. */
 export interface MenuCandidate {
@@ -26,8 +27,11 @@ export interface MenuMixCell {
 /** What a path's calls must keep to, so that it does not give the coverage away. */
 export interface PathLimit {
   readonly path: string;
-  /** Largest share of the path's calls beyond the uncounted ones, by coverage; 1 for no limit. */
-  readonly most: ReadonlyMap<string, number>;
+  readonly coverages: readonly string[];
+  /** Largest share of the path's calls beyond the uncounted ones that one coverage may take. */
+  readonly most: number;
+  /** What our film asks for beyond that. */
+  readonly changeUp: ChangeUp | null;
   /** Calls a game that do not count, since our film hardly shows the path. */
   readonly uncounted: number;
 }
@@ -39,8 +43,8 @@ export function holdsCalls(limit: PathLimit | undefined): boolean {
 }
 
 /** What the coverages of a path may take together of its calls; 1 and more leaves room for every call. */
-export function roomOf({ most }: PathLimit): number {
-  return [...most.values()].reduce((sum, share) => sum + share, 1e-9);
+export function roomOf({ coverages, most }: Pick<PathLimit, 'coverages' | 'most'>): number {
+  return coverages.length * most + 1e-9;
 }
 
 /** What a menu must keep to. Shares are 0 to 1; null for no such limit. */

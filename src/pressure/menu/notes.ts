@@ -1,7 +1,7 @@
 import { type ChosenMenu, callsAGame } from './chosen.ts';
 import type { CompiledMenu } from './compile.ts';
 import type { MenuInput } from './input.ts';
-import { allPressures } from './model.ts';
+import { allPressures, roomOf } from './model.ts';
 import type { MenuNote } from './result.ts';
 import { THEORIES } from './theory.ts';
 
@@ -27,8 +27,7 @@ function uncountedPaths({ problem }: CompiledMenu, menu: ChosenMenu | null): str
   return problem.limits.paths
     .filter(({ path, most }) => {
       const own = new Set(carried.filter((call) => call?.path === path).map((call) => call?.coverage ?? ''));
-      const room = [...own].reduce((sum, coverage) => sum + (most.get(coverage) ?? 1), 0);
-      return own.size > 0 && room < 1;
+      return own.size > 0 && roomOf({ coverages: [...own], most }) < 1;
     })
     .map(({ path }) => path);
 }

@@ -1,5 +1,5 @@
 import type { LinearConstraint, MixedProgram } from '../../stats/mixed-program.ts';
-import { allPressures, type MenuCandidate, type MenuProblem } from './model.ts';
+import { allPressures, type MenuCandidate, type MenuProblem, type PathLimit } from './model.ts';
 import { OWN_REPS, SHARED_REPS } from './reps.ts';
 
 /** What a menu is chosen for: points alone, or fit less the price of reps with a floor under the points. */
@@ -177,15 +177,29 @@ function pathConstraints(problem: MenuProblem): LinearConstraint<number>[] {
           terms: overCalls(problem, ({ call }) => (call.path === path ? 1 : 0)).filter(([, factor]) => factor !== 0),
           max: pathShare * allPressures(problem),
         }));
-  const pairs = paths.flatMap(({ path, most, uncounted }) =>
-    [...most].map(([coverage, share]) => ({
+  const pairs = paths.flatMap(({ path, coverages, most, uncounted }) =>
+    coverages.map((coverage) => ({
       terms: overCalls(problem, ({ call }) =>
-        call.path === path ? (call.coverage === coverage ? 1 : 0) - share : 0,
+        call.path === path ? (call.coverage === coverage ? 1 : 0) - most : 0,
       ).filter(([, factor]) => factor !== 0),
-      max: (1 - share) * uncounted,
+      max: (1 - most) * uncounted,
     })),
   );
-  return [...shares, ...pairs];
+  return [...shares, ...pairs, ...paths.flatMap((limit) => changeUpConstraints(problem, limit))];
+}
+
+/** While a path's usual coverage is carried, so many calls a game of the path come with another one. */
+function changeUpConstraints(problem: MenuProblem, { path, changeUp }: PathLimit): LinearConstraint<number>[] {
+  if (changeUp === null) return [];
+  const { carry } = namesOf(problem);
+  const usual = changeUp.usual.trim().toLowerCase();
+  const isUsual = ({ call }: MenuCandidate) => call.path === path && call.coverage.trim().toLowerCase() === usual;
+  const others = overCalls(problem, (candidate) =>
+    candidate.call.path === path && !isUsual(candidate) ? 1 : 0,
+  ).filter(([, factor]) => factor !== 0);
+  return problem.candidates.flatMap((candidate, c) =>
+    isUsual(candidate) ? [{ terms: [...others, [carry(c), -changeUp.calls] as const], min: 0 }] : [],
+  );
 }
 
 /** How many calls, how many new ones, every theory, every must, and no more explosives than allowed. */

@@ -26,7 +26,7 @@ const MOST_GAMES = 8;
 /**
  * The fewest snaps on which a path is to be followed by its other coverage, by situation, so that one who guesses each
  * path's usual coverage is right on no more than the cap of the film an opponent has of us by a given number of games;
- * what that costs by the scores, and how far each path's usual coverage may go this week for it. A defense that mostly
+ * what that costs by the scores, and how many calls a game each path's usual coverage gives up for it. A defense that mostly
  * plays one coverage does not give it away by the path: nothing is to be mended where the path tells a reader no more
  * than a blind guess does, and never below the blind rate.
  */
@@ -105,12 +105,9 @@ function wholeSwaps(cells: readonly SwapCell[], { byCell, done }: SwapPlan): Rem
     .sort((a, b) => b.snaps - a.snaps);
 }
 
-/** How far the path's usual coverage may go on its coming snaps when the plan's swaps are made. */
-function habitOf(path: FilmPath, { cells, cap, filmGames }: SwapProblem, { byCell, games }: SwapPlan): PathHabit {
+/** What the plan's swaps ask of a path in each of the coming games. */
+function habitOf(path: FilmPath, { cells }: SwapProblem, { byCell, games }: SwapPlan): PathHabit {
   const swapped = byCell.reduce((sum, times, i) => sum + (cells[i]?.path === path.path ? times : 0), 0);
-  if (swapped === 0) return { path: path.path, snaps: path.snaps, limits: [] };
-  const ratio = games / filmGames;
-  const most = (favouriteSnaps(path) * ratio - swapped) / (path.snaps * ratio);
-  const limit = { coverage: favourite(path), most: Math.max(1 - cap, most) };
-  return { path: path.path, snaps: path.snaps, limits: [limit] };
+  const changeUp = swapped === 0 ? null : { usual: favourite(path), calls: swapped / games };
+  return { path: path.path, snaps: path.snaps, changeUp };
 }

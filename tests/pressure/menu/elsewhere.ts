@@ -79,9 +79,11 @@ function mixedElsewhere(problem: MenuProblem, set: readonly number[], leastPoint
     constraints[`use ${c}`] = { min: limits.leastCalls };
     constraints[`path ${call.path}`] = { max: (limits.pathShare ?? 1) * all };
     const limit = limits.paths.find(({ path }) => path === call.path);
-    for (const [coverage, share] of limit?.most ?? []) {
-      constraints[`pair ${call.path} ${coverage}`] = { max: (1 - share) * limit!.uncounted };
+    for (const coverage of limit?.coverages ?? []) {
+      constraints[`pair ${call.path} ${coverage}`] = { max: (1 - limit!.most) * limit!.uncounted };
     }
+    // The set is given, so a usual coverage in it asks for its change-ups outright.
+    if (limit?.changeUp?.usual === call.coverage) constraints[`other ${call.path}`] = { min: limit.changeUp.calls };
     mixes.forEach(({ pressures }, m) => {
       const readable = limits.pathShareHere !== null && pressures >= 1.5;
       if (readable) constraints[`here ${call.path} ${m}`] = { max: limits.pathShareHere! * pressures };
@@ -99,10 +101,11 @@ function mixedElsewhere(problem: MenuProblem, set: readonly number[], leastPoint
 function columnOf({ candidates, limits }: MenuProblem, c: number, m: number): Record<string, number> {
   const { call, points, fit, explosives } = candidates[c]!;
   const limit = limits.paths.find(({ path }) => path === call.path);
-  const pairs = [...(limit?.most ?? [])].map(([coverage, share]) => [
+  const pairs = (limit?.coverages ?? []).map((coverage) => [
     `pair ${call.path} ${coverage}`,
-    (call.coverage === coverage ? 1 : 0) - share,
+    (call.coverage === coverage ? 1 : 0) - limit!.most,
   ]);
+  const changesUp = limit?.changeUp && limit.changeUp.usual !== call.coverage;
   return {
     points: points[m]!,
     fit: fit[m]!,
@@ -112,6 +115,7 @@ function columnOf({ candidates, limits }: MenuProblem, c: number, m: number): Re
     [`path ${call.path}`]: 1,
     [`here ${call.path} ${m}`]: 1,
     ...(call.family === 'add_on' ? { [`add on ${m}`]: 1 } : {}),
+    ...(changesUp ? { [`other ${call.path}`]: 1 } : {}),
     ...Object.fromEntries(pairs),
   };
 }

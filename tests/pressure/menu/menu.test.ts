@@ -173,15 +173,30 @@ describe('unpredictable', () => {
       ...FOUR,
       { name: 'Roof Lock', path: 'a', family: 'man_free', coverage: 'lock' },
     ];
-    const paths = [{ path: 'a', snaps: 40, limits: [] }];
+    const paths = [{ path: 'a', snaps: 40, changeUp: null }];
     const menu = menuOf(inputOf(week({ calls, net: only('Roof'), menu: { pairing_cap: 0.7 }, own: film({ paths }) })));
     const roof = menu.pairings.find(({ path, coverage }) => path === 'a' && coverage === 'roof');
     expect(roof).toMatchObject({ most: 0.7, uncounted: 0 });
     expect(roof?.share).toBeCloseTo(0.7, 6);
   });
 
+  it('a usual coverage leaves our film’s change-ups to the other one, and no more', () => {
+    const calls: readonly TestCall[] = [
+      ...FOUR,
+      { name: 'Roof Lock', path: 'a', family: 'man_free', coverage: 'lock' },
+    ];
+    const menuWith = (least: number) => {
+      const paths = [{ path: 'a', snaps: 40, changeUp: { usual: 'roof', calls: least } }];
+      return menuOf(inputOf(week({ calls, net: only('Roof'), menu: { pairing_cap: 0.7 }, own: film({ paths }) })));
+    };
+    expect(timesOf(menuWith(9), 'Roof Lock')).toBeCloseTo(9, 5);
+    // The cap asks for more than half a call, and it still binds.
+    const few = menuWith(0.5);
+    expect(timesOf(few, 'Roof Lock') / (timesOf(few, 'Roof Lock') + timesOf(few, 'Roof'))).toBeCloseTo(0.3, 6);
+  });
+
   it('a path on film with one coverage stays at home, and says so', () => {
-    const paths = [{ path: 'a', snaps: 40, limits: [] }];
+    const paths = [{ path: 'a', snaps: 40, changeUp: null }];
     const calls: readonly TestCall[] = [
       ...FOUR,
       { name: 'Other Roof', path: 'f', family: 'three_under', coverage: 'r' },
@@ -237,7 +252,7 @@ describe('a declared hole', () => {
       { name: 'Free', path: 'f', family: 'man_free', coverage: 'free' },
       { name: 'Lock', path: 'a', family: 'man_free', coverage: 'lock' },
     ];
-    const paths = [{ path: 'a', snaps: 40, limits: [] }];
+    const paths = [{ path: 'a', snaps: 40, changeUp: null }];
     const other: TestCall = { name: 'Other Roof', path: 'g', family: 'three_under', coverage: 'roof' };
     const input = inputOf(
       week({ calls: [...calls, other], net: only('Roof'), menu: { pairing_cap: 0.7 }, own: film({ paths }), holes }),

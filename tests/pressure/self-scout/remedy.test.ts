@@ -155,9 +155,10 @@ describe('the remedy', () => {
     // Four games of nine pressures, 34 of them as usual: 9 fewer would make 25 of 36, but with 8 of 16 p has no usual one.
     expect(snaps).toBe(8);
     expect(remedy.costPoints).toBeCloseTo(3 * 0.01 + 5 * 0.15, 9);
-    expect(remedy.habits.find(({ path }) => path === 'p')?.limits).toEqual([
-      { coverage: 'a', most: expect.closeTo((12 - 8) / 12, 9) },
-    ]);
+    expect(remedy.habits.find(({ path }) => path === 'p')?.changeUp).toEqual({
+      usual: 'a',
+      calls: expect.closeTo(8 / 3, 9),
+    });
   });
 
   it('asks for nothing of a defense that plays one coverage whatever the path: a blind guess is as good', () => {
