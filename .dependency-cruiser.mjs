@@ -107,6 +107,9 @@ export default {
     room('pressure', ['^src/pressure/', '^src/stats/', '^src/game/']),
     room('report', ['^src/report/', '^src/pressure/', '^src/stats/', '^src/game/']),
     room('season', ['^src/season/', '^src/report/', '^src/pressure/', '^src/ingest/', '^src/stats/', '^src/game/']),
+    room('desk', ['^src/desk/', '^src/season/', '^src/report/', '^src/pressure/', '^src/ingest/', '^src/stats/', '^src/game/']),
+    only('preact-in-the-desk-only', 'preact|idb|@noble/hashes', '^src/desk/'),
+    { name: 'no-shell-in-the-other', severity: 'error', from: { path: '^src/(commands|cli)' }, to: { path: '^src/desk/' } },
     {
       name: 'core-does-no-io',
       severity: 'error',

@@ -10,6 +10,7 @@ const PAGES = [
   { file: 'report.html', label: 'Report', hasScript: true },
   { file: 'call-sheet.html', label: 'Call sheet' },
   { file: 'tip-sheet.html', label: 'Tip sheet' },
+  { file: 'wristband.html', label: 'Wristband' },
 ] as const;
 
 /** Sunday: the plan worked out, and its pages. */
