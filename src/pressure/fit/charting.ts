@@ -79,8 +79,9 @@ function chartingOf(column: string, families: readonly OpenFamily[], seed: numbe
   const random = createRandom(`charting ${column} ${seed}`);
   const features = (Object.keys(FIT_FEATURES) as FitFeature[]).filter((name) => FEATURE_COLUMN[name] === column);
   const today = best(families, () => 0);
+  const draws = mayChange(families, column) ? DRAWS : 0;
   let changed = 0;
-  for (let draw = 0; draw < DRAWS; draw++) {
+  for (let draw = 0; draw < draws; draw++) {
     const shares = new Map(features.map((name) => [name, random.dirichlet(typicalCounts(name))] as const));
     const shown = ({ feature, codes }: OpenMove) =>
       codes.reduce((sum, code) => sum + (shares.get(feature)?.[code] ?? 0), 0);
@@ -92,6 +93,17 @@ function chartingOf(column: string, families: readonly OpenFamily[], seed: numbe
     share: most?.share ?? 0,
     chanceChoiceChanges: changed / DRAWS,
   };
+}
+
+/** Whether any family could pass today's best whatever shares the column's words took; where not, nothing is drawn. */
+function mayChange(families: readonly OpenFamily[], column: string): boolean {
+  const ranges = families.map(({ net, words }) => {
+    const moves = words.filter(({ feature }) => FEATURE_COLUMN[feature] === column).map(({ move }) => move);
+    const up = moves.reduce((sum, move) => sum + Math.max(0, move), 0);
+    return { net, least: net + moves.reduce((sum, move) => sum + Math.min(0, move), 0), most: net + up };
+  });
+  const [today, ...others] = ranges.sort((a, b) => b.net - a.net);
+  return today !== undefined && others.some(({ most }) => most >= today.least);
 }
 
 function typicalCounts(feature: FitFeature): number[] {

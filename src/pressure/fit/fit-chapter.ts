@@ -7,7 +7,7 @@ import { type AskedRule, askRule, shareOf } from './asked-rule.ts';
 import { breakEvens } from './break-even.ts';
 import { chartingValues } from './charting.ts';
 import { type ExpectedInput, type ExpectedSnaps, expectedSnaps } from './expected-snaps.ts';
-import type { CallFit, FamilyFit, FitChapter, RuleFired, UnknownFeature } from './fit-result.ts';
+import type { CallFit, FamilyFit, FitChapter, FitShares, RuleFired, UnknownFeature } from './fit-result.ts';
 import { fitShares } from './fit-shares.ts';
 import { givenRules } from './given-rules.ts';
 import { ruleTable } from './rule-table.ts';
@@ -38,14 +38,15 @@ export function fitChapter(input: FitInput): FitChapter {
     theory: theoryOf([...rulesOf(call.family, ready), ...readyRules(givenRules(call))]),
   }));
   const against = expectedAgainst({ situations, forecasts: input.forecast.forecasts, pressured: input.pressured });
+  const sharesOf = sharesOnce();
   const facing = (family: Family, s: number) => against(FAMILY_RUSHERS[family])[s] as ExpectedSnaps;
   return {
     rules,
     families: situations.flatMap((_, s) =>
-      [...theories].map(([family, theory]) => familyFit({ family, theory, asked }, facing(family, s))),
+      [...theories].map(([family, theory]) => familyFit({ family, theory, asked, sharesOf }, facing(family, s))),
     ),
     calls: situations.flatMap((_, s) =>
-      calls.map((one) => callFit(one, against(callRushers(one.call))[s] as ExpectedSnaps)),
+      calls.map((one) => callFit(one, against(callRushers(one.call))[s] as ExpectedSnaps, sharesOf)),
     ),
     breakEvens: situations.flatMap((_, s) => breakEvens({ theories, asked, facing: (family) => facing(family, s) })),
     charting: chartingValues({ theories, facing: (family) => facing(family, 0), seed }),
@@ -57,22 +58,36 @@ interface FamilyTheory {
   readonly family: Family;
   readonly theory: Theory;
   readonly asked: readonly AskedRule[];
+  readonly sharesOf: SharesOf;
 }
 
-function familyFit({ family, theory, asked }: FamilyTheory, expected: ExpectedSnaps): FamilyFit {
+/** Works out the shares of a theory on expected snaps once: most calls of a family share its theory. */
+type SharesOf = (theory: Theory, expected: ExpectedSnaps) => FitShares;
+
+function sharesOnce(): SharesOf {
+  const found = new Map<Theory, Map<ExpectedSnaps, FitShares>>();
+  return (theory, expected) => {
+    const known = found.get(theory) ?? new Map<ExpectedSnaps, FitShares>();
+    const shares = known.get(expected) ?? fitShares(verdictParts(theory, expected));
+    found.set(theory, known.set(expected, shares));
+    return shares;
+  };
+}
+
+function familyFit({ family, theory, asked, sharesOf }: FamilyTheory, expected: ExpectedSnaps): FamilyFit {
   const own = asked.filter(({ ready }) => ready.rule.families.includes(family));
   return {
     family,
     situation: expected.situation,
-    ...fitShares(verdictParts(theory, expected)),
+    ...sharesOf(theory, expected),
     rules: own.map((one) => ruleFired(one, expected)).sort((a, b) => b.share - a.share),
     notCharted: notCharted(theory, expected),
   };
 }
 
-function callFit({ call, theory }: ReadCall, expected: ExpectedSnaps): CallFit {
+function callFit({ call, theory }: ReadCall, expected: ExpectedSnaps, sharesOf: SharesOf): CallFit {
   const { name, family } = call;
-  return { call: name, family, situation: expected.situation, ...fitShares(verdictParts(theory, expected)) };
+  return { call: name, family, situation: expected.situation, ...sharesOf(theory, expected) };
 }
 
 function ruleFired(asked: AskedRule, expected: ExpectedSnaps): RuleFired {

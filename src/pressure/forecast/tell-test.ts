@@ -13,7 +13,7 @@ export interface TellTest {
   readonly expected: number;
   /** Chance of as many or more if that were right; 1 where there is plainly nothing to see. */
   readonly p: number;
-  /** Natural logarithm of the chance that all of the snaps are of the class, the smallest `p` they could have. */
+  /** Natural logarithm of the chance that all of the snaps are of the class, or of 1e-9 where that is smaller still. */
   readonly leastLog: number;
 }
 
@@ -101,11 +101,14 @@ function addShares(sums: Float64Array, shares: Float64Array, row: number): void 
 }
 
 /** Excesses under this many standard errors need no exact tail: no correction would let them pass. */
-const PLAINLY_NOTHING = 1.3;
+const PLAINLY_NOTHING = 2;
 
 function testClass(k: number, { count, trials }: ClassCount, { expected, spread }: Due): TellTest {
-  const nothing = count - trials * expected < PLAINLY_NOTHING * Math.sqrt(trials * expected * (1 - expected));
   const test = { k, count, trials, expected };
+  // No snap lies outside of the cell: there is nothing to set it against.
+  if (spread === Number.POSITIVE_INFINITY) return { ...test, p: 1, leastLog: 0 };
+  const variance = trials * expected * (1 - expected) * (1 + ((trials - 1) * spread) / (1 + spread));
+  const nothing = count - trials * expected < PLAINLY_NOTHING * Math.sqrt(variance);
   return { ...test, p: nothing ? 1 : upperTail(test, spread), leastLog: leastLog(test, spread) };
 }
 
@@ -121,10 +124,13 @@ function upperTail({ count, trials, expected }: Pick<TellTest, 'count' | 'trials
   return Math.min(1, above);
 }
 
+/** Smaller chances are told apart by no correction: it would take a hundred million tests. */
+const SMALL_ENOUGH = 1e-9;
+
 /** Of a beta-binomial: each further snap is the likelier the more came before it. */
 function leastLog({ trials, expected }: Pick<TellTest, 'trials' | 'expected'>, spread: number): number {
   if (spread === 0) return trials * Math.log(expected);
   let chance = 1;
-  for (let i = 0; i < trials; i++) chance *= (expected + i * spread) / (1 + i * spread);
+  for (let i = 0; i < trials && chance > SMALL_ENOUGH; i++) chance *= (expected + i * spread) / (1 + i * spread);
   return Math.log(chance);
 }

@@ -41,10 +41,21 @@ describe('testCell beside the rest', () => {
     expect(beside.p / fisher).toBeLessThan(2);
   });
 
+  it('finds nothing in a cell that is all of the film', () => {
+    const every = snapSet(137, () => true);
+    const lucky = new Uint8Array(137);
+    for (const test of testCell({ codes: lucky, expected, totals: tellTotals(lucky, expected) }, every)) {
+      expect(test).toMatchObject({ p: 1, leastLog: 0 });
+    }
+  });
+
   it('says the smallest chance that so many snaps could have', () => {
-    const all = codes.map((code, i) => (i < 37 ? 0 : code));
+    const all = codes.map((code, i) => (i < 20 ? 0 : i < 37 ? 255 : code));
     const totals = tellTotals(all, expected);
-    const whole = testCell({ codes: all, expected, totals }, cell)[0]!;
+    const whole = testCell(
+      { codes: all, expected, totals },
+      snapSet(137, (i) => i < 20),
+    )[0]!;
     expect(Math.exp(whole.leastLog) / whole.p).toBeCloseTo(1, 9);
   });
 });
