@@ -17,6 +17,8 @@ export interface ChartPlace {
   readonly kind: SheetKind;
   /** What a new game begins with. */
   readonly game: SnapCells;
+  /** Our calls by name. */
+  readonly calls: readonly string[];
 }
 
 /** What the page shows of a chart. */
@@ -48,7 +50,7 @@ export class ChartKeeper {
 
   /** Opens the sheet where it was left. */
   async open(): Promise<void> {
-    const { desk, path, kind, game } = this.place;
+    const { desk, path, kind, game, calls } = this.place;
     const text = textOf(desk.state.open?.files ?? new Map(), path);
     const sheet = readChartSheet(text) ?? (text === '' ? { remarks: [], columns: [], snaps: [] } : null);
     if (sheet === null) return this.put({ isForeign: true });
@@ -58,7 +60,7 @@ export class ChartKeeper {
     const left = (await desk.keptDraft(path)) as ChartDraft | undefined;
     const { depth = 'plan', passes = 'both' } = left ?? {};
     // A sheet that was begun goes on with the game of its last snap.
-    const opening = { kind, depth, passes, game: sheet.snaps.length === 0 ? game : {}, snaps: sheet.snaps };
+    const opening = { kind, calls, depth, passes, game: sheet.snaps.length === 0 ? game : {}, snaps: sheet.snaps };
     const isSame = left?.base === this.base;
     if (left === undefined || !(isSame || left.unsaved.length > 0)) return this.put({ state: openChart(opening) });
     this.put({ state: resumed(opening, left), isStuck: !isSame });

@@ -11,6 +11,7 @@ export type Passes = 'both' | 'first' | 'second';
 /** A chart under the pen. */
 export interface ChartState {
   readonly kind: SheetKind;
+  readonly calls?: readonly string[];
   readonly depth: Depth;
   readonly passes: Passes;
   /** What every new snap of the game begins with: offense, game, week, quarter. */
@@ -32,6 +33,8 @@ export interface ChartState {
 /** How a chart is opened. */
 export interface ChartOpening {
   readonly kind: SheetKind;
+  /** Our calls by name, offered in this order where a call is charted. */
+  readonly calls?: readonly string[];
   readonly depth: Depth;
   readonly passes: Passes;
   readonly game: SnapCells;

@@ -70,10 +70,10 @@ function isCharacter(entry: ChartField['entry'], before: string, key: string): b
 }
 
 /** Names known for a field, in the order in which they came up, after the usual ones. */
-export function namesAt({ snaps, kind }: ChartState, column: ChartField['column']): readonly string[] {
+export function namesAt({ snaps, kind, calls = [] }: ChartState, column: ChartField['column']): readonly string[] {
   const field = fieldsOf(kind).find((candidate) => candidate.column === column);
   const first = field?.entry.kind === 'name' ? field.entry.first : [];
-  const used = new Set(first);
+  const used = new Set(column === 'call' ? calls : first);
   for (const snap of snaps) if (snap[column] !== undefined) used.add(snap[column]);
   return [...used];
 }

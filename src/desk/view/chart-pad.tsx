@@ -26,7 +26,13 @@ interface PadProps extends ViewProps {
 export function ChartPad({ desk, open, week, sheet, side }: PadProps) {
   const opponent = opponentOf(open.files, week);
   const game = useMemo(() => firstGame(sheet, opponent, week), [sheet.path]);
-  const chart = useChart({ desk, path: sheet.path, kind: sheet.kind, game });
+  const chart = useChart({
+    desk,
+    path: sheet.path,
+    kind: sheet.kind,
+    game,
+    calls: callsIn(textOf(open.files, 'defense.yaml')),
+  });
   const look = useLook({ sheet, text: () => chart.keeper.text(), snaps: chart.state?.snaps });
   const pace = usePace(chart.state?.snaps.length ?? 0);
   const report = `${week}/out/report.json`;
@@ -80,6 +86,12 @@ function firstGame({ path, kind }: SheetChoice, opponent: string, week: string):
     : `${opponent} game ${/\d+(?=\.csv$)/.exec(path)?.[0] ?? '1'}`;
   if (kind === 'own') return { game: name, week: String(Number(number)) };
   return { offense: opponent, game: name, ...(played ? { week: String(Number(number)) } : {}) };
+}
+
+/** The names of our calls as defense.yaml has them, in its order. */
+function callsIn(defense: string): readonly string[] {
+  const names = [...defense.matchAll(/^\s*-?\s*name:\s*(?:"([^"]*)"|'([^']*)'|([^#\n]*))/gm)];
+  return names.map(([, double, single, plain]) => (double ?? single ?? plain ?? '').trim()).filter(Boolean);
 }
 
 function Foreign() {
