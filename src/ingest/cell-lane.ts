@@ -1,5 +1,7 @@
+import { placeOf } from './cell-place.ts';
 import { BLANK, type CellReading } from './cell-reading.ts';
 import { type CodeStore, codeOfWord, createStore, detached, type NumberStore } from './column-store.ts';
+import type { RowProblem } from './row-problem.ts';
 import type { PlannedColumn } from './sheet-plan.ts';
 
 /** Stands in a lane's cache for a text that needs a closer look: a fault, or a value with a remark. */
@@ -14,6 +16,8 @@ export interface CellLane<Store> {
   readonly store: Store;
   /** The code or number of a text, or {@link ODD}; undefined before it was learnt. */
   readonly cache: Map<string, number>;
+  /** What was seen in the texts that are {@link ODD}. */
+  readonly odd: Map<string, OddText>;
 }
 
 /** A lane that fills a column of words. */
@@ -31,8 +35,8 @@ export function createLanes(
   const numberLanes: NumberLane[] = [];
   for (const column of columns) {
     const store = createStore(column, capacity);
-    if (store.kind === 'code') codeLanes.push({ column, store, cache: new Map() });
-    else numberLanes.push({ column, store, cache: new Map() });
+    if (store.kind === 'code') codeLanes.push({ column, store, cache: new Map(), odd: new Map() });
+    else numberLanes.push({ column, store, cache: new Map(), odd: new Map() });
   }
   return { codeLanes, numberLanes };
 }
@@ -44,14 +48,43 @@ export function learn(lane: CodeLane | NumberLane, written: string): number {
   return value;
 }
 
-/** What a text that is {@link ODD} says, and the value to store when it is not a fault. */
-export function lookCloser(
-  lane: CodeLane | NumberLane,
-  written: string,
-): { readonly reading: CellReading; readonly value: number } {
+/** A text that is {@link ODD}, looked at closely. */
+interface OddText {
+  /** What is wrong with it and where it stands, but for the row; undefined when nothing is. */
+  readonly finding: Omit<RowProblem, 'file' | 'row'> | undefined;
+  /** Whether it is a distance of goal to go. */
+  readonly isGoal: boolean;
+  /** What to store when it is not a fault. */
+  readonly value: number;
+}
+
+/** What the lane's cell in the row says, which is {@link ODD}; worked out once for each different text. */
+export function lookCloser(lane: CodeLane | NumberLane, cells: readonly string[]): OddText {
+  const written = lane.column.textOf(cells);
+  const seen = lane.odd.get(written);
+  if (seen !== undefined) return seen;
   const reading = lane.column.read(written);
   const plain = reading.kind === 'value' ? { kind: 'value' as const, value: reading.value } : BLANK;
-  return { reading, value: storedForm(lane, plain) };
+  const flaw = flawOf(reading);
+  const odd: OddText = {
+    finding: flaw && { ...placeOf(lane.column, cells), ...flaw },
+    isGoal: reading.kind === 'fault' && reading.goal === true,
+    value: storedForm(lane, plain),
+  };
+  if (lane.odd.size < MOST_REMEMBERED) lane.odd.set(detached(written), odd);
+  return odd;
+}
+
+type Flaw = Pick<RowProblem, 'severity' | 'rule' | 'suggestion'>;
+
+function flawOf(reading: CellReading): Flaw | undefined {
+  if (reading.kind === 'fault') return flaw('fault', reading.rule, reading.suggestion);
+  if (reading.remark === undefined) return undefined;
+  return flaw('warning', reading.remark, reading.kind === 'blank' ? reading.suggestion : undefined);
+}
+
+function flaw(severity: Flaw['severity'], rule: string, suggestion: string | undefined): Flaw {
+  return { severity, rule, ...(suggestion === undefined ? {} : { suggestion }) };
 }
 
 function storedForm({ store }: CodeLane | NumberLane, reading: CellReading): number {

@@ -4,8 +4,9 @@ import type { RowProblem } from './row-problem.ts';
 import { createSheetReader } from './sheet-reader.ts';
 import type { SheetOptions, SheetReading } from './sheet-reading.ts';
 
+export type { RejectedRow } from './rejected-row.ts';
 export type { SheetKind } from './sheet-kind.ts';
-export type { RejectedRow, SheetOptions, SheetReading } from './sheet-reading.ts';
+export type { SheetOptions, SheetReading } from './sheet-reading.ts';
 
 /**
  * A charted sheet (comma, semicolon or tab; UTF-8, UTF-16 or Windows-1252) as a chart, with everything that is wrong

@@ -1,11 +1,12 @@
 import type { ColumnName } from '../game/columns.ts';
 import type { Film, FilmColumn } from '../game/film.ts';
 import { type CodeLane, createLanes, learn, type NumberLane, ODD } from './cell-lane.ts';
+import { placeOf, withoutReturn } from './cell-place.ts';
 import { cut, finishStore, growStore } from './column-store.ts';
-import { asWritten, lookAtOddCells, placeOf, type SheetRow } from './odd-cells.ts';
-import { describeReason, type RowProblem } from './row-problem.ts';
+import { lookAtOddCells, type SheetRow } from './odd-cells.ts';
+import { RejectedRow } from './rejected-row.ts';
+import type { RowProblem } from './row-problem.ts';
 import type { SheetPlan } from './sheet-plan.ts';
-import type { RejectedRow } from './sheet-reading.ts';
 import { createSnapChecks, type SnapCheck, type SnapColumns, type SnapFinding } from './single-snap-checks.ts';
 import { createSnapIdentity, FIRST_MOMENT, UNTOLD } from './snap-identity.ts';
 import { createSnapLedger } from './snap-ledger.ts';
@@ -185,8 +186,7 @@ function runChecks(state: IntakeState, checks: readonly SnapCheck[], { row, foun
 
 function rejectRow(state: IntakeState, { cells, row }: SheetRow, found: readonly RowProblem[]): void {
   state.problems.push(...found);
-  const reasons = found.filter(({ severity }) => severity === 'fault').map(describeReason);
-  state.rejected.push({ row, cells: cells.map(asWritten), reasons });
+  state.rejected.push(new RejectedRow(row, cells.map(withoutReturn), found));
 }
 
 /**

@@ -78,17 +78,37 @@ export function describeGroup(group: ProblemGroup): string {
   return seen(`${place.filter(Boolean).join(', ')}: ${sentenceOf(problem)}`);
 }
 
-function collectGroups(problems: readonly RowProblem[]): ProblemGroup[] {
-  const groups = new Map<string, { problem: RowProblem; count: number; rows: number[] }>();
-  for (const problem of problems) {
-    const key = JSON.stringify([problem.severity, problem.file, problem.header, problem.found, problem.rule]);
-    const group = groups.get(key) ?? { problem, count: 0, rows: [] };
-    group.count++;
-    if (group.rows.length < ROWS_NAMED) group.rows.push(problem.row);
-    groups.set(key, group);
-  }
-  return [...groups.values()];
+interface GrowingGroup extends ProblemGroup {
+  count: number;
+  readonly rows: number[];
 }
+
+function collectGroups(problems: readonly RowProblem[]): ProblemGroup[] {
+  const groups: GrowingGroup[] = [];
+  const alike = new Map<string, GrowingGroup[]>();
+  for (const problem of problems) {
+    const key = `${problem.found} ${problem.rule}`;
+    const group = alike.get(key)?.find((one) => isSame(one.problem, problem));
+    if (group === undefined) {
+      const own: GrowingGroup = { problem, count: 1, rows: [problem.row] };
+      groups.push(own);
+      const others = alike.get(key);
+      if (others === undefined) alike.set(key, [own]);
+      else others.push(own);
+    } else {
+      group.count++;
+      if (group.rows.length < ROWS_NAMED) group.rows.push(problem.row);
+    }
+  }
+  return groups;
+}
+
+/** Whether two problems say the same of the same value, in whatever rows. */
+function isSame(one: RowProblem, other: RowProblem): boolean {
+  return SAID.every((key) => one[key] === other[key]);
+}
+
+const SAID = ['severity', 'file', 'header', 'found', 'rule'] as const;
 
 function placeOf({ file, row, columnLetter, header, unit }: RowProblem): string {
   const rowPlace = row === 0 ? '' : `${unit ?? 'row'} ${row}`;

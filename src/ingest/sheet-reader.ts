@@ -1,8 +1,9 @@
 import { FILM_COLUMNS } from '../game/columns.ts';
 import { filmFromRecords } from '../game/film.ts';
+import { asWritten } from './cell-place.ts';
 import { columnLetter } from './column-letter.ts';
 import { noSnapProblem } from './no-snap.ts';
-import { asWritten, type SheetRow } from './odd-cells.ts';
+import type { SheetRow } from './odd-cells.ts';
 import { planSheet } from './plan-sheet.ts';
 import { profileHeaders } from './profile-headers.ts';
 import { createRowIntake, type RowIntake } from './row-intake.ts';

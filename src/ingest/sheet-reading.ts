@@ -1,14 +1,8 @@
 import type { Film } from '../game/film.ts';
 import type { Profile } from './profile.ts';
+import type { RejectedRow } from './rejected-row.ts';
 import type { RowProblem } from './row-problem.ts';
 import type { SheetKind } from './sheet-kind.ts';
-
-/** A row kept out of the numbers: its 1-based spreadsheet row, its cells as written, and why. */
-export interface RejectedRow {
-  readonly row: number;
-  readonly cells: readonly string[];
-  readonly reasons: readonly string[];
-}
 
 /** How a sheet is to be read. */
 export interface SheetOptions {

@@ -22,7 +22,12 @@ export function toCsv(rows: readonly (readonly CsvCell[])[]): string {
   return `${Papa.unparse(cells, { escapeFormulae: FORMULA_START, newline: '\r\n' })}\r\n`;
 }
 
+/** Whether a spreadsheet would run the cell as a formula. */
+export function isFormula(cell: string): boolean {
+  return FORMULA_START.test(cell);
+}
+
 /** The cell without the apostrophe that {@link toCsv} put before a formula; any other cell unchanged. */
 export function withoutGuard(cell: string): string {
-  return cell.startsWith("'") && FORMULA_START.test(cell.slice(1)) ? cell.slice(1) : cell;
+  return cell.startsWith("'") && isFormula(cell.slice(1)) ? cell.slice(1) : cell;
 }

@@ -70,7 +70,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   const problems = readings.flatMap(({ reading }) => reading.problems);
   const chart = theirSnaps(all, settings.opponent);
   if (chart.size === 0) throw new UserProblem('faults', noSnaps(settings.opponent, problems, folder.unread));
-  const rejected = readings.flatMap(({ file, reading }) => reading.rejected.map((row) => ({ file, row })));
+  const { rejected, faults } = rejectedOf(readings);
   const { rows: counts, notes: tallyNotes } = talliesOf(folder, sheets, settings.opponent);
   const own = joinOwnFilm(sheets.ours.map(({ reading }) => reading.chart));
   const ownProblems = own && library ? unknownCallLines(unknownCalls(own, library)) : [];
@@ -78,7 +78,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
   const soundness = library ? checkLibrary(library) : [];
   const menuProblems = menuNameProblems({ menu: settings.menu, library, soundness });
   const film = filmChapter(chart, {
-    faults: rejected.length,
+    faults,
     warnings: problems.filter(({ severity }) => severity === 'warning').length,
     problems: [...menuProblems, ...unread, ...tallyNotes, ...problemLines(problems), ...ownProblems],
     invented: settings.invented,
@@ -93,7 +93,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
     problems,
     unknownFormations: unknownFormations(chart, book),
     ...{ unread, tallyNotes, ownProblems, rejected, soundness, menuProblems },
-    faults: rejected.length,
+    faults,
     fileFaults: countFileFaults(problems),
   };
   const archive = lateArchive(sheets.archive, settings.opponent);
@@ -123,6 +123,11 @@ async function settingsOf(
   if (read === null) return { settings: weekSettingsSchema.parse({ opponent }), notes: [] };
   const note = `${weekFile?.file} still names the opponent "${UNNAMED_OPPONENT}"; type their name. Until then they are called ${opponent}`;
   return { settings: { ...read, opponent }, notes: [note] };
+}
+
+function rejectedOf(readings: readonly NamedReading[]): Pick<WeekInputs, 'rejected' | 'faults'> {
+  const rejected = readings.map(({ file, reading }) => ({ file, rows: reading.rejected }));
+  return { rejected, faults: rejected.reduce((sum, { rows }) => sum + rows.length, 0) };
 }
 
 function countFileFaults(problems: readonly RowProblem[]): number {

@@ -1,14 +1,37 @@
 import type { RejectedRow } from '../ingest/read-sheet.ts';
 import { toCsv } from '../ingest/write-csv.ts';
 
-/** A row that stayed out of the numbers, with the file it stands in. */
+/** The rows of a file that stayed out of the numbers. */
 export interface RejectedInFile {
   readonly file: string;
-  readonly row: RejectedRow;
+  readonly rows: readonly RejectedRow[];
 }
 
-/** The rejects file: file, row, reasons, then the cells as they were written. */
-export function rejectsCsv(rejected: readonly RejectedInFile[]): string {
-  const rows = rejected.map(({ file, row }) => [file, row.row, row.reasons.join('; '), ...row.cells]);
-  return toCsv([['file', 'row', 'reasons', 'cells as written'], ...rows]);
+/** Rows written at a time, so that of a million of them only so many are ever laid out as cells; judgment. */
+const PORTION = 1000;
+
+/** The rejects file as UTF-8: file, row, reasons, then the cells as they were written. */
+export function rejectsCsv(rejected: readonly RejectedInFile[]): Uint8Array {
+  const encoder = new TextEncoder();
+  const portions = [encoder.encode(toCsv([['file', 'row', 'reasons', 'cells as written']]))];
+  for (const { file, rows } of rejected) {
+    for (let from = 0; from < rows.length; from += PORTION) {
+      portions.push(encoder.encode(portionCsv(file, rows.slice(from, from + PORTION))));
+    }
+  }
+  return inOne(portions);
+}
+
+function portionCsv(file: string, rows: readonly RejectedRow[]): string {
+  return toCsv(rows.map(({ row, reasons, cells }) => [file, row, reasons.join('; '), ...cells]));
+}
+
+function inOne(portions: readonly Uint8Array[]): Uint8Array {
+  const whole = new Uint8Array(portions.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const portion of portions) {
+    whole.set(portion, at);
+    at += portion.length;
+  }
+  return whole;
 }

@@ -73,6 +73,6 @@ async function drawPages(
 }
 
 /** Without faults the rejects of an earlier run are taken away: they speak of a sheet that was mended. */
-function rejectFile({ rejected }: WeekInputs): OutputFile {
-  return { name: 'rejected.csv', text: rejected.length === 0 ? null : rejectsCsv(rejected) };
+function rejectFile({ rejected, faults }: WeekInputs): OutputFile {
+  return { name: 'rejected.csv', text: faults === 0 ? null : rejectsCsv(rejected) };
 }

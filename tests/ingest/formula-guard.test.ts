@@ -53,7 +53,7 @@ describe('our CSV opened in a spreadsheet executes nothing', () => {
       'game,down,to_go,ball_on,play_kind,=1+1\n=A1,9,10,own 35,run,@x\n-x,1O,1,own 35,run,+1+1\n',
     );
     const { rejected } = readSheet({ file: '=week/opponent.csv', bytes }, { kind: 'opponent' });
-    const csv = rejectsCsv(rejected.map((row) => ({ file: '=week/opponent.csv', row })));
+    const csv = new TextDecoder().decode(rejectsCsv([{ file: '=week/opponent.csv', rows: rejected }]));
     expect(rejected).toHaveLength(2);
     expect(firstCharacters(csv).filter((character) => STARTS.includes(character))).toEqual([]);
   });

@@ -401,7 +401,7 @@ describe('rows left out on purpose', () => {
       { kind: 'opponent', leaveOut: new Map([[3, fault]]) },
     );
     expect(reading.chart.size).toBe(1);
-    expect(reading.rejected).toEqual([
+    expect(reading.rejected.map(({ row, cells, reasons }) => ({ row, cells, reasons }))).toEqual([
       {
         row: 3,
         cells: ['g1', '2', '7', 'own 38', 'pass'],
