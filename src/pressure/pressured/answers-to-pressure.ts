@@ -1,7 +1,7 @@
 import { ANSWERS, type Answer, type CoverageFaced } from '../../game/vocabulary.ts';
 import type { Forecast } from '../forecast/forecast-result.ts';
+import { rushGroupOf } from '../snap/rush-group.ts';
 import type { PressuredChapter, PressuredFactor, PressuredSplit, PressuredTarget } from './pressured-result.ts';
-import { rushGroupOf } from './rush-group.ts';
 
 /** What we send and play, in which situation. */
 export interface OurPressure {

@@ -5,10 +5,10 @@ import { type FilmGames, filmGames } from '../others/cross-count.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import type { OffenseGame } from '../snap/offense-game.ts';
 import { PASS, runOrPassCodes } from '../snap/run-or-pass.ts';
+import { coverageCodes, RUSH_GROUPS, rushGroupCodes } from '../snap/rush-group.ts';
 import { situationCodes } from '../snap/situation.ts';
-import { type PressuredSplit, RUSH_GROUPS } from './pressured-result.ts';
+import type { PressuredSplit } from './pressured-result.ts';
 import { PRESSURED_DEFINITIONS, type PressuredDefinition } from './pressured-target.ts';
-import { coverageCodes, rushGroupCodes } from './rush-group.ts';
 
 /** What the snaps of a chart may be split by, and into what. */
 export const FACED: Readonly<Record<PressuredSplit['by'], readonly string[]>> = {

@@ -3,11 +3,7 @@ import type { Share } from '../../stats/share.ts';
 import type { AgainstOthers } from '../others/against-others.ts';
 import type { GameCount } from '../others/cross-count.ts';
 import type { Sure } from '../others/sure.ts';
-
-/** Rushers the charted defense sent, in groups a coach speaks of. */
-export const RUSH_GROUPS = ['three_or_fewer', 'four', 'five', 'six_or_more'] as const;
-/** One word of {@link RUSH_GROUPS}. */
-export type RushGroup = (typeof RUSH_GROUPS)[number];
+import type { RushGroup } from '../snap/rush-group.ts';
 
 /**
  * What is asked of them when pressured. `run_or_pass`: of all snaps, where the rush was charted on runs too.

@@ -6,16 +6,11 @@ import type { Forecast } from '../forecast/forecast-result.ts';
 import { sureOf } from '../others/sure.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { PASS } from '../snap/run-or-pass.ts';
+import type { RushGroup } from '../snap/rush-group.ts';
 import { FACED, type FacedFilm, facedFilm } from './faced-film.ts';
 import { type FittedQuestion, fitQuestion } from './pressured-question.ts';
 import { releaseIn, type TimedThrows, timedThrows } from './pressured-release.ts';
-import type {
-  PressuredChapter,
-  PressuredGroup,
-  PressuredShare,
-  PressuredSplit,
-  RushGroup,
-} from './pressured-result.ts';
+import type { PressuredChapter, PressuredGroup, PressuredShare, PressuredSplit } from './pressured-result.ts';
 import { pressuredShare, type UntestedShare } from './pressured-share.ts';
 import { PRESSURED_DEFINITIONS } from './pressured-target.ts';
 import { KEPT } from './shift-belief.ts';

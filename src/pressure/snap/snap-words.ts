@@ -10,6 +10,7 @@ import { GAME_STATES, gameStateCodes } from './game-state.ts';
 import { LOOKS, lookCodes } from './look.ts';
 import { NOT_KNOWN } from './not-known.ts';
 import { runOrPassCodes } from './run-or-pass.ts';
+import { RUSH_GROUPS, rushGroupCodes } from './rush-group.ts';
 import { SITUATIONS, situationCodes } from './situation.ts';
 
 /** A property every snap has once: the word it has on a snap, or undefined where it was not charted. */
@@ -23,6 +24,7 @@ export const DERIVED = {
   zone: FIELD_ZONES.map(({ id }) => id),
   state: GAME_STATES.map(({ id }) => id),
   look: LOOKS.map(({ id }) => id),
+  rush: RUSH_GROUPS,
 } as const satisfies Record<string, readonly string[]>;
 
 /** The name of one of {@link DERIVED}. */
@@ -89,6 +91,7 @@ export function derivedWords(name: DerivedName, chart: Film, cuts: SituationCuts
     zone: () => fieldZoneCodes(chart, cuts),
     state: () => gameStateCodes(chart),
     look: () => lookCodes(chart),
+    rush: () => rushGroupCodes(chart),
   }[name]();
   const words: readonly string[] = DERIVED[name];
   return (index) => (codes[index] === NOT_KNOWN ? undefined : words[codes[index] ?? NOT_KNOWN]);

@@ -5,11 +5,10 @@ import { sumOf } from '../others/against-others.ts';
 import { type CrossCount, crossByGame, type FilmGames, gameCells } from '../others/cross-count.ts';
 import { sureOf } from '../others/sure.ts';
 import { clusteredP } from '../others/tails.ts';
-import type { RushGroup } from '../pressured/pressured-result.ts';
-import { rushGroupOf } from '../pressured/rush-group.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import type { OffenseGame } from '../snap/offense-game.ts';
 import { OUTCOME_KINDS, outcomeAt } from '../snap/outcome.ts';
+import { type RushGroup, rushGroupOf } from '../snap/rush-group.ts';
 import type { AfterKind, AfterRow } from './tables-result.ts';
 
 /** The two questions as codes: 0 yes, 1 no, 255 not charted. */

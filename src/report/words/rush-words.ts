@@ -1,4 +1,4 @@
-import type { RushGroup } from '../../pressure/pressured/pressured-result.ts';
+import type { RushGroup } from '../../pressure/snap/rush-group.ts';
 import { plainWords } from './label.ts';
 
 const WORDS: Readonly<Record<RushGroup, string>> = {

@@ -4,7 +4,7 @@ import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { answersToPressure } from '../../../src/pressure/pressured/answers-to-pressure.ts';
 import { pressuredChapter } from '../../../src/pressure/pressured/pressured.ts';
 import type { PressuredChapter, PressuredShare } from '../../../src/pressure/pressured/pressured-result.ts';
-import { rushGroupOf } from '../../../src/pressure/pressured/rush-group.ts';
+import { rushGroupOf } from '../../../src/pressure/snap/rush-group.ts';
 import { createRandom, type Random } from '../../../src/stats/random.ts';
 import { countedForecast } from '../invented-offense.ts';
 

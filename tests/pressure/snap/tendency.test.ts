@@ -25,6 +25,39 @@ describe('tendencyOf', () => {
     expect([answer.total.share.count, answer.total.share.trials]).toEqual([2, 3]);
   });
 
+  it('splits by the rush they faced as four, five, six or more, and by the coverage they faced', () => {
+    const faced = [
+      [4, 'three_deep', 'dropback'],
+      [5, 'man_free', 'screen'],
+      [5, 'man_free', 'quick'],
+      [7, 'zero', 'screen'],
+      [6, 'zero', 'screen'],
+      [undefined, undefined, 'screen'],
+    ] as const;
+    const pressured = filmFromRecords(
+      faced.map(([rushers_faced, coverage_faced, play_kind]) => ({
+        down: 3,
+        to_go: 8,
+        play_kind,
+        ...(rushers_faced && { rushers_faced, coverage_faced }),
+      })),
+    );
+    const rowsBy = (by: string, when: string[] = []) => {
+      const answer = tendencyOf(pressured, { of: 'screen', when, by }, cuts);
+      if (answer.kind !== 'rows') throw new Error('expected rows');
+      const counted = answer.rows.map(({ value, share }) => [value, share.count, share.trials] as const);
+      return counted.filter(([, , trials]) => trials > 0).sort();
+    };
+    const byRush = [
+      ['five', 1, 2],
+      ['four', 0, 1],
+      ['six_or_more', 2, 2],
+    ];
+    expect(rowsBy('rush').filter(([value]) => byRush.some(([known]) => known === value))).toEqual(byRush);
+    expect(rowsBy('coverage_faced').filter(([value]) => value === 'man_free')).toEqual([['man_free', 1, 2]]);
+    expect(rowsBy('coverage_faced', ['rush=six_or_more'])).toEqual([['zero', 2, 2]]);
+  });
+
   it('treats a blank as not charted, never as no', () => {
     const answer = tendencyOf(chart, { of: 'slide=left', when: [], by: 'down' }, cuts);
     if (answer.kind !== 'rows') throw new Error('expected rows');

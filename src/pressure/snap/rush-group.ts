@@ -1,9 +1,13 @@
 import { type Film, numberAt } from '../../game/film.ts';
 import { COVERAGES_FACED } from '../../game/vocabulary.ts';
-import { codesBySnap } from '../snap/codes-by-snap.ts';
-import { NOT_KNOWN } from '../snap/not-known.ts';
-import { wordClasses } from '../snap/word-classes.ts';
-import { RUSH_GROUPS, type RushGroup } from './pressured-result.ts';
+import { codesBySnap } from './codes-by-snap.ts';
+import { NOT_KNOWN } from './not-known.ts';
+import { wordClasses } from './word-classes.ts';
+
+/** Rushers the charted defense sent, in groups a coach speaks of. */
+export const RUSH_GROUPS = ['three_or_fewer', 'four', 'five', 'six_or_more'] as const;
+/** One word of {@link RUSH_GROUPS}. */
+export type RushGroup = (typeof RUSH_GROUPS)[number];
 
 /**
  * The group of a number of rushers. Nobody rushes none or one: such a count says that they were not counted.
