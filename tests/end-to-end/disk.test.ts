@@ -23,7 +23,7 @@ function smallWeek(): string {
 }
 
 const program = resolve('dist/cli.js');
-const REPORT = ['call-sheet.html', 'report.html', 'report.json', 'tip-sheet.html'];
+const REPORT = ['call-sheet.html', 'report.html', 'report.json', 'tip-sheet.html', 'wristband.csv', 'wristband.html'];
 const names = (folder: string) => (existsSync(folder) ? readdirSync(folder).sort() : []);
 const env = { ...process.env, SOURCE_DATE_EPOCH: '1792800000' };
 const report = (week: string, seed: string) =>

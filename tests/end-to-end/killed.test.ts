@@ -44,7 +44,11 @@ const waiting = () => readdirSync(out).filter((name) => name.includes('.writing-
 
 describe('a run that is killed outright', () => {
   it.each([
-    ['report', 4, ['report.html', 'report.json', 'call-sheet.html', 'tip-sheet.html']],
+    [
+      'report',
+      6,
+      ['report.html', 'report.json', 'call-sheet.html', 'tip-sheet.html', 'wristband.html', 'wristband.csv'],
+    ],
     ['adjust', 2, ['half-time.html', 'half-time.json']],
     ['review', 3, ['review.html', 'review.json', 'season.html']],
   ] as const)(

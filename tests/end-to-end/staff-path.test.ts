@@ -80,8 +80,9 @@ describe('names', () => {
   it('calls of week.yaml that cannot be what it says are faults in check and report', () => {
     const folder = season('menu', { 'opponent.csv': OURS });
     const week = join(folder, 'week-01');
-    const [, , name = ''] =
-      /^( *)- name: (.+)$/m.exec(readFileSync(join(folder, 'defense.yaml'), 'utf8').split('calls:')[1] ?? '') ?? [];
+    const name =
+      /^ *- \{ name: (.+?),.* coverage: hot \}/m.exec(readFileSync(join(folder, 'defense.yaml'), 'utf8'))?.[1] ?? '';
+    expect(name).not.toBe('');
     writeFileSync(
       join(week, 'week.yaml'),
       `opponent: Cinder Vale\nmenu: { must: [${name.toUpperCase()}, ${name}x], ban: [Nonesuch] }\n`,

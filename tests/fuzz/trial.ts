@@ -16,8 +16,8 @@ export type Outcome =
   | { readonly kind: 'refused'; readonly words: string }
   | { readonly kind: 'bug'; readonly words: string };
 
-const PAGES = ['report.html', 'call-sheet.html', 'tip-sheet.html'];
-const REPORT = [...PAGES, 'report.json'].sort();
+const PAGES = ['report.html', 'call-sheet.html', 'tip-sheet.html', 'wristband.html'];
+const REPORT = [...PAGES, 'report.json', 'wristband.csv'].sort();
 /** Characters that would spoil a line of the terminal. */
 export const UNREADABLE = /[\p{Cc}\u202a-\u202e]/u;
 /** Says what a cell became when markup in it was not written as text. */
