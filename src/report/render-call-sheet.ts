@@ -27,7 +27,7 @@ function front(plan: WeekPlan): Html {
   if (plan.menu.kind === 'infeasible') {
     return html`<p class="big">No menu keeps all of this week’s limits. These clash:</p>${sheetList(plan.menu.clashing.map(ruleWords))}`;
   }
-  return html`${situationTable(plan, plan.menu)}${lookTable(plan)}${sheetList(breakLines(plan))}`;
+  return html`${situationTable(plan, plan.menu)}${lookTable(plan)}${breakLines(plan).map((line) => html`<p class="small">${line}</p>\n`)}`;
 }
 
 function situationTable(plan: WeekPlan, menu: Extract<MenuResult, { kind: 'menu' }>): Html {

@@ -25,7 +25,8 @@ describe.skipIf(chromiumPath === null || !hasPdfTools)('the demo week on paper',
   });
 
   it.each([
-    ['call-sheet', 2],
+    ['call-sheet', 1],
+    ['wristband', 1],
     ['tip-sheet', 1],
     ['report', 8],
   ])('%s keeps to %i sides at most', async (name, sides) => {

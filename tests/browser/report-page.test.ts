@@ -116,23 +116,23 @@ describe.skipIf(chromiumPath === null)('the report in a browser', () => {
     await page.keyboard.press('Tab');
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Skip to the plan');
     const seen: string[] = [];
-    for (let i = 0; i < 150; i++) {
+    for (let i = 0; i < 12; i++) {
       await page.keyboard.press('Tab');
-      const at = await page.evaluate(
-        () => `${document.activeElement?.tagName} ${document.activeElement?.textContent?.slice(0, 30)}`,
-      );
-      seen.push(at);
-      if (at === 'BUTTON Reps') break;
+      seen.push(await page.evaluate(() => `${document.activeElement?.tagName} ${document.activeElement?.textContent}`));
     }
+    expect(seen).toContain('A Calls');
     expect(seen).toContain('BUTTON Print everything');
-    expect(seen.at(-1)).toBe('BUTTON Reps');
+    await page.locator('details').evaluateAll((all) => {
+      for (const details of all) (details as HTMLDetailsElement).open = true;
+    });
+    await page.locator('#race-table thead button').nth(2).focus();
     await page.keyboard.press('Enter');
-    expect(await page.locator('#reps-table thead th[aria-sort]').getAttribute('aria-sort')).toBe('ascending');
-    const reps = await page
-      .locator('#reps-table tbody td:nth-child(3)')
+    expect(await page.locator('#race-table thead th[aria-sort]').getAttribute('aria-sort')).toBe('ascending');
+    const home = await page
+      .locator('#race-table tbody td:nth-child(3)')
       .evaluateAll((cells) => cells.map((cell) => Number((cell as HTMLElement).dataset['v'])));
-    expect(reps.length).toBeGreaterThan(4);
-    expect(reps).toEqual([...reps].sort((a, b) => a - b));
+    expect(home.length).toBeGreaterThan(4);
+    expect(home).toEqual([...home].sort((a, b) => a - b));
     await page.close();
   });
 

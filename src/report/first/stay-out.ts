@@ -2,6 +2,7 @@ import type { FamilyFit } from '../../pressure/fit/fit-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { firedWords, ofTen } from '../words/fit-words.ts';
 import { familyLabel } from '../words/label.ts';
+import { listed } from '../words/number-words.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
 import type { Statement } from '../words/why-words.ts';
 
@@ -15,15 +16,21 @@ export function stayOutStatements(plan: WeekPlan): readonly Statement[] {
     .filter(({ situation, family, net }) => situation === ALL_SITUATIONS && family !== 'base' && net.mean < WRONG_FROM)
     .sort((a, b) => a.net.mean - b.net.mean)
     .slice(0, MOST)
-    .map(statement);
+    .map((family) => statement(plan, family));
   return wrong.length > 0 ? wrong : [{ words: 'Nothing is wrong across the board.', sure: null }];
 }
 
 /** Right less wrong below which a family is named; judgment: one snap in ten. */
 const WRONG_FROM = -0.1;
 
-function statement({ family, right, wrong, net, rules }: FamilyFit): Statement {
+function statement(plan: WeekPlan, { family, right, wrong, net, rules }: FamilyFit): Statement {
   const why = firedWords(rules, 'wrong', family);
-  const words = `${familyLabel(family)}: wrong on ${ofTen(wrong.mean)}, right on ${ofTen(right.mean)} of 10${why === '' ? '' : ` (${why})`}.`;
+  const words = `${familyLabel(family)}: wrong on ${ofTen(wrong.mean)}, right on ${ofTen(right.mean)} of 10${why === '' ? '' : ` (${why})`}.${carriedWords(plan, family)}`;
   return { words, sure: net.high < 0 ? 'clear' : 'lean' };
+}
+
+/** A family that is on the menu all the same is said to be: for the mix, not as a first choice. */
+function carriedWords({ menu }: WeekPlan, family: string): string {
+  const carried = menu?.kind === 'menu' ? menu.calls.filter((call) => call.family === family) : [];
+  return carried.length === 0 ? '' : ` On the menu for the mix: ${listed(carried.map(({ call }) => call))}.`;
 }

@@ -35,7 +35,7 @@ function compare(a: HTMLTableCellElement | undefined, b: HTMLTableCellElement | 
   return (a?.textContent ?? '').localeCompare(b?.textContent ?? '', 'en', { numeric: true });
 }
 
-/** A matrix keeps its order: down and distance is the order a coach reads in. */
+/** A matrix keeps its order, and so does what stands open: a coach reads it as it is. Folded tables can be sorted. */
 function isPlain(table: HTMLTableElement): boolean {
-  return !(table.classList.contains('mix') || table.classList.contains('grid'));
+  return table.closest('details') !== null && !table.classList.contains('grid');
 }

@@ -29,13 +29,13 @@ main{max-width:10.4in}
 .where{font-size:12.5pt;font-weight:700;white-space:nowrap;width:1.35in}
 .base{font-size:12.5pt;font-weight:700;white-space:nowrap;width:.75in}
 .calls{font-size:13.5pt;line-height:1.1}
-.calls>span{display:inline-block;margin-right:.16in;white-space:nowrap}
-.calls .side{font-size:9pt}
+.calls>span{display:inline-block;margin-right:.1in;white-space:nowrap}
+.calls .side{font-size:8.5pt}
 .calls .d{border:1.25pt solid var(--ink);padding:0 .04in;font-variant-numeric:tabular-nums;background:var(--tint1);print-color-adjust:exact}
-.zone td{font-size:10.5pt}.zone .where{font-size:11pt}
-.fact{font-size:9pt;width:1.75in;line-height:1.1}
+.zone td{font-size:10pt;line-height:1.1}.zone .where{font-size:10.5pt;line-height:1.1}
+.fact{font-size:8.5pt;width:1.4in;line-height:1.05}
 .looks{margin-top:.07in}
-.looks th,.looks td{font-size:9.5pt;line-height:1.1;padding:.012in .06in .012in 0}
+.looks th,.looks td{font-size:9pt;line-height:1.05;padding:.008in .06in .008in 0}
 .looks thead th{width:.9in}
 .looks .count{display:block;font-size:8pt}
 .looks .point{width:2.6in;font-size:8pt;line-height:1}
