@@ -26,7 +26,7 @@ const measured = measureTogether(
     { name: 'check, 1,000 snaps in a season', args: [cli, 'check', among], exits: [0, 1] },
     { name: 'check, 1,000 snaps alone', args: [cli, 'check', alone], exits: [0, 1] },
     { name: 'report, demo week', args: [cli, 'report', week] },
-    { name: 'half-time adjust, demo week', args: [cli, 'adjust', week], exits: [0, 1] },
+    { name: 'halftime, demo week', args: [cli, 'halftime', week], exits: [0, 1] },
   ],
   5,
 );
@@ -34,6 +34,6 @@ printRatios('Whole process', measured, {
   '--help': 1.6,
   'check, 1,000 snaps in a season': 3.5,
   'report, demo week': 20,
-  'half-time adjust, demo week': 10,
+  'halftime, demo week': 10,
 });
 rmSync(season, { recursive: true });

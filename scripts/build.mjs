@@ -1,12 +1,12 @@
 // Bundles the command line and the library into dist/ (or the folder named): split chunks, each command loaded only when
-// it is asked for, everything it needs inside, and the licences of what is inside beside it. A file that is loaded costs
+// it is asked for, everything it needs inside, and the licenses of what is inside beside it. A file that is loaded costs
 // more than the code in it, so the check, which a coach runs again and again, is one file of its own.
 import { copyFile, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { buildDesk } from './build-desk.mjs';
 import { commanderAlone, shorterNames, standingApart } from './build-plugins.mjs';
-import { thirdPartyLicences } from './third-party-licences.mjs';
+import { thirdPartyLicenses } from './third-party-licenses.mjs';
 
 const outdir = process.argv[2] ?? 'dist';
 await rm(outdir, { recursive: true, force: true });
@@ -73,7 +73,7 @@ await build({
 await copyFile('node_modules/highs/build/highs.wasm', join(outdir, 'highs.wasm'));
 
 const desk = await buildDesk(outdir, await readFile(join(outdir, 'page-script.js'), 'utf8'));
-await writeFile(join(outdir, 'THIRD-PARTY-LICENCES.txt'), await thirdPartyLicences(program.metafile, ...desk));
+await writeFile(join(outdir, 'THIRD-PARTY-LICENSES.txt'), await thirdPartyLicenses(program.metafile, ...desk));
 
 /** Takes the maker of `require` off a file that never asks for it: making it takes longer than loading a small file. */
 async function withoutIdleRequire(file) {

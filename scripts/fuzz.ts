@@ -13,7 +13,7 @@ import { COMMAND_PARTS } from '../tests/fuzz/command-parts.ts';
 import { SHEET_MUTATIONS } from '../tests/fuzz/mutate-sheet.ts';
 import { YAML_MUTATIONS } from '../tests/fuzz/mutate-yaml.ts';
 import { type SeasonFiles, smallSeason, withSeason } from '../tests/fuzz/small-season.ts';
-import { type Outcome, tryAdjust, tryReport, trySheet } from '../tests/fuzz/trial.ts';
+import { type Outcome, tryHalftime, tryReport, trySheet } from '../tests/fuzz/trial.ts';
 import { tryYaml } from '../tests/fuzz/try-yaml.ts';
 
 const { values } = parseArgs({
@@ -91,14 +91,14 @@ async function trySettings(): Promise<void> {
   }
 }
 
-/** A whole season with one or two of its files spoilt, from the files to the pages and on to half-time. */
+/** A whole season with one or two of its files spoilt, from the files to the pages and on to halftime. */
 async function tryWeeks(): Promise<void> {
   for (let i = 0; i < Number(values.weeks); i++) {
     const random = createRandom(`${values.seed} week ${i}`);
     const { files, what } = spoiltSeason(random);
     await withSeason(files, async (folder) => {
       await tried('report', `input ${i}: ${what}`, () => tryReport(folder));
-      await tried('half-time', `input ${i}: ${what}`, () => tryAdjust(folder));
+      await tried('halftime', `input ${i}: ${what}`, () => tryHalftime(folder));
     });
   }
 }

@@ -19,7 +19,7 @@ Examples:
   pressure-plan report season/week-09           Sunday's report, call sheet and tip sheet
   pressure-plan tendency season/week-09 --of screen --when third_long --by receivers
   pressure-plan script season/week-09           Tuesday's practice script
-  pressure-plan adjust season/week-09 --live season/week-09/live.csv
+  pressure-plan halftime season/week-09 --live season/week-09/live.csv
   pressure-plan review season/week-09           Monday's review and the season page
   pressure-plan backtest season/week-09         how the forecast would have done on their past games
   pressure-plan demo                            an invented season to try it on
@@ -124,17 +124,19 @@ program
     finish(await (await import('./commands/script.ts')).script(week, options, terminal));
   });
 
-program
-  .command('adjust')
-  .description("bring Sunday's plan up to date with the snaps charted tonight; run it again after every series")
-  .argument('<week>', 'folder of the week')
-  .option('--live <file...>', 'sheets of live snaps, instead of the live….csv of the week')
-  .option('-o, --output <folder>', 'write here instead of <week>/out')
-  .addOption(json)
-  .action(async (week, options) => {
-    terminal.note(`Updating ${week}`);
-    finish(await (await import('./commands/adjust.ts')).adjust(week, options, terminal));
-  });
+// The command's first name still works; it is not listed.
+for (const command of [program.command('halftime'), program.command('adjust', { hidden: true })]) {
+  command
+    .description("bring Sunday's plan up to date with the snaps charted tonight; run it again after every series")
+    .argument('<week>', 'folder of the week')
+    .option('--live <file...>', 'sheets of live snaps, instead of the live….csv of the week')
+    .option('-o, --output <folder>', 'write here instead of <week>/out')
+    .addOption(json)
+    .action(async (week, options) => {
+      terminal.note(`Updating ${week}`);
+      finish(await (await import('./commands/halftime.ts')).halftime(week, options, terminal));
+    });
+}
 
 program
   .command('review')

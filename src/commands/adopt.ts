@@ -111,10 +111,10 @@ async function sheetText(sheet: string): Promise<string> {
   throw new UserProblem('faults', `${shown(sheet)} ${decoded.reason}`);
 }
 
-/** More columns than any chart of snaps has; judgement. Every column is held to every other, so far more would take hours. */
+/** More columns than any chart of snaps has; judgment. Every column is held to every other, so far more would take hours. */
 const MOST_COLUMNS = 500;
 
-/** A longer text is no cell of a chart, but what a lost quotation mark makes of half a sheet; judgement. */
+/** A longer text is no cell of a chart, but what a lost quotation mark makes of half a sheet; judgment. */
 const LONGEST_CELL = 10_000;
 
 /** @throws UserProblem when the sheet has far more columns, or longer cells, than could be told apart */

@@ -20,7 +20,7 @@ export interface AskerStreams {
   readonly output: NodeJS.WritableStream;
 }
 
-/** How often one question is put before it is passed over; judgement. */
+/** How often one question is put before it is passed over; judgment. */
 const MOST_TRIES = 3;
 
 /**

@@ -2,7 +2,7 @@ import { closeSync, openSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 
-/** A run holds the lock for milliseconds; one this old was left by a run that was killed. Judgement. */
+/** A run holds the lock for milliseconds; one this old was left by a run that was killed. Judgment. */
 const STALE_MILLISECONDS = 5_000;
 
 /** How long to wait before looking again. */

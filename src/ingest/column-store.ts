@@ -27,7 +27,7 @@ export type ColumnStore = CodeStore | NumberStore;
 /** The last code stands for every word that no longer fits into 16 bits. */
 const LAST_CODE = 0xffff;
 
-/** A finished column may take up to this many times the memory its entries need; judgement. */
+/** A finished column may take up to this many times the memory its entries need; judgment. */
 const MOST_SPARE = 1.3;
 
 /** What is shown for a word beyond the 65,534 different ones a column can hold. */

@@ -19,10 +19,10 @@ export type DecodedPieces =
  */
 const PIECE_BYTES = 64 * 1024;
 
-/** Share of zero bytes from which a file is no text: a stray one in a cell spoils its row, not the sheet. Judgement. */
+/** Share of zero bytes from which a file is no text: a stray one in a cell spoils its row, not the sheet. Judgment. */
 const MOST_ZEROS = 0.01;
 
-/** How many bytes are looked at to tell text from other files; judgement. */
+/** How many bytes are looked at to tell text from other files; judgment. */
 const SNIFFED_BYTES = 4096;
 
 /**

@@ -1,4 +1,4 @@
-/** Letters and marks that are typed for a digit because they look like it; judgement. */
+/** Letters and marks that are typed for a digit because they look like it; judgment. */
 const DIGIT_FOR: Readonly<Record<string, string>> = {
   O: '0',
   o: '0',

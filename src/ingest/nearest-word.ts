@@ -1,4 +1,4 @@
-/** A word further away than this many slips of the pen is not offered; judgement, as in most command lines. */
+/** A word further away than this many slips of the pen is not offered; judgment, as in most command lines. */
 const MOST_SLIPS = 3;
 
 /**
@@ -29,7 +29,7 @@ function closestWord(plain: string, words: readonly string[]): string | undefine
 }
 
 /**
- * How many slips (insert, delete, change, swap of two neighbours) turn one word into the other: the optimal string
+ * How many slips (insert, delete, change, swap of two neighbors) turn one word into the other: the optimal string
  * alignment distance. Words that differ in length by more than three are not compared.
  *
  * @see Damerau 1964, "A technique for computer detection and correction of spelling errors"

@@ -10,7 +10,7 @@ import { readNumber } from './read-number.ts';
 import { readPersonnel, readReceivers } from './read-shape.ts';
 import { withoutGuard } from './write-csv.ts';
 
-/** What people write for "not charted" when they should leave the cell blank; judgement. */
+/** What people write for "not charted" when they should leave the cell blank; judgment. */
 const NOTHING_WORDS = ['-', '--', '?', 'n/a', 'na', '#n/a', 'nan', 'null', 'unknown', 'x'];
 
 /** The distance of goal to go stands in another cell. */

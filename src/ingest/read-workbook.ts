@@ -5,7 +5,7 @@ export type WorkbookReading =
   | { readonly kind: 'sheet'; readonly name: string; readonly csv: string }
   | { readonly kind: 'refused'; readonly reason: string };
 
-/** A workbook larger than this is no chart of snaps; judgement (a season of one team takes under a megabyte). */
+/** A workbook larger than this is no chart of snaps; judgment (a season of one team takes under a megabyte). */
 const LARGEST_BYTES = 50_000_000;
 
 /** A spreadsheet keeps a time of day as a day of its first year. */

@@ -35,7 +35,7 @@ export interface Spelling {
 /** Rows there is room for at first in a sheet of any length. */
 const FIRST_CAPACITY = 1024;
 
-/** Bytes of a cell with its delimiter in a sheet that is charted thinly; most have three and more. Judgement. */
+/** Bytes of a cell with its delimiter in a sheet that is charted thinly; most have three and more. Judgment. */
 const CELL_BYTES = 2;
 
 /** A sheet by its file's name, and how many bytes it has where that is known. */

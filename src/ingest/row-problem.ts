@@ -31,10 +31,10 @@ export interface GroupedProblems {
   readonly restProblems: number;
 }
 
-/** How many rows a group names; judgement: as many as fit on one line. */
+/** How many rows a group names; judgment: as many as fit on one line. */
 const ROWS_NAMED = 5;
 
-/** How much of a value is shown before it is cut; judgement. */
+/** How much of a value is shown before it is cut; judgment. */
 const FOUND_SHOWN = 60;
 
 /**

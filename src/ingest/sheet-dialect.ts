@@ -4,7 +4,7 @@ import type { Dialect } from './split-rows.ts';
 /** The delimiters tried, in order of preference. */
 const DELIMITERS = [',', ';', '\t'] as const;
 
-/** Lines among which the header is looked for: titles and remarks may stand above it; judgement. */
+/** Lines among which the header is looked for: titles and remarks may stand above it; judgment. */
 const HEAD_LINES = 30;
 
 /** Characters among which it is looked for; see the bytes decoded at a time in decode-text.ts. */

@@ -15,7 +15,7 @@ export type SnapCheck = (index: number) => SnapFinding | undefined;
 /** Columns of a chart, finished or still growing (their arrays are looked up anew on every call). */
 export type SnapColumns = Readonly<Partial<Record<ColumnName, FilmColumn>>>;
 
-/** More rushers than this are hardly ever sent; judgement: eleven less three who must cover. */
+/** More rushers than this are hardly ever sent; judgment: eleven less three who must cover. */
 const MOST_USUAL_RUSHERS = 8;
 
 /** Linemen who protect besides backs and tight ends. */

@@ -30,7 +30,7 @@ export interface RowSplitter {
 /** Characters looked at together; see the bytes decoded at a time in decode-text.ts. */
 const PIECE = 64 * 1024;
 
-/** A row longer than this was swallowed by an open quotation mark; judgement (a charted snap has under 1,000). */
+/** A row longer than this was swallowed by an open quotation mark; judgment (a charted snap has under 1,000). */
 const LONGEST_ROW = 1_000_000;
 
 /**

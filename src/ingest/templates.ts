@@ -11,7 +11,7 @@ import { TRANSFORM_MEANINGS } from './translate-cell.ts';
 import { toCsv } from './write-csv.ts';
 import { yamlTemplate } from './yaml-template.ts';
 
-/** The columns a live sheet begins with: what one person can chart between two snaps; judgement. */
+/** The columns a live sheet begins with: what one person can chart between two snaps; judgment. */
 const LIVE_COLUMNS = [
   ...['quarter', 'clock', 'score_margin', 'down', 'to_go', 'ball_on', 'hash', 'formation', 'back_spot'],
   ...['play_kind', 'protectors', 'back_action', 'call', 'gain', 'result'],

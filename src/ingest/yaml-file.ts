@@ -7,7 +7,7 @@ import { isTooLong } from './yaml-limits.ts';
 import type { YamlReading } from './yaml-reading.ts';
 import { scalarsOf } from './yaml-scalars.ts';
 
-/** Deeper nesting than any of our files has, by far; judgement. */
+/** Deeper nesting than any of our files has, by far; judgment. */
 const DEEPEST = 40;
 
 const TOO_DEEP = 'is nested too deeply';
@@ -15,7 +15,7 @@ const TOO_DEEP = 'is nested too deeply';
 /** The words the engine has for nesting that the parser cannot follow. */
 const OUT_OF_STACK = /call stack/i;
 
-/** Faults of form that are named; a file with more is no YAML at all. Judgement. */
+/** Faults of form that are named; a file with more is no YAML at all. Judgment. */
 const MOST_FAULTS = 50;
 
 /** How often aliases may be expanded; the YAML package's own default, against "billion laughs" files. */
@@ -56,7 +56,7 @@ function readText<Value>(job: YamlJob<Value>): YamlReading<Value> {
   }
 }
 
-/** Levels by brackets or by marks and spaces at the start of a line, from which on no text is parsed; judgement. */
+/** Levels by brackets or by marks and spaces at the start of a line, from which on no text is parsed; judgment. */
 const PARSED_LEVELS = 200;
 
 /** A line that begins with so many spaces and list marks that it may open as many levels. */

@@ -82,7 +82,7 @@ function nameOf(item: unknown): string | undefined {
   return named as string | undefined;
 }
 
-/** Unknown keys of one place that are named one by one; the rest is counted. Judgement. */
+/** Unknown keys of one place that are named one by one; the rest is counted. Judgment. */
 const NAMED_KEYS = 50;
 
 function unknownKeys(

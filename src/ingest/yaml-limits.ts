@@ -1,7 +1,7 @@
-/** A settings file longer than this is none; judgement (the longest call library is some tens of kilobytes). */
+/** A settings file longer than this is none; judgment (the longest call library is some tens of kilobytes). */
 const LONGEST_TEXT = 1_000_000;
 
-/** Lines and entries in one line that no settings file comes near (300 calls have some 9,000); judgement. */
+/** Lines and entries in one line that no settings file comes near (300 calls have some 9,000); judgment. */
 const MOST_PARTS = 20_000;
 
 /**

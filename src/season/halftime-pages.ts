@@ -2,7 +2,7 @@ import { type Film, joinFilms } from '../game/film.ts';
 import { type Profile, profileSchema } from '../ingest/profile.ts';
 import { readOwnOrForeign } from '../ingest/read-own-or-foreign.ts';
 import { describeGroup, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
-import { type Adjustment, adjustWeek } from '../pressure/halftime/adjust.ts';
+import { type HalftimeUpdate, halftimeUpdate } from '../pressure/halftime/halftime.ts';
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import { readSettings } from './read-settings.ts';
 import { inputsPrint } from './seal.ts';
@@ -14,7 +14,7 @@ import { UserProblem } from './user-problem.ts';
 
 /** Sunday's plan brought up to date, with its files, named as they are written into the week's out folder. */
 export interface Halftime {
-  readonly update: Adjustment;
+  readonly update: HalftimeUpdate;
   /** Rows of tonight's sheets kept out of the numbers. */
   readonly faults: number;
   readonly pages: readonly OutputFile[];
@@ -36,11 +36,11 @@ export async function halftimePages(
 ): Promise<Halftime> {
   const live = readLive(given.length > 0 ? given : await liveSheets(at), await profileOf(at));
   for (const group of live.named) listener.note(group);
-  const update = adjustWeek(await sundayPlan(at, listener), live.chart);
-  const { renderHalfTime } = await import('../report/adjust/render-half-time.ts');
+  const update = halftimeUpdate(await sundayPlan(at, listener), live.chart);
+  const { renderHalftime } = await import('../report/halftime/render-halftime.ts');
   const pages = [
-    { name: 'half-time.html', text: await renderHalfTime(update, live.faults) },
-    { name: 'half-time.json', text: `${JSON.stringify(update, null, 1)}\n` },
+    { name: 'halftime.html', text: await renderHalftime(update, live.faults) },
+    { name: 'halftime.json', text: `${JSON.stringify(update, null, 1)}\n` },
   ];
   return { update, faults: live.faults, pages };
 }

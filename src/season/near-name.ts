@@ -72,7 +72,7 @@ function settingWords(stem: string, place: ReadPlace): string | null {
   return near === undefined || isFar(plain, near) ? null : `call it ${near}.yaml if that is what it is`;
 }
 
-/** Three slips of the pen turn a licence into a defense. */
+/** Three slips of the pen turn a license into a defense. */
 function isFar(written: string, near: string): boolean {
   return !near.startsWith(written) && slipsBetween(written, near) > 2;
 }

@@ -35,7 +35,7 @@ export async function practicePages(at: SeasonWeek, listener: Listener): Promise
     scores: plan.scores,
     menu,
   });
-  const { renderScript } = await import('../report/script/render-script.ts');
+  const { renderScript } = await import('../report/practice/render-script.ts');
   const head = {
     opponent: plan.opponent,
     us: plan.us,

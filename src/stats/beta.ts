@@ -98,7 +98,7 @@ function gammasOverflow(a: number, b: number): boolean {
 }
 
 /**
- * The distribution function by way of a neighbour whose gammas are doubles: the shape below 1 raised by one.
+ * The distribution function by way of a neighbor whose gammas are doubles: the shape below 1 raised by one.
  *
  * @see NIST Digital Library of Mathematical Functions, 8.17.20 and 8.17.21 (numbers from memory)
  */

@@ -46,7 +46,7 @@ export async function loadExactSolver(wasm?: string): Promise<ExactSolver> {
   };
 }
 
-/** An optimum is proved to a thousandth of what is maximized. Nodes after which the search stops; judgement: far more than 60 calls take. */
+/** An optimum is proved to a thousandth of what is maximized. Nodes after which the search stops; judgment: far more than 60 calls take. */
 const OPTIONS = { mip_rel_gap: 1e-6, mip_abs_gap: 1e-3, mip_max_nodes: 20_000, output_flag: false } as const;
 
 function variableNames<Name extends VariableName>(program: MixedProgram<Name>): Name[] {

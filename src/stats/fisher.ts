@@ -43,7 +43,7 @@ export function fisherExact({ table, seed, draws = 9999 }: FisherTask): FisherRe
   return { p: drawn?.p ?? 1, method: 'monte-carlo' };
 }
 
-const MOST_WORK = 20_000_000; // judgement: about a second of counting
+const MOST_WORK = 20_000_000; // judgment: about a second of counting
 
 /** Larger for tables less likely at fixed margins. */
 function rareness(cells: Float64Array): number {

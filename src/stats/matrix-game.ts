@@ -37,7 +37,7 @@ export function solveMatrixGame(payoff: readonly (readonly number[])[]): GameSol
   return { value: least + range * ((secured + conceded) / 2 - 1), row, col };
 }
 
-const AGREEMENT = 1e-7; // judgement: of the range of payoffs
+const AGREEMENT = 1e-7; // judgment: of the range of payoffs
 
 function shapeOf(payoff: readonly (readonly number[])[]) {
   const columns = payoff[0]?.length ?? 0;

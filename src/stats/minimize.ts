@@ -69,7 +69,7 @@ interface Memory {
   readonly curvature: Float64Array | undefined;
 }
 
-const MEMORY = 12; // judgement, within the 3 to 20 that Nocedal and Wright recommend
+const MEMORY = 12; // judgment, within the 3 to 20 that Nocedal and Wright recommend
 
 /** Two-loop recursion: the approximate Newton direction, pointing downhill. */
 function direction({ steps, curvature }: Memory, gradient: Float64Array): Float64Array {
@@ -141,7 +141,7 @@ function remember({ steps }: Memory, from: Place, to: Place): void {
   if (steps.length > MEMORY) steps.shift();
 }
 
-const LEAST_BEND = 1e-20; // judgement: the product of two rounding errors
+const LEAST_BEND = 1e-20; // judgment: the product of two rounding errors
 
 function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0;

@@ -63,7 +63,7 @@ export function runsTestFromCounts({ n1, n2, runs }: Pick<RunsTest, 'n1' | 'n2' 
   return { n1, n2, runs, mean, variance, z, pNormal, exact: n <= MOST_EXACT ? exactRuns(n1, n2, runs) : null };
 }
 
-const MOST_EXACT = 10_000; // judgement: beyond, the normal approximation is exact for every purpose
+const MOST_EXACT = 10_000; // judgment: beyond, the normal approximation is exact for every purpose
 
 function requireRuns(n1: number, n2: number, runs: number): void {
   requireWhole(n1, 'n1');

@@ -128,7 +128,7 @@ function requireClassForecasts(forecasts: readonly ArrayLike<number>[], outcomes
   });
 }
 
-const SUM_SLACK = 1e-3; // judgement: forecasts written with three digits still pass
+const SUM_SLACK = 1e-3; // judgment: forecasts written with three digits still pass
 
 function requireSameLength(forecasts: readonly unknown[], outcomes: readonly unknown[]): void {
   if (forecasts.length === 0) throw new StatsInputError('a score requires at least one forecast');

@@ -39,7 +39,7 @@ const onWeek = (command: string): Writer => ({
 
 /** Every command that writes files. */
 const WRITERS: readonly Writer[] = [
-  ...['report', 'adjust', 'script', 'review'].map(onWeek),
+  ...['report', 'halftime', 'script', 'review'].map(onWeek),
   {
     command: 'adopt',
     args: (season) => ['adopt', join(season, 'ours.csv'), '--output', join(season, 'made')],

@@ -49,7 +49,7 @@ describe('a run that is killed outright', () => {
       6,
       ['report.html', 'report.json', 'call-sheet.html', 'tip-sheet.html', 'wristband.html', 'wristband.csv'],
     ],
-    ['adjust', 2, ['half-time.html', 'half-time.json']],
+    ['halftime', 2, ['halftime.html', 'halftime.json']],
     ['review', 3, ['review.html', 'review.json', 'season.html']],
   ] as const)(
     '%s leaves sheets and pages as they were, and the next run clears up',

@@ -77,7 +77,7 @@ describe('without network, other programs and code made from text', () => {
 
   it.each([
     ['report', ['report']],
-    ['half-time', ['adjust']],
+    ['halftime', ['halftime']],
     ['script', ['script']],
     ['check', ['check', '--json']],
     ['review', ['review']],

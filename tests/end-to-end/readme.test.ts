@@ -37,7 +37,7 @@ function withoutNumbers(line: string | undefined): string {
 describe('the season of the README', () => {
   it('goes from a new season to the third review and quotes every command of the week', () => {
     const commands = new Set(runs.map(({ args }) => args[0]));
-    for (const command of ['new', 'demo', 'check', 'tendency', 'report', 'script', 'adjust', 'review', 'agree'])
+    for (const command of ['new', 'demo', 'check', 'tendency', 'report', 'script', 'halftime', 'review', 'agree'])
       expect([...commands], command).toContain(command);
     expect(runs.at(-1)?.args).toEqual(['review', 'pressure-plan-demo/week-09']);
     expect(run(['--version']).code).toBe(0);

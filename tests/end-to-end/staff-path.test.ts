@@ -33,8 +33,8 @@ describe('after adopt', () => {
     expect(check).toContain(`(through ${join(week, 'profile.yaml')})`);
     for (const text of [SHEET, 'down,to_go,play_kind\n1,10,run\n2,5,pass']) {
       writeFileSync(join(week, 'live.csv'), `${text}\n`);
-      const adjust = run(['adjust', week]);
-      expect([adjust.code, adjust.out]).toEqual([0, expect.stringMatching(/^(40|2) snaps tonight/)]);
+      const halftime = run(['halftime', week]);
+      expect([halftime.code, halftime.out]).toEqual([0, expect.stringMatching(/^(40|2) snaps tonight/)]);
     }
   });
 

@@ -1,10 +1,10 @@
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { adjust } from '../../src/commands/adjust.ts';
 import { adopt } from '../../src/commands/adopt.ts';
 import { agree } from '../../src/commands/agree.ts';
 import { check } from '../../src/commands/check.ts';
 import { counts } from '../../src/commands/counts.ts';
+import { halftime } from '../../src/commands/halftime.ts';
 import { report } from '../../src/commands/report.ts';
 import { review } from '../../src/commands/review.ts';
 import { script } from '../../src/commands/script.ts';
@@ -210,7 +210,7 @@ async function attemptSaved(random: Random): Promise<Tried> {
   const spoilt = spoil(await savedPlan(), random);
   const [reader, command] = pick(
     [
-      ['adjust', adjust],
+      ['halftime', halftime],
       ['script', script],
       ['review', review],
     ] as const,
@@ -271,7 +271,7 @@ async function attemptNames(random: Random): Promise<Tried> {
   );
   const { 'archive/one.csv': archive, ...files } = renamedSeason(season, { old, name });
   const sheet = `archive/${name.replaceAll(/[/\\\ud800-\udfff]/g, '_')}.csv`;
-  const command = pick([check, report, adjust, script, review], random);
+  const command = pick([check, report, halftime, script, review], random);
   return onSeason({ ...files, [sheet]: archive! }, `${command.name}: ${old} is ${JSON.stringify(name)}`, command);
 }
 
@@ -303,7 +303,7 @@ export const COMMAND_PARTS: readonly CommandPart[] = [
   { name: 'adopt, answers', perThousand: 300, attempt: attemptAnswers },
   { name: 'formation book', perThousand: 300, attempt: attemptBook },
   { name: 'counts', perThousand: 400, attempt: attemptCounts },
-  { name: 'live sheet', perThousand: 300, attempt: attemptSheetOf(['week-09/live.csv'], adjust) },
+  { name: 'live sheet', perThousand: 300, attempt: attemptSheetOf(['week-09/live.csv'], halftime) },
   { name: 'review', perThousand: 60, attempt: attemptSheetOf(['week-09/game.csv', 'week-09/ours.csv'], review) },
   { name: 'saved plan', perThousand: 60, attempt: attemptSaved },
   { name: 'agree', perThousand: 700, attempt: attemptAgree },

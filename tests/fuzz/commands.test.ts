@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { adjust } from '../../src/commands/adjust.ts';
+import { halftime } from '../../src/commands/halftime.ts';
 import { report } from '../../src/commands/report.ts';
 import { review } from '../../src/commands/review.ts';
 import { script } from '../../src/commands/script.ts';
@@ -27,13 +27,13 @@ describe('markup in every name', () => {
     const season = names.reduce((files, old) => renamedSeason(files, { old, name: MARKUP }), renamedSeason());
     await withSeason(season, async (folder) => {
       const week = join(folder, 'week-09');
-      for (const command of [report, script, adjust, review]) {
+      for (const command of [report, script, halftime, review]) {
         const run = (terminal: Parameters<typeof report>[2]) => command(week, {}, terminal);
         const outcome = await tryCommand({ season: folder, into: ['week-09/out/'], run });
         expect(['correct', 'faults named'], JSON.stringify(outcome)).toContain(outcome.kind);
       }
       const pages = readdirSync(join(week, 'out')).filter((name) => name.endsWith('.html'));
-      expect(pages).toEqual(expect.arrayContaining(['report.html', 'script.html', 'half-time.html', 'review.html']));
+      expect(pages).toEqual(expect.arrayContaining(['report.html', 'script.html', 'halftime.html', 'review.html']));
       for (const page of pages) {
         const text = readFileSync(join(week, 'out', page), 'utf8');
         expect(text).not.toContain('<img src=x');

@@ -2,8 +2,8 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
 import { describe, expect, it } from 'vitest';
-import { adjust } from '../../src/commands/adjust.ts';
 import { diskWeek } from '../../src/commands/disk-season.ts';
+import { halftime } from '../../src/commands/halftime.ts';
 import { report } from '../../src/commands/report.ts';
 import { review } from '../../src/commands/review.ts';
 import { script } from '../../src/commands/script.ts';
@@ -14,7 +14,7 @@ import { type SeasonFiles, smallSeason, withSeason } from './small-season.ts';
 
 /** The commands that read Sunday's plan again, and the file that shows what they made of it. */
 const READERS = {
-  adjust: [adjust, 'half-time.json'],
+  halftime: [halftime, 'halftime.json'],
   script: [script, 'script.csv'],
   review: [review, 'review.html'],
 } as const;
@@ -86,15 +86,18 @@ describe('Sunday’s plan, spoilt between two commands', () => {
 describe('a command on a spoilt plan', () => {
   const spoilt = saved.replace(/"trials": (\d+)/, '"trials": "$1"');
 
-  it.each(['adjust', 'script'] as const)('%s makes what it makes of the sound one, and says where', async (reader) => {
-    const sound = await withPlan(saved, (folder) => made(folder, reader));
-    const { page, notes } = await withPlan(spoilt, (folder) => made(folder, reader));
-    expect(page).toBe(sound.page);
-    expect(sound.notes).not.toMatch(/report\.json/);
-    expect(notes).toMatch(/out.report\.json was changed after it was written; Sunday's plan is worked out again/);
-    expect(notes).toMatch(/^It was changed at \w+.*\.trials: "(\d+)" where \1 belongs$/m);
-    expect(notes).toMatch(/^To write it anew: pressure-plan report .*week-09$/m);
-  });
+  it.each(['halftime', 'script'] as const)(
+    '%s makes what it makes of the sound one, and says where',
+    async (reader) => {
+      const sound = await withPlan(saved, (folder) => made(folder, reader));
+      const { page, notes } = await withPlan(spoilt, (folder) => made(folder, reader));
+      expect(page).toBe(sound.page);
+      expect(sound.notes).not.toMatch(/report\.json/);
+      expect(notes).toMatch(/out.report\.json was changed after it was written; Sunday's plan is worked out again/);
+      expect(notes).toMatch(/^It was changed at \w+.*\.trials: "(\d+)" where \1 belongs$/m);
+      expect(notes).toMatch(/^To write it anew: pressure-plan report .*week-09$/m);
+    },
+  );
 
   it('review says that the plan was worked out again', async () => {
     const { page, notes } = await withPlan(spoilt, (folder) => made(folder, 'review'));
@@ -111,9 +114,9 @@ describe('a plan of other files', () => {
     ],
     ['a sheet taken away', { 'archive/one.csv': Buffer.from('') }],
     ['other calls', { 'defense.yaml': Buffer.from(String(season['defense.yaml']).replace('Roof', 'Ridge')) }],
-  ])('is not used at half-time after %s', async (_, change) => {
+  ])('is not used at halftime after %s', async (_, change) => {
     for (const [path, bytes] of Object.entries(change)) expect(String(season[path])).not.toBe(String(bytes));
-    const { notes } = await withPlan(saved, (folder) => made(folder, 'adjust'), { ...season, ...change });
+    const { notes } = await withPlan(saved, (folder) => made(folder, 'halftime'), { ...season, ...change });
     expect(notes).toMatch(/made from other inputs; Sunday's plan is worked out again/);
   });
 
@@ -125,7 +128,7 @@ describe('a plan of other files', () => {
         String(season['week-09/opponent.csv']).replaceAll('Harrow Creek', 'Tamarack Valley'),
       ),
     };
-    const { page, notes } = await withPlan(saved, (folder) => made(folder, 'adjust'), other);
+    const { page, notes } = await withPlan(saved, (folder) => made(folder, 'halftime'), other);
     expect(JSON.parse(page).opponent).toBe('Tamarack Valley');
     expect(notes).toMatch(/made from other inputs/);
     const reviewed = await withPlan(saved, (folder) => made(folder, 'review'), {
@@ -137,7 +140,7 @@ describe('a plan of other files', () => {
 
   it('is taken as it is where no sheet of the opponent lies beside it, and that is said', async () => {
     const { 'week-09/opponent.csv': _, ...alone } = season;
-    const { page, notes } = await withPlan(saved, (folder) => made(folder, 'adjust'), alone);
+    const { page, notes } = await withPlan(saved, (folder) => made(folder, 'halftime'), alone);
     expect(JSON.parse(page).opponent).toBe('Harrow Creek');
     expect(notes).toMatch(/no opponent….csv here .* Sunday's plan for Harrow Creek/);
   });

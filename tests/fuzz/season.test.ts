@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../src/stats/random.ts';
 import { cellsOf, SHEET_MUTATIONS, sheetOfCells, shuffleColumns } from './mutate-sheet.ts';
 import { type SeasonFiles, smallSeason, withSeason } from './small-season.ts';
-import { type Outcome, tryAdjust, tryReport } from './trial.ts';
+import { type Outcome, tryHalftime, tryReport } from './trial.ts';
 
 const season = smallSeason();
 
@@ -52,14 +52,14 @@ describe('a whole season', () => {
   });
 
   it.each(['nasty cells', 'bytes flipped', 'blank cells'])(
-    'with %s in every sheet ends in a report or in words, and so does half-time',
+    'with %s in every sheet ends in a report or in words, and so does halftime',
     async (name) => {
       const mutation = SHEET_MUTATIONS.find((candidate) => candidate.name === name);
       const random = createRandom(name);
       await withSeason(
         eachSheet((bytes) => mutation?.spoil(bytes, random) ?? bytes),
         async (folder) => {
-          for (const trial of [tryReport, tryAdjust]) {
+          for (const trial of [tryReport, tryHalftime]) {
             const outcome = await trial(folder);
             expect(outcome.kind, JSON.stringify(outcome)).not.toBe('bug');
           }

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Papa from 'papaparse';
-import { adjust } from '../../src/commands/adjust.ts';
+import { halftime } from '../../src/commands/halftime.ts';
 import { report } from '../../src/commands/report.ts';
 import type { Terminal } from '../../src/commands/terminal.ts';
 import type { Film } from '../../src/game/film.ts';
@@ -83,15 +83,15 @@ export async function tryReport(season: string): Promise<Outcome> {
 }
 
 /** Brings the week up to date with tonight's sheet, as {@link tryReport}. */
-export async function tryAdjust(season: string): Promise<Outcome> {
+export async function tryHalftime(season: string): Promise<Outcome> {
   const week = join(season, 'week-09');
   const before = outFiles(week);
-  const { ended, numbers } = await watched((terminal) => adjust(week, {}, terminal));
+  const { ended, numbers } = await watched((terminal) => halftime(week, {}, terminal));
   const added = outFiles(week).filter((name) => !before.includes(name));
   if (ended.kind === 'refused') return added.length === 0 ? ended : bug(`refused, yet ${added.join(', ')} was written`);
   if (ended.kind === 'bug') return ended;
-  if (added.sort().join() !== 'half-time.html,half-time.json') return bug(`wrote ${added.join(', ')}`);
-  const found = [...numbers, ...pageFaults(week, ['half-time.html'])];
+  if (added.sort().join() !== 'halftime.html,halftime.json') return bug(`wrote ${added.join(', ')}`);
+  const found = [...numbers, ...pageFaults(week, ['halftime.html'])];
   return found.length > 0 ? bug(found.slice(0, 5).join('\n')) : ended;
 }
 

@@ -11,7 +11,7 @@ describe('slipsBetween', () => {
       slips: 3,
       source: 'standard example that tells this distance from the unrestricted one',
     },
-    { left: 'form', right: 'from', slips: 1, source: 'one swap of neighbours, by definition' },
+    { left: 'form', right: 'from', slips: 1, source: 'one swap of neighbors, by definition' },
     { left: '', right: 'abc', slips: 3, source: 'three letters added, by definition' },
   ])('$left and $right are $slips apart ($source)', ({ left, right, slips }) => {
     expect(slipsBetween(left, right)).toBe(slips);

@@ -47,12 +47,12 @@ beforeAll(() => {
 afterAll(() => rmSync(root, { recursive: true, force: true }));
 
 describe('the packed tool', () => {
-  it('holds the program, the demo, the licences and the types, and nothing else', () => {
+  it('holds the program, the demo, the licenses and the types, and nothing else', () => {
     const paths = packed.files.map(({ path }) => path);
     for (const path of [
       'dist/cli.js',
       'dist/page-script.js',
-      'dist/THIRD-PARTY-LICENCES.txt',
+      'dist/THIRD-PARTY-LICENSES.txt',
       'dist/types/library.d.ts',
       'LICENSE',
     ])
@@ -71,12 +71,12 @@ describe('the packed tool', () => {
     ).toBeUndefined();
   });
 
-  it('names the licence of every package inside', () => {
-    const licences = readFileSync(join(empty, 'node_modules/pressure-plan/dist/THIRD-PARTY-LICENCES.txt'), 'utf8');
+  it('names the license of every package inside', () => {
+    const licenses = readFileSync(join(empty, 'node_modules/pressure-plan/dist/THIRD-PARTY-LICENSES.txt'), 'utf8');
     for (const name of ['vega ', 'vega-lite ', 'zod ', 'yaml ', 'papaparse ', 'commander ', 'cephes ', 'd3-scale '])
-      expect(licences).toContain(`\n${name}`);
+      expect(licenses).toContain(`\n${name}`);
     expect(
-      licences.match(/Permission is hereby granted|Redistribution and use|Permission to use/g)?.length,
+      licenses.match(/Permission is hereby granted|Redistribution and use|Permission to use/g)?.length,
     ).toBeGreaterThan(40);
   });
 
@@ -90,7 +90,7 @@ describe('the packed tool', () => {
 });
 
 const consumer = `
-import { adjustWeek, filmFromRecords, readCallLibrary, readSheet, readWeekSettings, share, tendencyOf, wilsonInterval, type Film, type Share, type WeekPlan, type WeekSettings } from 'pressure-plan';
+import { filmFromRecords, halftimeUpdate, readCallLibrary, readSheet, readWeekSettings, share, tendencyOf, wilsonInterval, type Film, type Share, type WeekPlan, type WeekSettings } from 'pressure-plan';
 
 const settings = readWeekSettings('opponent: Harrow Creek');
 if (settings.kind !== 'value') throw new Error('no settings');
@@ -104,7 +104,7 @@ const screens: Share = answer.total.share;
 const refused = readCallLibrary('calls: none');
 const words: string = refused.kind === 'problems' ? (refused.problems[0]?.rule ?? '') : '';
 const empty = readSheet({ file: 'x.csv', bytes: new Uint8Array() }, { kind: 'opponent' }).chart.size;
-export const plan: ((plan: WeekPlan, live: Film) => unknown) = adjustWeek;
+export const plan: ((plan: WeekPlan, live: Film) => unknown) = halftimeUpdate;
 // @ts-expect-error a count is a number
 share('3', 10);
 // @ts-expect-error settings have no such key

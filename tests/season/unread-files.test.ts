@@ -2,9 +2,9 @@ import { cpSync, existsSync, mkdirSync, mkdtempSync, renameSync, rmSync, writeFi
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { adjust } from '../../src/commands/adjust.ts';
 import { check } from '../../src/commands/check.ts';
 import { diskWeek } from '../../src/commands/disk-season.ts';
+import { halftime } from '../../src/commands/halftime.ts';
 import { review } from '../../src/commands/review.ts';
 import { readSeasonFolder } from '../../src/season/season-folder.ts';
 import { unreadFiles } from '../../src/season/unread-files.ts';
@@ -35,7 +35,7 @@ describe('files that are not read', () => {
 
   it('are named where nothing else could be read', async () => {
     for (const [name, wrong, attempt] of [
-      ['live.csv', 'liv.csv', () => adjust(week, {}, terminal)],
+      ['live.csv', 'liv.csv', () => halftime(week, {}, terminal)],
       ['game.csv', 'gmae.csv', () => review(week, {}, terminal)],
     ] as const) {
       renameSync(join(week, name), join(week, wrong));

@@ -51,7 +51,7 @@ export function SeasonView({ desk, open, week }: ViewProps) {
 const DONE = [
   ['report.json', 'planned'],
   ['script.html', 'scripted'],
-  ['half-time.html', 'updated at halftime'],
+  ['halftime.html', 'updated at halftime'],
   ['review.json', 'reviewed'],
 ] as const;
 

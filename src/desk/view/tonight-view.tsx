@@ -8,7 +8,7 @@ import type { ViewProps } from './view-props.ts';
 import { WorkLine } from './work-line.tsx';
 
 const PAGES = [
-  { file: 'half-time.html', label: 'Plan now' },
+  { file: 'halftime.html', label: 'Plan now' },
   { file: 'call-sheet.html', label: "Sunday's call sheet" },
 ] as const;
 

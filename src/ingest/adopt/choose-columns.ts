@@ -24,19 +24,19 @@ export interface ColumnChoices {
   readonly open: readonly ColumnChoice[];
 }
 
-/** From here on a column is written into the profile; judgement. */
+/** From here on a column is written into the profile; judgment. */
 export const LIKELY = 0.5;
 
-/** From here on it is not asked about; judgement. */
+/** From here on it is not asked about; judgment. */
 export const SURE = 0.8;
 
-/** Two columns so close to one another are asked about; judgement. */
+/** Two columns so close to one another are asked about; judgment. */
 const TOO_CLOSE = 0.1;
 
-/** How much of the doubt a header that says it outright takes away; judgement. */
+/** How much of the doubt a header that says it outright takes away; judgment. */
 const HEADER_WEIGHT = 0.8;
 
-/** What is left of the evidence when the header says that the column is another one; judgement. */
+/** What is left of the evidence when the header says that the column is another one; judgment. */
 const OTHER_HEADER = 0.6;
 
 const DETECTORS: Detectors = { ...ORDER_DETECTORS, ...NUMBER_DETECTORS, ...WORD_DETECTORS, ...TEXT_DETECTORS };

@@ -36,10 +36,10 @@ export interface ColumnFacts {
   readonly dateShare: number;
 }
 
-/** Rows looked at to tell the columns apart; judgement: enough to be sure, quick on any sheet. */
+/** Rows looked at to tell the columns apart; judgment: enough to be sure, quick on any sheet. */
 const ROWS = 3000;
 
-/** Of the filled cells, this many hold a pair before a column is taken for one; judgement. */
+/** Of the filled cells, this many hold a pair before a column is taken for one; judgment. */
 const MOSTLY = 0.9;
 
 /** The facts of every column of a table, pairs as two. */

@@ -11,7 +11,7 @@ import { headerLikeness } from './trade-words.ts';
 /** How sure a ball position is that moves as the distance does; one that only looks like it is not. */
 const BALL_SEEN = 0.4;
 
-/** A reading that is wrong for one half of the field, or for one of two offenses, moves on half of the steps; judgement. */
+/** A reading that is wrong for one half of the field, or for one of two offenses, moves on half of the steps; judgment. */
 const MOVES_WELL = 0.75;
 
 /** What the values of a column, or of a yard line with its side, say for their being the ball position. */
@@ -35,7 +35,7 @@ function isInChain(facts: ColumnFacts, { chain }: SheetContext): boolean {
   return chain !== undefined && [chain.down, chain.toGo, chain.gain].includes(facts);
 }
 
-/** So many rows do not all lie in one half of the field; judgement. */
+/** So many rows do not all lie in one half of the field; judgment. */
 const BOTH_HALVES = 30;
 
 /**

@@ -23,7 +23,7 @@ export const NUMBER_DETECTORS: Detectors = {
   target_depth: detectDepth,
 };
 
-const MOVES = 'moves with its neighbours as down, distance and gain do from snap to snap';
+const MOVES = 'moves with its neighbors as down, distance and gain do from snap to snap';
 
 const PAIRED = 'is one of two numbers, a down and a distance';
 
@@ -82,7 +82,7 @@ function detectPersonnel(facts: ColumnFacts): Evidence | undefined {
   return { score: usual >= 0.5 && !onlyTens ? 0.85 : 0.2, why: 'holds two digits that count backs and tight ends' };
 }
 
-/** Backs and tight ends of most snaps; judgement. */
+/** Backs and tight ends of most snaps; judgment. */
 const USUAL_PERSONNEL = [10, 11, 12, 20, 21, 22];
 
 /** A staff's own names, or two digits among them, under a header that says personnel. */

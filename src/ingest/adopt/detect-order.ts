@@ -15,7 +15,7 @@ export const ORDER_DETECTORS: Detectors = {
   score_margin: detectMargin,
 };
 
-/** A game has at least so many snaps of an offense, on average; judgement. */
+/** A game has at least so many snaps of an offense, on average; judgment. */
 const SNAPS_IN_GAME = 8;
 
 function detectGame(facts: ColumnFacts, { gameStarts }: SheetContext): Evidence | undefined {

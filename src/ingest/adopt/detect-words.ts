@@ -6,7 +6,7 @@ import { isPassOnly } from './sheet-context.ts';
 import { headerLikeness } from './trade-words.ts';
 import { guessWord, isNoSnapWord } from './value-words.ts';
 
-/** A header this like one of our columns vouches for codes that say nothing by themselves; judgement. */
+/** A header this like one of our columns vouches for codes that say nothing by themselves; judgment. */
 const VOUCHED = 0.75;
 
 /** Columns with a closed list of words. */

@@ -16,7 +16,7 @@ export interface DraftFigures {
 /** A column whose cells are written as ours. */
 export const NO_FIGURES: DraftFigures = { as: undefined, words: {}, questions: [] };
 
-/** Names of personnel asked about, the most frequent ones; judgement: as many as a coach answers in a minute. */
+/** Names of personnel asked about, the most frequent ones; judgment: as many as a coach answers in a minute. */
 const MOST_ASKED = 12;
 
 /**

@@ -13,10 +13,10 @@ export interface DraftWords {
   readonly noSnaps: readonly string[];
 }
 
-/** Codes asked about in one column, the most frequent ones; judgement: as many as a coach answers in a minute. */
+/** Codes asked about in one column, the most frequent ones; judgment: as many as a coach answers in a minute. */
 const MOST_ASKED = 12;
 
-/** A guess less sure than this is asked about; judgement. */
+/** A guess less sure than this is asked about; judgment. */
 const SURE_CODE = 0.8;
 
 /** What people write for "not charted"; see read-cell.ts. `x` is left out, for it may be a yes. */

@@ -30,10 +30,10 @@ export interface FoundTable {
   readonly sideBySide: SideBySide | undefined;
 }
 
-/** Rows looked at; a profile drafted from them fits the rest. Judgement: some seasons of one team. */
+/** Rows looked at; a profile drafted from them fits the rest. Judgment: some seasons of one team. */
 const MOST_ROWS = 50_000;
 
-/** A row with a smaller share of the cells that rows usually fill is a title or a note; judgement. */
+/** A row with a smaller share of the cells that rows usually fill is a title or a note; judgment. */
 const SPARSE = 0.34;
 
 /** Finds the table in the text of a sheet: delimiter, header row, several snaps beside one another, rows set aside. */

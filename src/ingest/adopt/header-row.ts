@@ -32,10 +32,10 @@ export function findHeaderRow(rows: readonly TableCells[]): HeaderFound {
   return { row: 0, headers: Array.from({ length: width }, (_, i) => `column ${columnLetter(i)}`) };
 }
 
-/** Rows below a header that it is compared with; judgement. */
+/** Rows below a header that it is compared with; judgment. */
 const BELOW = 40;
 
-/** A first row that scores less is a snap already; judgement: half filled with distinct words. */
+/** A first row that scores less is a snap already; judgment: half filled with distinct words. */
 const NO_HEADER = 0.55;
 
 function headerScore(cells: readonly string[], usual: number, below: readonly TableCells[]): number {

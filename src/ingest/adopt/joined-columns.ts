@@ -3,10 +3,10 @@ import { joinCells } from '../join-cells.ts';
 import { type ColumnFacts, factsOf, isInside, shareWhere } from './column-facts.ts';
 import { stepShare } from './game-runs.ts';
 
-/** Words for a side of the field, or the teams whose sides they are, are so many at most; judgement. */
+/** Words for a side of the field, or the teams whose sides they are, are so many at most; judgment. */
 const MOST_SIDES = 8;
 
-/** Pairs of columns looked at for each column of ours; judgement. */
+/** Pairs of columns looked at for each column of ours; judgment. */
 const MOST_PAIRS = 40;
 
 /**

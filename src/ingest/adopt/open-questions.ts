@@ -14,10 +14,10 @@ import { isInRuns } from './game-runs.ts';
 import { datesKey, pairOrder } from './pair-order.ts';
 import { NOT_READ, type Question } from './question.ts';
 
-/** A column that was not chosen is asked about when something of ours fits it this well; judgement. */
+/** A column that was not chosen is asked about when something of ours fits it this well; judgment. */
 const WORTH_ASKING = 0.3;
 
-/** Columns of his that nothing fits are asked about at most so often; judgement. */
+/** Columns of his that nothing fits are asked about at most so often; judgment. */
 const MOST_ASKED = 8;
 
 /** What the sheet's columns leave open: choices that are not sure, columns every snap needs, columns nobody knows. */

@@ -13,7 +13,7 @@ interface PairColumn {
   readonly counts: ReadonlyMap<string, number>;
 }
 
-/** One order makes downs of so much more of the cells than the other, or it is asked; judgement. */
+/** One order makes downs of so much more of the cells than the other, or it is asked; judgment. */
 const CLEARLY = 0.05;
 
 /**

@@ -20,7 +20,7 @@ export interface Refinable {
 /** The finer kinds, in the order in which a snap of several is counted. */
 const FINER = ['scramble', 'screen', 'movement', 'deep_shot', 'quick', 'play_action'] as const;
 
-/** A word that stands on more of the passes than this is what the sheet calls any pass; judgement. */
+/** A word that stands on more of the passes than this is what the sheet calls any pass; judgment. */
 const CATCH_ALL = 0.5;
 
 /**

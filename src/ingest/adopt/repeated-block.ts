@@ -2,7 +2,7 @@ import { columnLetter } from '../column-letter.ts';
 import { headerKey } from '../sheet-dialect.ts';
 import type { SideBySide } from '../side-by-side.ts';
 
-/** Fewer columns than this repeat by chance (hash 1, hash 2); judgement. */
+/** Fewer columns than this repeat by chance (hash 1, hash 2); judgment. */
 const FEWEST_COLUMNS = 3;
 
 /**

@@ -10,10 +10,10 @@ export interface Chain {
   readonly followed: number;
 }
 
-/** Fewer steps than this say nothing; judgement. */
+/** Fewer steps than this say nothing; judgment. */
 const FEWEST_STEPS = 4;
 
-/** The share of steps that must follow; judgement: penalties, series that changed hands and slips break some. */
+/** The share of steps that must follow; judgment: penalties, series that changed hands and slips break some. */
 const FOLLOWED = 0.5;
 
 /**

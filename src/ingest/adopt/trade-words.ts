@@ -2,7 +2,7 @@ import type { ColumnName } from '../../game/columns.ts';
 import { slipsBetween } from '../nearest-word.ts';
 
 /**
- * What coaches call our columns: trade words and plain ones, as phrases of lower-case words. Judgement; no list of any
+ * What coaches call our columns: trade words and plain ones, as phrases of lower-case words. Judgment; no list of any
  * program stands behind them.
  */
 const HEADER_WORDS: Readonly<Record<ColumnName, readonly string[]>> = {

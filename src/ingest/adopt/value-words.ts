@@ -3,7 +3,7 @@ import { slipsBetween } from '../nearest-word.ts';
 import { definitionOf } from '../profile.ts';
 import { plainWord } from '../read-cell.ts';
 
-/** Trade words and short forms for the words of a column: our word, and how coaches also write it. Judgement. */
+/** Trade words and short forms for the words of a column: our word, and how coaches also write it. Judgment. */
 const VALUE_WORDS: Readonly<Partial<Record<ColumnName, Readonly<Record<string, readonly string[]>>>>> = {
   hash: {
     left: ['l', 'lt', 'lh', 'left hash'],

@@ -3,11 +3,11 @@ import { ANSWERS } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { motionCodes } from '../forecast/target-codes.ts';
 import { answerCodes } from '../snap/answer.ts';
+import { classifiedAnswers } from '../snap/classified-answers.ts';
 import { LOOKS, lookCodes, RECEIVER_LOOKS, receiverCodes } from '../snap/look.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { offenseGames } from '../snap/offense-game.ts';
 import { runOrPassCodes } from '../snap/run-or-pass.ts';
-import { toldAnswers } from '../snap/told-answers.ts';
 
 /** Fewer charted snaps on either side make a trait no comparison; common practice, no source. */
 const LEAST = 20;
@@ -55,7 +55,7 @@ interface Trait {
 const TRAITS: readonly Trait[] = [
   {
     classes: ANSWERS.length,
-    codes: (chart, cuts) => toldAnswers(answerCodes(chart, cuts), runOrPassCodes(chart), offenseGames(chart)),
+    codes: (chart, cuts) => classifiedAnswers(answerCodes(chart, cuts), runOrPassCodes(chart), offenseGames(chart)),
   },
   { classes: LOOKS.length, codes: lookCodes },
   { classes: RECEIVER_LOOKS.length, codes: receiverCodes },

@@ -1,9 +1,9 @@
 import type { Film } from '../../game/film.ts';
 import { MOTIONS, OPTION_TAGS, TARGET_ZONES, TEMPOS, YES_NO } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
+import { classifiedCodes } from '../forecast/classified-codes.ts';
 import type { Target } from '../forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../forecast/target.ts';
-import { toldCodes } from '../forecast/told-codes.ts';
 import {
   type AskedOfBoth,
   askBoth,
@@ -89,7 +89,7 @@ type WordColumn = 'motion' | 'tempo' | 'checked' | 'option_tag' | 'target_zone';
 function targetOf(both: BothFilms, name: Target, cuts: SituationCuts): AskedOfBoth {
   const definition = TARGET_DEFINITIONS.find(({ target }) => target === name);
   if (!definition) return { classes: [], own: new Uint8Array(both.own.film.size).fill(NOT_KNOWN), archive: null };
-  return askBoth(both, definition.classes, (chart) => toldCodes(definition, chart, cuts));
+  return askBoth(both, definition.classes, (chart) => classifiedCodes(definition, chart, cuts));
 }
 
 function wordCodes(chart: Film, column: WordColumn, list: readonly string[]): Uint8Array {

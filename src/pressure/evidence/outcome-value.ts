@@ -11,7 +11,7 @@ type ValuedAnswer = 'screen' | 'quick' | 'dropback' | 'movement' | 'run';
 /**
  * Expected points added by an outcome kind, by answer and down, professional games (screen and movement 2022-25, quick
  * and dropback 2022-23, run 2019-25; movement is play action). Cells of under 15 snaps take the value of all straight
- * dropbacks on that down. Same licence and sources as the open-data table (CC BY-SA 4.0).
+ * dropbacks on that down. Same license and sources as the open-data table (CC BY-SA 4.0).
  */
 const VALUES: Readonly<Record<ValuedAnswer, ByDown>> = {
   screen: [

@@ -3,13 +3,13 @@ import { ANSWERS, type Answer } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import type { Forecast, ForecastChapter, Target } from '../forecast/forecast-result.ts';
 import { answerCodes } from '../snap/answer.ts';
+import { classifiedAnswers } from '../snap/classified-answers.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { offenseGames } from '../snap/offense-game.ts';
 import { runOrPassCodes } from '../snap/run-or-pass.ts';
 import { SITUATIONS, situationCodes } from '../snap/situation.ts';
-import { toldAnswers } from '../snap/told-answers.ts';
 
-/** Worth of an answer's snaps outside a situation against those in it, in snaps; judgement. */
+/** Worth of an answer's snaps outside a situation against those in it, in snaps; judgment. */
 export const OUTSIDE_WORTH = 12;
 
 /** The expected snaps with one answer: how many of all by the forecast, and which film snaps show what they look like. */
@@ -49,7 +49,7 @@ export interface ExpectedInput {
 export function expectedSnaps({ chart, forecast, cuts }: ExpectedInput): readonly ExpectedSnaps[] {
   const situations = situationCodes(chart, cuts);
   const runOrPass = runOrPassCodes(chart);
-  const told = toldAnswers(answerCodes(chart, cuts), runOrPass, offenseGames(chart));
+  const told = classifiedAnswers(answerCodes(chart, cuts), runOrPass, offenseGames(chart));
   const byAnswer = told.some((code) => code !== NOT_KNOWN);
   const codes = byAnswer ? told : runOrPass;
   const rowsOf = ANSWERS.map((_, k) => rowsWith(codes, k));

@@ -2,12 +2,12 @@ import { FIT_FEATURES, type FitFeature } from '../../game/fit-rules.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import type { SnapFeatures } from './snap-features.ts';
 
-/** Worth of what is typical against their own charted snaps of an answer, in snaps; judgement. */
+/** Worth of what is typical against their own charted snaps of an answer, in snaps; judgment. */
 export const GUESS_WORTH = 8;
 
 /**
  * How often each word comes at an ordinary offense, in the order of the feature's words; what is left to 1 has no word
- * that a rule asks for. Judgement: it stands only where a column is blank, and what hangs on it is called unknown.
+ * that a rule asks for. Judgment: it stands only where a column is blank, and what hangs on it is called unknown.
  */
 const TYPICAL: Readonly<Record<FitFeature, readonly number[]>> = {
   answer: [0, 0, 0.14, 0.27, 0.38, 0.1, 0.11],

@@ -16,7 +16,7 @@ export const NO_WORD = 254;
 
 /**
  * When a safety who waits for the back to block is home, in seconds from the snap: from seven or eight yards through the
- * A or B gap in about 2.3 to 2.5 seconds at college speed, and 0.4 to 0.8 of reading the back; judgement.
+ * A or B gap in about 2.3 to 2.5 seconds at college speed, and 0.4 to 0.8 of reading the back; judgment.
  */
 export const LATE_RUSH_SECONDS = 2.8;
 

@@ -1,9 +1,9 @@
 import type { Film } from '../../game/film.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
+import { classifiedAnswers } from '../snap/classified-answers.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { type OffenseGame, offenseGames } from '../snap/offense-game.ts';
 import { joinCells, joinCodes, lineLevels, planLevels, type SnapCells, snapCells } from '../snap/snap-cells.ts';
-import { toldAnswers } from '../snap/told-answers.ts';
 import { archiveFit, fitChain } from './chain.ts';
 import type { ChainArchive, ChainData } from './chain-data.ts';
 import type { ChainFit } from './chain-fit.ts';
@@ -67,7 +67,7 @@ export function forecastFilm(chart: Film, archive: Film | null, cuts: SituationC
       const charted = chartedCodesOf(definition);
       if (definition.target !== 'answer') return charted;
       const { codes } = chartedCodesOf(RUN_OR_PASS);
-      return { ...charted, codes: toldAnswers(charted.codes, codes, ownGames) };
+      return { ...charted, codes: classifiedAnswers(charted.codes, codes, ownGames) };
     }),
   };
 }

@@ -12,7 +12,7 @@ import { TARGET_STRENGTHS } from './target-strengths.ts';
 /** Targets a defense can still act on once it sees the look. */
 export const LINE_TARGETS: readonly Target[] = ['run_or_pass', 'screen', 'quick_release'];
 
-/** A down and distance with one look has a line of its own from so many of their snaps on; judgement. */
+/** A down and distance with one look has a line of its own from so many of their snaps on; judgment. */
 const LEAST_INNER_SNAPS = 10;
 
 /**
@@ -49,7 +49,7 @@ const SPLITS: readonly LineSplit[] = [
   },
 ];
 
-/** Level of the receivers among the line's, whose strength is judgement. */
+/** Level of the receivers among the line's, whose strength is judgment. */
 const RECEIVER_LEVEL = 3;
 
 /** The receivers' own strength in place of the look's. */

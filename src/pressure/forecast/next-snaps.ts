@@ -2,7 +2,7 @@ import { NOT_KNOWN } from '../snap/not-known.ts';
 import { SITUATIONS } from '../snap/situation.ts';
 import type { ForecastFilm } from './forecast-film.ts';
 
-/** What the archive's mix of situations is worth in snaps; judgement: about one game. */
+/** What the archive's mix of situations is worth in snaps; judgment: about one game. */
 const ARCHIVE_WORTH = 60;
 
 /**

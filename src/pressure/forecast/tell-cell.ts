@@ -9,7 +9,7 @@ export interface TellCell {
 
 /** Fewer charted snaps than this are not looked at: the filter that is set without looking at the outcome. */
 export const LEAST_CELL_SNAPS = 8;
-/** A tell is made of at most so many features; more could not be watched for on the field (judgement). */
+/** A tell is made of at most so many features; more could not be watched for on the field (judgment). */
 export const MOST_FEATURES = 3;
 
 /** One thing seen before the snap, and the snaps it was seen on. */

@@ -34,7 +34,7 @@ export function tellFeatures(chart: Film, cuts: SituationCuts): readonly TellFea
 
 const DOWNS = ['1st down', '2nd down', '3rd down', '4th down'];
 
-/** Distances for tells, finer at the long end than the situations; judgement. */
+/** Distances for tells, finer at the long end than the situations; judgment. */
 function distanceWords(toGo: number | undefined): string | undefined {
   if (toGo === undefined) return undefined;
   if (toGo <= 3) return '1 to 3 to go';
@@ -42,7 +42,7 @@ function distanceWords(toGo: number | undefined): string | undefined {
   return toGo <= 10 ? '7 to 10 to go' : '11 or more to go';
 }
 
-/** One score is eight points; judgement. */
+/** One score is eight points; judgment. */
 function scoreWords(margin: number | undefined): string | undefined {
   if (margin === undefined) return undefined;
   if (margin > 8) return 'ahead by more than a score';

@@ -29,7 +29,7 @@ const SAME_AS_TARGET: Readonly<Partial<Record<Target, string>>> = { motion: 'mot
  */
 export const DISCOVERY_RATE = 0.1;
 
-/** Most tells shown; more could not be taught in a week (judgement). */
+/** Most tells shown; more could not be taught in a week (judgment). */
 const MOST_TELLS = 12;
 
 /**

@@ -95,7 +95,7 @@ export function pseudoCounts(chapter: ForecastChapter, forecast: Forecast): read
   return forecast.classes.map(({ share: part }) => part * (Number.isFinite(worth) && worth > 0 ? worth : POOLED_WORTH));
 }
 
-/** Weight of a share of unknown weight, in snaps; judgement: two games. */
+/** Weight of a share of unknown weight, in snaps; judgment: two games. */
 const POOLED_WORTH = 120;
 
 interface Update {

@@ -1,8 +1,8 @@
 import type { Film } from '../../game/film.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
+import { classifiedCodes } from '../forecast/classified-codes.ts';
 import type { Target } from '../forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../forecast/target.ts';
-import { toldCodes } from '../forecast/told-codes.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { SITUATIONS, situationCodes } from '../snap/situation.ts';
 
@@ -27,7 +27,7 @@ export function liveTallies(snaps: Film, cuts: SituationCuts): readonly LiveTall
   const situations = situationCodes(live, cuts);
   return TARGET_DEFINITIONS.map((definition) => {
     const { target, classes } = definition;
-    const classOf = toldCodes(definition, live, cuts);
+    const classOf = classifiedCodes(definition, live, cuts);
     const bySituation = new Map<string, number[]>();
     for (let i = 0; i < live.size; i++) {
       const code = classOf[i] ?? NOT_KNOWN;

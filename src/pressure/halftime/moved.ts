@@ -31,7 +31,7 @@ export interface MovedSearch {
 export const DISCOVERY_RATE = 0.1;
 /** Fewer snaps say nothing about a habit tonight (no count is forecast under five either; judgment). */
 export const LEAST_SNAPS = 5;
-/** A difference from which the eye would call it moved; judgement. */
+/** A difference from which the eye would call it moved; judgment. */
 const LOOKS_MOVED = 0.15;
 
 /**

@@ -33,6 +33,6 @@ export const CONTACT_CAUTIONS: readonly ContactCaution[] = [
     topic: 'Pressure drills',
     words:
       'Nobody hits the scout passer: pull up, head up, two hands. Peel and low-block work on bags. No two-man hits are scripted.',
-    source: 'judgement',
+    source: 'judgment',
   },
 ];

@@ -22,7 +22,7 @@ export interface ScriptPair extends RepPair {
 
 /**
  * Part of the repetitions beyond installing that follows how often the menu calls each call; the other part follows what
- * defense.yaml asks for to keep the calls we have. Judgement: a call that is called most must be repped most, and one
+ * defense.yaml asks for to keep the calls we have. Judgment: a call that is called most must be repped most, and one
  * that is called once a game must still be kept.
  */
 export const MIX_PART = 0.5;

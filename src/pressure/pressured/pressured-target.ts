@@ -5,13 +5,13 @@ import type { Target } from '../forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../forecast/target.ts';
 import { quickReleaseCodes, screenCodes } from '../forecast/target-codes.ts';
 import { answerCodes } from '../snap/answer.ts';
+import { classifiedAnswers } from '../snap/classified-answers.ts';
 import { codesBySnap } from '../snap/codes-by-snap.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { offenseGames } from '../snap/offense-game.ts';
 import { OUTCOME_KINDS, outcomeAt } from '../snap/outcome.ts';
 import { PASS_ANSWERS } from '../snap/pass-answer.ts';
 import { PASS, runOrPassCodes } from '../snap/run-or-pass.ts';
-import { toldAnswers } from '../snap/told-answers.ts';
 import type { PressuredTarget } from './pressured-result.ts';
 
 /** One question asked when pressured. */
@@ -53,7 +53,7 @@ function classesOf(target: Target): readonly string[] {
 
 /** Which pass it was, in games that tell their passes apart. */
 function passAnswerCodes(chart: Film, cuts: SituationCuts): Uint8Array {
-  const told = toldAnswers(answerCodes(chart, cuts), runOrPassCodes(chart), offenseGames(chart));
+  const told = classifiedAnswers(answerCodes(chart, cuts), runOrPassCodes(chart), offenseGames(chart));
   const places = ANSWERS.map((answer) => {
     const place = (PASS_ANSWERS as readonly string[]).indexOf(answer);
     return place === -1 ? NOT_KNOWN : place;

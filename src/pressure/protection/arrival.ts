@@ -29,7 +29,7 @@ const GAP_YARDS = { A: 0.7, B: 2.4, C: 3.66, D: 5 } as const;
 
 /**
  * Seconds before a rusher is under way: reaction to the snap 0.15-0.25; a looper waits for the man he goes behind; a
- * man who reads the back 0.4-0.8. Middles of the ranges; judgement.
+ * man who reads the back 0.4-0.8. Middles of the ranges; judgment.
  */
 export const START_DELAY: Readonly<Record<RushWay, number>> = { straight: 0.2, loop: 0.5, late_if_back_blocks: 0.6 };
 

@@ -10,7 +10,7 @@ export interface BlockAssignment {
   readonly fates: readonly RusherFate['fate'][];
   /** Rushers without a blocker of their own. */
   readonly free: number;
-  /** Of those, how many a neighbour with nobody to block may slow down; their fate is `late`. */
+  /** Of those, how many a neighbor with nobody to block may slow down; their fate is `late`. */
   readonly soft: number;
   readonly blockers: number;
   readonly used: number;
@@ -20,7 +20,7 @@ export interface BlockAssignment {
  * Pairs protectors with rushers by the rules of the picture, so that as many rushers as possible are blocked and those
  * left over are the latest to join, then the widest: blockers work inside out, and the longest way is left open. A back
  * works outside in: of the men who get a blocker he has the widest he may take. An idle lineman slows a free man in the
- * gap next to him (half-blocked, `late`), else doubles a neighbour. The order in which rushers are listed means nothing.
+ * gap next to him (half-blocked, `late`), else doubles a neighbor. The order in which rushers are listed means nothing.
  *
  * @see Empty Pass Protection, 2015, for the path argument; that the widest man is the one left, and that a scanning back
  *   ends on the edge, are common practice, no source

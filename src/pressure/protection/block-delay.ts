@@ -10,13 +10,13 @@ import { normalCdf, normalQuantile } from '../../stats/normal.ts';
  */
 export const BLOCK_DELAY = { mu: 2.3, sigma: 1.68 } as const;
 
-/** A second blocker doubles the time; judgement. */
+/** A second blocker doubles the time; judgment. */
 const DOUBLE_TEAM = 2;
 
-/** A neighbour or a crossing back costs 0.3-0.5 s; middle of the range, with spread; judgement. */
+/** A neighbor or a crossing back costs 0.3-0.5 s; middle of the range, with spread; judgment. */
 export const LATE_BLOCK = { delay: 0.4, spread: 0.2 } as const;
 
-/** Spread of a free man's arrival around the computed time, in seconds: reaction, path, footing; judgement. */
+/** Spread of a free man's arrival around the computed time, in seconds: reaction, path, footing; judgment. */
 export const FREE_SPREAD = 0.15;
 
 /** What a rusher meets. */

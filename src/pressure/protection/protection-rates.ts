@@ -32,7 +32,7 @@ export interface RateSources {
 }
 
 /**
- * Rates where nothing was charted; judgement. Turns away from the back are the commoner habit of those who turn (Kuchar,
+ * Rates where nothing was charted; judgment. Turns away from the back are the commoner habit of those who turn (Kuchar,
  * Pressures to Attack Full-Slide Protection, 2015: some teams nearly always).
  */
 export const ASSUMED_RATES: ProtectionRates = {

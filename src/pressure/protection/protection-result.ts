@@ -27,7 +27,7 @@ export interface ProtectionPicture {
 }
 
 /**
- * What one rusher meets: nobody (`free`), a neighbour or a back who gets there late (`late`), one blocker, or two.
+ * What one rusher meets: nobody (`free`), a neighbor or a back who gets there late (`late`), one blocker, or two.
  */
 export interface RusherFate {
   readonly role: string;
@@ -46,7 +46,7 @@ export interface CallProtection {
   readonly picture: ProtectionPicture;
   /** Share of their passes on which this picture is expected, 0 to 1. */
   readonly share: number;
-  /** Rushers no blocker is left for; `soft` of them a neighbour with nobody to block may still slow down. */
+  /** Rushers no blocker is left for; `soft` of them a neighbor with nobody to block may still slow down. */
   readonly free: number;
   readonly soft: number;
   /** Role ids of rushers who take the back instead of rushing. */

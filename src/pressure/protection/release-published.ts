@@ -32,10 +32,10 @@ export const PUBLISHED_RELEASE: Readonly<Record<PassAnswer, PublishedRelease>> =
 /** Seconds of the usual sack: published medians 2.7 to 2.8 (Cooper, Under Pressure: By the Seconds, 2011). */
 export const USUAL_SACK_SECONDS = 2.75;
 
-/** How much longer the ball is held than in professional play; no published figure was found; judgement. */
+/** How much longer the ball is held than in professional play; no published figure was found; judgment. */
 const LEVEL_FACTOR: Readonly<Record<Level, number>> = { high_school: 1.06, college: 1.03, pro: 1 };
 
-/** The coach's view of how fast they handle the ball; judgement. */
+/** The coach's view of how fast they handle the ball; judgment. */
 const SPEED_FACTOR: Readonly<Record<WeekSettings['their_speed'], number>> = { slow: 1.08, average: 1, fast: 0.93 };
 
 /** Offenses below the professional level differ more, so the curve is worth half as much against their own times. */

@@ -119,7 +119,7 @@ function rusherOf({ call, roles, counted }: RushContext, entry: RushEntry): Rush
 /**
  * Whose man each of our roles is in a man protection: linemen take our linemen and then linebackers inside out until
  * five are counted; the back reads the rest of the men within five yards of the ball's line and eight of the ball
- * (judgement); a man from depth is nobody's until film shows him to them.
+ * (judgment); a man from depth is nobody's until film shows him to them.
  */
 function countOf(call: Call, roles: readonly Role[]): ReadonlyMap<string, CountedBy> {
   const spotted = roles.map((role) => ({ role, spot: countSpot(role, call) }));

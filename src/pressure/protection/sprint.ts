@@ -20,10 +20,10 @@ const PROFILES: Readonly<Record<Level, SprintProfile>> = {
   pro: { topSpeed: 10.1, timeConstant: 0.6 },
 };
 
-/** Top speed against a defensive back's; judgement. */
+/** Top speed against a defensive back's; judgment. */
 const GROUP_FACTOR: Readonly<Record<Role['group'], number>> = { line: 0.95, linebacker: 0.98, secondary: 1 };
 
-/** Slow is fitted to a high-school safety from 8 yards in 2.59 s against the usual 2.46; fast is its mirror; judgement. */
+/** Slow is fitted to a high-school safety from 8 yards in 2.59 s against the usual 2.46; fast is its mirror; judgment. */
 const SPEED_FACTOR: Readonly<Record<Role['speed'], SprintProfile>> = {
   slow: { topSpeed: 0.98, timeConstant: 1.135 },
   average: { topSpeed: 1, timeConstant: 1 },

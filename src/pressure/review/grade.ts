@@ -34,7 +34,7 @@ export interface GameGrades {
   readonly total: Grade;
 }
 
-/** Fewer snaps are not compared with what was expected; judgement, and even ten are few. */
+/** Fewer snaps are not compared with what was expected; judgment, and even ten are few. */
 export const LEAST_GRADED = 5;
 
 /**

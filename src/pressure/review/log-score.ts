@@ -1,9 +1,9 @@
 import type { Film } from '../../game/film.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { mean, standardError } from '../../stats/mean.ts';
+import { classifiedCodes } from '../forecast/classified-codes.ts';
 import type { Forecast, ForecastChapter, Target } from '../forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../forecast/target.ts';
-import { toldCodes } from '../forecast/told-codes.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { SITUATIONS, situationCodes } from '../snap/situation.ts';
 
@@ -34,7 +34,7 @@ export function reviewScores(chapter: ForecastChapter, game: Film, cuts: Situati
     const { target } = definition;
     const all = chapter.forecasts.find((entry) => entry.target === target && entry.situation === 'all');
     if (!all) return [];
-    const scored = [...toldCodes(definition, game, cuts)].flatMap((code, i) => {
+    const scored = [...classifiedCodes(definition, game, cuts)].flatMap((code, i) => {
       if (code === NOT_KNOWN || code >= all.classes.length) return [];
       const id = SITUATIONS[situations[i] ?? NOT_KNOWN]?.id ?? 'all';
       const here = chapter.forecasts.find((entry) => entry.target === target && entry.situation === id) ?? all;

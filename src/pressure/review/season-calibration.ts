@@ -18,7 +18,7 @@ export type ForecastPair = readonly [forecast: number, came: 0 | 1];
 /** Bins of the scale; fifths, common practice. */
 const BINS = 5;
 
-/** Fewer forecasts give no line; judgement: about two games. */
+/** Fewer forecasts give no line; judgment: about two games. */
 const LEAST_PAIRS = 100;
 
 /** Sorts forecasts into fifths of the scale; empty fifths stay, with 0 of 0. */

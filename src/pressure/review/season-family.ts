@@ -8,7 +8,7 @@ export interface SeasonFamily extends Omit<Grade, 'standing'> {
   readonly standing: GradeStanding;
 }
 
-/** Under these, a family's season carries no standing; 20 snaps is the page's mark for thin, 3 games judgement. */
+/** Under these, a family's season carries no standing; 20 snaps is the page's mark for thin, 3 games judgment. */
 const LEAST = { snaps: 20, games: 3 } as const;
 
 /** The families of the season's graded games, most snaps first. */

@@ -21,7 +21,7 @@ export interface SeasonTarget {
   readonly yes: { readonly forecast: number; readonly came: Share } | null;
 }
 
-/** Fewer games give no standard error worth showing; judgement. */
+/** Fewer games give no standard error worth showing; judgment. */
 const LEAST_FOR_ERROR = 3;
 
 /** Every target that was charted in at least one game, in the order of the page. */

@@ -27,7 +27,7 @@ export interface Season {
   readonly tells: { readonly held: number; readonly died: number; readonly tooFew: number };
 }
 
-/** Under this many games nothing is called a habit of the season; judgement. */
+/** Under this many games nothing is called a habit of the season; judgment. */
 export const LEAST_GAMES = 3;
 
 /**

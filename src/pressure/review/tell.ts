@@ -1,10 +1,10 @@
 import type { Film } from '../../game/film.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { type Share, share } from '../../stats/share.ts';
+import { classifiedCodes } from '../forecast/classified-codes.ts';
 import type { Target, Tell } from '../forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../forecast/target.ts';
 import { tellFeatures } from '../forecast/tell-feature.ts';
-import { toldCodes } from '../forecast/told-codes.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 
 /** A tell of Sunday's report in the game. */
@@ -30,7 +30,7 @@ export function reviewTells(tells: readonly Tell[], game: Film, cuts: SituationC
   return tells.map((tell) => {
     const definition = TARGET_DEFINITIONS.find(({ target }) => target === tell.target);
     const wanted = definition?.classes.indexOf(tell.follows) ?? -1;
-    const codes = definition ? toldCodes(definition, game, cuts) : new Uint8Array(game.size).fill(NOT_KNOWN);
+    const codes = definition ? classifiedCodes(definition, game, cuts) : new Uint8Array(game.size).fill(NOT_KNOWN);
     const parts = tell.description.split(', ');
     const seen = [...codes.keys()].filter(
       (i) => codes[i] !== NOT_KNOWN && parts.every((words) => features.some((feature) => feature.wordsAt(i) === words)),

@@ -11,7 +11,7 @@ import { codesOf, type OwnSnap, pairedPressures } from './snaps.ts';
 /** What a reader may know before he guesses. */
 const READERS = ['nothing', 'the situation', 'the path', 'the path and the situation'] as const;
 
-/** Fewer games make no interval over games. Judgement: the spread of three numbers says nothing. */
+/** Fewer games make no interval over games. Judgment: the spread of three numbers says nothing. */
 const FEWEST_GAMES = 4;
 
 /**

@@ -60,11 +60,11 @@ function chainStrengths(own: readonly number[]): ChainStrengths {
  * Strengths of the chains that read a defense. Chosen by mean log loss of the next game on open professional play data of
  * 2022 (play-by-play nflverse, CC BY 4.0; charting FTN Data and participation NFL NextGenStats via nflverse, CC BY-SA
  * 4.0): 32 defenses, four games to the next, grid 1, 2, 4 … 256, 1024 and complete pooling. `coverageBySituation`, and
- * situation and moment below the path: 2,877 pressures. The path itself is judgement: those data tell only how many
+ * situation and moment below the path: 2,877 pressures. The path itself is judgment: those data tell only how many
  * rushed, which says little of the coverage (32 was best there), while our paths are taught with their coverages. So is
  * the situation in `pressure` and `coverage`: professional defenses hardly change with it (256 was best on 16,341
  * dropbacks, 64 on 14,452), but a staff that calls by situation must not be shown its own call sheet as a tell. The
- * moment there was measured (64), receivers and back spot are judgement, as in the opponent's chains.
+ * moment there was measured (64), receivers and back spot are judgment, as in the opponent's chains.
  */
 export const OWN_STRENGTHS = {
   coverageBySituation: [32, 32],

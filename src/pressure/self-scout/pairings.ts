@@ -17,7 +17,7 @@ const CLUES = [
   { by: 'side', wordOf: (snap: OwnSnap) => snap.side },
 ] as const satisfies readonly { by: CoverageClue['by']; wordOf: (snap: OwnSnap) => string | undefined }[];
 
-/** Shuffles for each clue; the path has a test of its own with more. Judgement: p to the second digit. */
+/** Shuffles for each clue; the path has a test of its own with more. Judgment: p to the second digit. */
 const SHUFFLES = 999;
 
 /**

@@ -20,7 +20,7 @@ export interface RemedyInput {
   readonly carried?: ReadonlySet<string> | null;
 }
 
-/** Games looked ahead for the earliest one by which the cap can be met. Judgement: a season has no more left. */
+/** Games looked ahead for the earliest one by which the cap can be met. Judgment: a season has no more left. */
 const MOST_GAMES = 8;
 
 /**

@@ -3,7 +3,7 @@ import { runsTest } from '../../stats/runs.ts';
 import type { OwnFilmChapter } from './result.ts';
 import { countWords, type OwnSnap } from './snaps.ts';
 
-/** Fewer snaps than this in a game's situation make no sequence. Judgement. */
+/** Fewer snaps than this in a game's situation make no sequence. Judgment. */
 const SHORTEST = 6;
 
 /**

@@ -15,7 +15,7 @@ import { codesOf, countWords, type OwnSnap } from './snaps.ts';
 /** What a search for our own tells found, and how many it looked at. */
 export type OwnTellSearch = Pick<OwnFilmChapter, 'tells' | 'tellsLooked'>;
 
-/** Most tells shown; more could not be mended in a week. Judgement, as for theirs. */
+/** Most tells shown; more could not be mended in a week. Judgment, as for theirs. */
 const MOST_TELLS = 12;
 
 /**

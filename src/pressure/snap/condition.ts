@@ -4,6 +4,7 @@ import { freeWordKey } from '../../game/free-word.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { secondsOfClock, yardsOfPosition } from '../../game/written-numbers.ts';
 import { answerCodes } from './answer.ts';
+import { classifiedAnswers } from './classified-answers.ts';
 import { NOT_KNOWN } from './not-known.ts';
 import { offenseGames } from './offense-game.ts';
 import { PASS, runOrPassCodes } from './run-or-pass.ts';
@@ -17,7 +18,6 @@ import {
   snapNumbers,
   snapWords,
 } from './snap-words.ts';
-import { toldAnswers } from './told-answers.ts';
 
 /** A condition on a snap: true, false, or undefined where what it asks was not charted. */
 export type SnapTest = (index: number) => boolean | undefined;
@@ -104,7 +104,7 @@ function answerTest(test: SnapTest, answer: string, { chart, cuts }: CutFilm): S
   const runOrPass = runOrPassCodes(chart);
   if (plainWord(answer) === 'quarterback_run' && !tellsQuarterbackRuns(chart)) return () => undefined;
   if (/run$/i.test(answer)) return (index) => (runOrPass[index] === PASS ? false : test(index));
-  const told = toldAnswers(answerCodes(chart, cuts), runOrPass, offenseGames(chart));
+  const told = classifiedAnswers(answerCodes(chart, cuts), runOrPass, offenseGames(chart));
   return (index) => (told[index] === NOT_KNOWN ? undefined : test(index));
 }
 

@@ -23,7 +23,7 @@ export const PASSER_DEPTH: Readonly<Record<PassAnswer, number>> = {
   movement: 7,
 };
 
-/** Seconds a passer who leaves the spot costs every rusher; judgement. */
+/** Seconds a passer who leaves the spot costs every rusher; judgment. */
 export const CHASE_DELAY: Readonly<Record<PassAnswer, number>> = {
   screen: 0,
   quick: 0,

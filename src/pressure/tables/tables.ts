@@ -14,9 +14,9 @@ import {
 } from '../others/asked-of-both.ts';
 import { correctedOver } from '../others/compared.ts';
 import { answerCodes } from '../snap/answer.ts';
+import { classifiedAnswers } from '../snap/classified-answers.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { runOrPassCodes } from '../snap/run-or-pass.ts';
-import { toldAnswers } from '../snap/told-answers.ts';
 import { askSplit } from './table-split.ts';
 import { type OpponentTable, type OpponentTables, TABLE_SPLITS, type TableRow } from './tables-result.ts';
 import { comparedIn, NO_TEMPO, tempoAndChecks, tempoCounts } from './tempo.ts';
@@ -64,7 +64,7 @@ function tableFilm(both: BothFilms, cuts: SituationCuts): TableFilm {
     both,
     all: everySnap(both),
     runOrPass: askBoth(both, RUN_OR_PASS.classes, runOrPassCodes),
-    answers: toldAnswers(answerCodes(film, cuts), runOrPassCodes(film), games),
+    answers: classifiedAnswers(answerCodes(film, cuts), runOrPassCodes(film), games),
   };
 }
 

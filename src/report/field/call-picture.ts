@@ -52,7 +52,7 @@ interface Context {
   readonly roles: readonly Role[];
 }
 
-/** Yards from the ball at which each lane crosses the line; usual splits of a line, judgement. */
+/** Yards from the ball at which each lane crosses the line; usual splits of a line, judgment. */
 const LANE_YARDS: Readonly<Record<Lane, number>> = {
   far_D: -6,
   far_C: -3.9,
@@ -64,7 +64,7 @@ const LANE_YARDS: Readonly<Record<Lane, number>> = {
   near_D: 6,
 };
 
-/** How far inside his lane a rusher ends: enough to aim at the passer, little enough that lanes stay apart; judgement. */
+/** How far inside his lane a rusher ends: enough to aim at the passer, little enough that lanes stay apart; judgment. */
 const PINCH = 0.6;
 
 function rushPath(rusher: Call['rush'][number], context: Context): RushPath {

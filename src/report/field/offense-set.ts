@@ -12,7 +12,7 @@ export interface OffenseSet {
   readonly boundary: readonly FieldPoint[];
 }
 
-/** The set at a level; the boundary is at the left. Distances from the ball are usual splits, judgement. */
+/** The set at a level; the boundary is at the left. Distances from the ball are usual splits, judgment. */
 export function offenseSet(level: Level): OffenseSet {
   const across = HASH_TO_SIDELINE[level];
   const spot = (lateral: number, past: number) => insideField({ across: across + lateral, past });

@@ -53,7 +53,7 @@ function lookOf({ inner }: RangeReview): 'as expected' | 'too wide' | 'too narro
   return apart > 0 ? 'too wide' : 'too narrow';
 }
 
-/** Standard errors; three and not two, because the counts overlap and so scatter more than alone. Judgement. */
+/** Standard errors; three and not two, because the counts overlap and so scatter more than alone. Judgment. */
 const SURPRISING = 3;
 
 function lineWords({ line, bins }: Season): string {

@@ -44,7 +44,7 @@ function answerGrid(plan: WeekPlan, cells: readonly Forecast[]): Grid {
   return { columns: cells[0]?.classes.map((entry) => answerLabel(entry.name)) ?? [], noteTitle: 'Snaps on film', rows };
 }
 
-/** A share that is drawn in the darkest tint; judgement, so that screens and deep shots still differ. */
+/** A share that is drawn in the darkest tint; judgment, so that screens and deep shots still differ. */
 const DARKEST_SHARE = 0.45;
 
 function snapNote(cell: Forecast): string {

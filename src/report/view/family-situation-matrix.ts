@@ -40,7 +40,7 @@ function scoreCell(score: FamilyScore | undefined): GridCell {
   return { text: `${signed(score.points.mean)}${mark}`, strength: score.points.mean / DARKEST_POINTS, state: 'filled' };
 }
 
-/** Points per ten snaps that are drawn in the darkest tint; judgement: larger gains hardly occur. */
+/** Points per ten snaps that are drawn in the darkest tint; judgment: larger gains hardly occur. */
 const DARKEST_POINTS = 1;
 
 function matrixTitle(plan: WeekPlan, scores: readonly FamilyScore[]): string {

@@ -167,7 +167,7 @@ describe('man and scan', () => {
     expect(assignBlockers([...own, ...reads.toReversed()], MAN).fates.slice(-2)).toEqual(['blocked', 'free']);
   });
 
-  it('an idle lineman doubles a neighbour', () => {
+  it('an idle lineman doubles a neighbor', () => {
     expect(assignBlockers(rush(2, 2), HALF).fates.filter((fate) => fate === 'doubled').length).toBeGreaterThan(0);
   });
 });

@@ -20,7 +20,7 @@ const MEASURED = [
 ] as const;
 
 /** Percent of snaps on which somebody is home by then: mean of the demo calls that send so many, professional level. */
-function modelled(rushers: number, seconds: number): number {
+function modeled(rushers: number, seconds: number): number {
   const curves = createHomeCurves('pro');
   const calls = demoDefense.calls.filter(
     ({ rush }) => rush.filter(({ way }) => way !== 'late_if_back_blocks').length === rushers,
@@ -43,14 +43,14 @@ function modelled(rushers: number, seconds: number): number {
 
 describe('the race beside measured pressure', () => {
   it.each(MEASURED)('out at $bin s: four and five rushers are within 8 points of what was measured', (row) => {
-    expect(Math.abs(modelled(4, row.seconds) - row.four)).toBeLessThan(8);
-    expect(Math.abs(modelled(5, row.seconds) - row.five)).toBeLessThan(8);
+    expect(Math.abs(modeled(4, row.seconds) - row.four)).toBeLessThan(8);
+    expect(Math.abs(modeled(5, row.seconds) - row.five)).toBeLessThan(8);
   });
 
   // The bad measurement, kept in sight: with six a free man makes the passer throw at once, so quick throws are
   // pressured more, and balls still held less, than when release and protection are taken as independent.
   it('six rushers: too few on balls out within 2.3 s, too many on balls held past 2.8 s, by at most 16 points', () => {
-    const errors = MEASURED.map((row) => modelled(6, row.seconds) - row.six);
+    const errors = MEASURED.map((row) => modeled(6, row.seconds) - row.six);
     expect(errors.slice(0, 2).every((error) => error < -5 && error > -16)).toBe(true);
     expect(errors.slice(-2).every((error) => error > 5 && error < 16)).toBe(true);
     expect(Math.abs(errors.reduce((sum, error) => sum + error, 0) / errors.length)).toBeLessThan(4);
@@ -58,8 +58,8 @@ describe('the race beside measured pressure', () => {
 
   it('more rushers are home more often at every release', () => {
     for (const { seconds } of MEASURED) {
-      expect(modelled(5, seconds)).toBeGreaterThan(modelled(4, seconds));
-      expect(modelled(6, seconds)).toBeGreaterThan(modelled(5, seconds));
+      expect(modeled(5, seconds)).toBeGreaterThan(modeled(4, seconds));
+      expect(modeled(6, seconds)).toBeGreaterThan(modeled(5, seconds));
     }
   });
 });

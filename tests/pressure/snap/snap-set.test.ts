@@ -43,7 +43,7 @@ describe('snapSet', () => {
     );
   });
 
-  it('gives equal sets one hash, and neighbours another', () => {
+  it('gives equal sets one hash, and neighbors another', () => {
     const set = snapSet(100, (i) => i % 3 === 0);
     expect(setHash(set)).toBe(setHash(snapSet(100, (i) => i % 3 === 0)));
     expect(setHash(set)).not.toBe(setHash(snapSet(100, (i) => i % 3 === 0 || i === 64)));

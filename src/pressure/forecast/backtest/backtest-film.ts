@@ -1,10 +1,10 @@
 import { type Film, selectSnaps } from '../../../game/film.ts';
 import type { SituationCuts } from '../../../game/week-settings.ts';
+import { classifiedAnswers } from '../../snap/classified-answers.ts';
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import { type OffenseGame, offenseGames } from '../../snap/offense-game.ts';
 import { runOrPassCodes } from '../../snap/run-or-pass.ts';
 import { lineLevels, planLevels, type SnapCells, snapCells } from '../../snap/snap-cells.ts';
-import { toldAnswers } from '../../snap/told-answers.ts';
 import type { TargetCodes } from '../chain-tally.ts';
 import { type ChainTree, chainTree } from '../chain-tree.ts';
 import type { ChainKind } from '../forecast-film.ts';
@@ -47,7 +47,7 @@ export function backtestFilm(chart: Film, cuts: SituationCuts, seasons?: readonl
 /** The class of every snap as charted, without the answers of games that do not tell their passes apart. */
 export function chartedCodes({ chart, cuts, games }: BacktestFilm, definition: TargetDefinition): TargetCodes {
   const charted = definition.codes(chart, cuts);
-  const codes = definition.target === 'answer' ? toldAnswers(charted, runOrPassCodes(chart), games) : charted;
+  const codes = definition.target === 'answer' ? classifiedAnswers(charted, runOrPassCodes(chart), games) : charted;
   return { codes, classes: definition.classes.length };
 }
 

@@ -7,11 +7,11 @@ import { fitChain } from '../chain.ts';
 import type { ChainFit } from '../chain-fit.ts';
 import { type ChainTally, tallyGames } from '../chain-tally.ts';
 import { nodesOfFirst } from '../chain-tree.ts';
+import { classifiedCodes } from '../classified-codes.ts';
 import type { FittedTarget, ForecastFilm } from '../forecast-film.ts';
 import type { BacktestTarget, BacktestVerdict } from '../forecast-result.ts';
 import { splitByRunOrPass } from '../split-by-run-or-pass.ts';
 import { TARGET_STRENGTHS } from '../target-strengths.ts';
-import { toldCodes } from '../told-codes.ts';
 import { type BacktestWindow, backtestWindows } from './backtest-window.ts';
 import type { Predict } from './forecast-method.ts';
 import { plainShares } from './plain-shares.ts';
@@ -79,7 +79,7 @@ type Games = Pick<BacktestWindow, 'test' | 'own'>;
 
 /** The own games as they would be read had nothing of the game to be forecast been charted. */
 function tallyWithout({ chart, cuts }: VerdictInput, { definition, tree, target }: FittedTarget, { test, own }: Games) {
-  const codes = toldCodes(definition, withoutOutcome(chart, test.rows), cuts);
+  const codes = classifiedCodes(definition, withoutOutcome(chart, test.rows), cuts);
   const games = own.map((game) => game.rows);
   return tallyGames(tree, { codes, classes: target.classes }, games);
 }

@@ -37,7 +37,7 @@ function advice(target: BacktestTarget): string {
   return outcome === 'even' ? ` and was on the whole no better: ${leans}` : ` and lost on the whole: ${leans}`;
 }
 
-/** With fewer games than this nothing is proved; judgement: in 8 fair tosses 7 alike come up by chance 1 time in 14. */
+/** With fewer games than this nothing is proved; judgment: in 8 fair tosses 7 alike come up by chance 1 time in 14. */
 const GAMES_THAT_SHOW = 8;
 
 const NUMBER_WORDS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven'];

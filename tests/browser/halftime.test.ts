@@ -1,17 +1,17 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { filmFromRecords } from '../../src/game/film.ts';
-import { type Adjustment, adjustWeek } from '../../src/pressure/halftime/adjust.ts';
-import { renderHalfTime } from '../../src/report/adjust/render-half-time.ts';
+import { type HalftimeUpdate, halftimeUpdate } from '../../src/pressure/halftime/halftime.ts';
+import { renderHalftime } from '../../src/report/halftime/render-halftime.ts';
 import { share } from '../../src/stats/share.ts';
 import { inventedPlan } from '../report/invented-plan.ts';
 import { chromiumPath, launchBrowser } from './browser.ts';
 
 /** The fullest page there can be: more of everything than is shown. */
-function fullest(): Adjustment {
+function fullest(): HalftimeUpdate {
   const plan = inventedPlan();
   const live = filmFromRecords(Array(30).fill({ down: 3, to_go: 12, play_kind: 'screen', call: 'Rake' }));
-  const update = adjustWeek(plan, live);
+  const update = halftimeUpdate(plan, live);
   const habit = {
     target: 'screen' as const,
     situation: 'second_medium',
@@ -38,7 +38,7 @@ function fullest(): Adjustment {
   };
 }
 
-describe.skipIf(chromiumPath === null)('the half-time page in a browser', () => {
+describe.skipIf(chromiumPath === null)('the halftime page in a browser', () => {
   let browser: Browser;
   beforeAll(async () => {
     browser = await launchBrowser();
@@ -52,7 +52,7 @@ describe.skipIf(chromiumPath === null)('the half-time page in a browser', () => 
     const heard: string[] = [];
     page.on('console', (message) => heard.push(message.text()));
     page.on('request', (request) => heard.push(request.url()));
-    await page.setContent(await renderHalfTime(fullest(), 3));
+    await page.setContent(await renderHalftime(fullest(), 3));
     const size = await page.evaluate(() => [
       document.documentElement.scrollWidth,
       document.documentElement.scrollHeight,

@@ -2,9 +2,9 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords, joinFilms, type SnapRecord } from '../../../src/game/film.ts';
 import { PLAY_KINDS } from '../../../src/game/vocabulary.ts';
-import { adjustWeek } from '../../../src/pressure/halftime/adjust.ts';
-import { rankCalls } from '../../../src/pressure/halftime/adjust-rank.ts';
-import { ownTonight } from '../../../src/pressure/halftime/adjust-tonight.ts';
+import { halftimeUpdate } from '../../../src/pressure/halftime/halftime.ts';
+import { ownTonight } from '../../../src/pressure/halftime/own-tonight.ts';
+import { rankCalls } from '../../../src/pressure/halftime/rank-calls.ts';
 import { inventedPlan } from '../../report/invented-plan.ts';
 
 const plan = inventedPlan();
@@ -22,11 +22,11 @@ const anySnap: fc.Arbitrary<SnapRecord> = fc.record(
 const snaps = fc.array(anySnap, { maxLength: 20 });
 const live = (records: readonly SnapRecord[]) => filmFromRecords(records, 'live.csv');
 
-describe('the half-time update', () => {
+describe('the halftime update', () => {
   it('at a discount of 0 every call and family stands where Sunday left it', () => {
     fc.assert(
       fc.property(snaps, (records) => {
-        const { calls, families } = adjustWeek(withDiscount(0), live(records));
+        const { calls, families } = halftimeUpdate(withDiscount(0), live(records));
         for (const entry of [...calls, ...families]) expect(entry.now).toBe(entry.before);
         calls.forEach(({ rankBefore }, i) => {
           expect(rankBefore).toBe(i + 1);
@@ -39,29 +39,29 @@ describe('the half-time update', () => {
   it('a live file in two halves equals one file, calls and all', () => {
     fc.assert(
       fc.property(snaps, snaps, (first, second) => {
-        const two = adjustWeek(plan, joinFilms([live(first), live(second)]));
-        expect(two).toEqual(adjustWeek(plan, live([...first, ...second])));
+        const two = halftimeUpdate(plan, joinFilms([live(first), live(second)]));
+        expect(two).toEqual(halftimeUpdate(plan, live([...first, ...second])));
       }),
       { numRuns: 6 },
     );
   });
 
   it('without live snaps nothing has moved', () => {
-    const { moved, calls, liveSnaps } = adjustWeek(plan, live([]));
+    const { moved, calls, liveSnaps } = halftimeUpdate(plan, live([]));
     expect(moved).toMatchObject({ looked: 0, moved: [] });
     expect(liveSnaps).toBe(0);
     for (const { before, now, used } of calls) expect([now, used]).toEqual([before, 0]);
   });
 
   it('ranks only the carried calls, without the base of the menu being lost', () => {
-    const { calls } = adjustWeek(plan, live([]));
+    const { calls } = halftimeUpdate(plan, live([]));
     const carried = plan.menu?.kind === 'menu' ? plan.menu.calls.map(({ call }) => call) : [];
     expect(calls.map(({ call }) => call).sort()).toEqual([...carried].sort());
   });
 
   it('more of an answer moves a call by its points against that answer', () => {
     const records = Array(20).fill({ down: 3, to_go: 12, play_kind: 'screen' });
-    const { forecasts, calls } = adjustWeek(plan, live(records));
+    const { forecasts, calls } = halftimeUpdate(plan, live(records));
     const answers = forecasts.find(({ target, situation }) => target === 'answer' && situation === 'third_long');
     const score = plan.scores.calls.find(({ call, situation }) => call === 'Rake' && situation === 'third_long');
     const expected = answers?.classes.reduce((sum, { name, share, before }) => {
@@ -75,7 +75,7 @@ describe('the half-time update', () => {
 
   it('counts the calls already used, whatever their spelling, and what is planned', () => {
     const records = ['Rake', 'rake ', 'Torch'].map((call) => ({ down: 1, to_go: 10, play_kind: 'run', call }));
-    const { calls } = adjustWeek(plan, live(records));
+    const { calls } = halftimeUpdate(plan, live(records));
     expect(calls.find(({ call }) => call === 'Rake')?.used).toBe(2);
     expect(calls.find(({ call }) => call === 'Latch')?.used).toBe(0);
     expect(calls.every(({ planned }) => planned >= 0)).toBe(true);
@@ -83,16 +83,16 @@ describe('the half-time update', () => {
 
   it('warns of a pressure path that went with one coverage too often, and names what breaks it', () => {
     const records = Array(4).fill({ down: 1, to_go: 10, play_kind: 'run', call: 'Rake' });
-    expect(adjustWeek(plan, live(records)).warnings).toEqual([
+    expect(halftimeUpdate(plan, live(records)).warnings).toEqual([
       { path: 'rake', coverage: 'three deep', count: 4, trials: 4, instead: ['Rake Man'] },
     ]);
     const base = Array(4).fill({ down: 1, to_go: 10, play_kind: 'run', call: 'Steady' });
-    expect(adjustWeek(plan, live(base)).warnings).toEqual([]);
+    expect(halftimeUpdate(plan, live(base)).warnings).toEqual([]);
   });
 
   it('without a library or menu it still says what moved', () => {
     const bare = { ...plan, library: null, menu: null };
-    const { calls, tonight, warnings } = adjustWeek(
+    const { calls, tonight, warnings } = halftimeUpdate(
       bare,
       live([{ down: 1, to_go: 10, play_kind: 'run', call: 'Rake' }]),
     );

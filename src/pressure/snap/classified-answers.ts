@@ -1,7 +1,7 @@
 import { NOT_KNOWN } from './not-known.ts';
 import { PASS } from './run-or-pass.ts';
 
-/** Told passes of a game that make its answers count, as a share of its passes. Judgement. */
+/** Told passes of a game that make its answers count, as a share of its passes. Judgment. */
 const LEAST_TOLD = 0.5;
 
 /**
@@ -13,7 +13,7 @@ const LEAST_TOLD = 0.5;
  * @param runOrPass - 0 a run, 1 a pass, 255 not known, by snap
  * @param games - snaps of every game
  */
-export function toldAnswers(
+export function classifiedAnswers(
   answers: Uint8Array,
   runOrPass: Uint8Array,
   games: readonly { readonly rows: ArrayLike<number> }[],

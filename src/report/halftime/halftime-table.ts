@@ -1,4 +1,4 @@
-import type { AdjustedCall, Adjustment } from '../../pressure/halftime/adjust.ts';
+import type { HalftimeCall, HalftimeUpdate } from '../../pressure/halftime/halftime.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
 import { answerLabel, familyLabel } from '../words/label.ts';
 import { signed } from '../words/number-words.ts';
@@ -12,7 +12,7 @@ const SITUATIONS_SHOWN = 6;
 const CALLS_NAMED = 2;
 
 /** What they answer: Sunday, tonight, now. */
-export function answersTable({ forecasts }: Adjustment): TableView {
+export function answersTable({ forecasts }: HalftimeUpdate): TableView {
   const all = forecasts.find(({ target, situation }) => target === 'answer' && situation === 'all');
   return {
     id: 'answers',
@@ -31,7 +31,7 @@ export function answersTable({ forecasts }: Adjustment): TableView {
 }
 
 /** The carried calls, best first, with what was used of them. */
-export function callsTable({ calls, tonight }: Adjustment): TableView {
+export function callsTable({ calls, tonight }: HalftimeUpdate): TableView {
   return {
     id: 'calls',
     caption: 'Carried calls, best first',
@@ -53,7 +53,7 @@ export function callsTable({ calls, tonight }: Adjustment): TableView {
 }
 
 /** The families, best first. */
-export function familiesTable({ families }: Adjustment): TableView {
+export function familiesTable({ families }: HalftimeUpdate): TableView {
   return {
     id: 'families',
     caption: 'Families, best first',
@@ -67,7 +67,7 @@ export function familiesTable({ families }: Adjustment): TableView {
 }
 
 /** The best calls by situation. */
-export function situationsTable({ situations, calls }: Adjustment): TableView {
+export function situationsTable({ situations, calls }: HalftimeUpdate): TableView {
   const common = situations.filter(({ id }) => id !== 'all').sort((a, b) => b.expectedSnaps - a.expectedSnaps);
   return {
     id: 'situations',
@@ -85,7 +85,7 @@ export function situationsTable({ situations, calls }: Adjustment): TableView {
 const ON_SHEET = 0.005;
 
 /** Sunday's calls for the situation in tonight's order: nothing is recommended that the sheet never calls there. */
-function bestIn(situation: string, calls: readonly AdjustedCall[]): string {
+function bestIn(situation: string, calls: readonly HalftimeCall[]): string {
   const onSheet = calls.filter(({ mix }) => mix.some((part) => part.situation === situation && part.share > ON_SHEET));
   const scored = onSheet.flatMap((call) => {
     const here = call.bySituation.find((entry) => entry.situation === situation);

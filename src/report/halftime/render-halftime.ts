@@ -1,4 +1,4 @@
-import type { Adjustment } from '../../pressure/halftime/adjust.ts';
+import type { HalftimeUpdate } from '../../pressure/halftime/halftime.ts';
 import type { MovedHabit } from '../../pressure/halftime/moved.ts';
 import { tableMarkup } from '../layout/table.ts';
 import { documentText } from '../page/document.ts';
@@ -6,9 +6,9 @@ import { type Html, html } from '../page/html.ts';
 import { CAUTION_LINE } from '../words/caution-words.ts';
 import { counted } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
-import { HALF_TIME_STYLE } from './half-time-style.ts';
-import { answersTable, callsTable, familiesTable, situationsTable } from './half-time-table.ts';
-import { habitWords, pressureWords, topLine, warningWords } from './half-time-words.ts';
+import { HALFTIME_STYLE } from './halftime-style.ts';
+import { answersTable, callsTable, familiesTable, situationsTable } from './halftime-table.ts';
+import { habitWords, pressureWords, topLine, warningWords } from './halftime-words.ts';
 
 /** Tendencies one screen has room for, of each kind. */
 const HABITS_SHOWN = 4;
@@ -22,7 +22,7 @@ const FAMILIES_SHOWN = 6;
  *
  * @param faults - live rows that could not be used
  */
-export async function renderHalfTime(update: Adjustment, faults: number): Promise<string> {
+export async function renderHalftime(update: HalftimeUpdate, faults: number): Promise<string> {
   const body = html`<main>
 <div class="head"><h1>Halftime: <bdi>${update.opponent}</bdi></h1><span>${counted(update.liveSnaps, 'snap', 'snaps')} tonight, each counts ${percent(update.discount)} of a film snap</span>${update.invented ? html`<span class="invented">Invented data</span>` : null}</div>
 <p class="top">${topLine(update)}</p>
@@ -39,24 +39,24 @@ ${tableMarkup(situationsTable(update))}<h2>What we have shown</h2>
 </div>
 <p class="small foot">${footWords(update, faults)}</p>
 </main>`;
-  return documentText({ title: `Halftime: ${update.opponent}`, style: HALF_TIME_STYLE, script: '', body });
+  return documentText({ title: `Halftime: ${update.opponent}`, style: HALFTIME_STYLE, script: '', body });
 }
 
 function habits(list: readonly MovedHabit[], none: string): Html {
   if (list.length === 0) return html`<p class="none">${none}</p>`;
   const rest = list.length - HABITS_SHOWN;
-  const more = rest > 0 ? html`<li class="small">and ${rest} more in half-time.json</li>` : null;
+  const more = rest > 0 ? html`<li class="small">and ${rest} more in halftime.json</li>` : null;
   return html`<ul>${list.slice(0, HABITS_SHOWN).map((habit) => html`<li>${habitWords(habit)}</li>`)}${more}</ul>\n`;
 }
 
 /** Beside the calls the first few families; without calls all of them. */
-function families(update: Adjustment): Html {
+function families(update: HalftimeUpdate): Html {
   const table = familiesTable(update);
   const rows = update.calls.length === 0 ? table.rows : table.rows.slice(0, FAMILIES_SHOWN);
   return html`<h2>Families</h2>\n${tableMarkup({ ...table, rows })}`;
 }
 
-function warnings({ warnings: list, tonight }: Adjustment): Html {
+function warnings({ warnings: list, tonight }: HalftimeUpdate): Html {
   const unknown =
     tonight.unknown.length === 0 ? [] : [`Not in defense.yaml: ${tonight.unknown.slice(0, 4).join(', ')}.`];
   const lines = [...list.slice(0, WARNINGS_SHOWN).map(warningWords), ...unknown];
@@ -65,7 +65,7 @@ function warnings({ warnings: list, tonight }: Adjustment): Html {
     : html`<ul>${lines.map((line) => html`<li>${line}</li>`)}</ul>\n`;
 }
 
-function footWords(update: Adjustment, faults: number): string {
+function footWords(update: HalftimeUpdate, faults: number): string {
   const rows = faults === 0 ? '' : `${counted(faults, 'row', 'rows')} left out of the numbers for faults. `;
   const cut = percent(update.moved.discoveryRate);
   return `${rows}Real: beyond the forecast and the usual game-to-game swing, at most ${cut} false alarms. Points move with what they call, not with their protection. ${CAUTION_LINE}`;

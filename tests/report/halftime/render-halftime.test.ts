@@ -1,19 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords } from '../../../src/game/film.ts';
-import { adjustWeek } from '../../../src/pressure/halftime/adjust.ts';
-import { situationsTable } from '../../../src/report/adjust/half-time-table.ts';
-import { habitWords, pressureWords, topLine, warningWords } from '../../../src/report/adjust/half-time-words.ts';
-import { renderHalfTime } from '../../../src/report/adjust/render-half-time.ts';
+import { halftimeUpdate } from '../../../src/pressure/halftime/halftime.ts';
+import { situationsTable } from '../../../src/report/halftime/halftime-table.ts';
+import { habitWords, pressureWords, topLine, warningWords } from '../../../src/report/halftime/halftime-words.ts';
+import { renderHalftime } from '../../../src/report/halftime/render-halftime.ts';
 import { share } from '../../../src/stats/share.ts';
 import { inventedPlan } from '../invented-plan.ts';
 
 const plan = inventedPlan();
 const live = filmFromRecords(Array(20).fill({ down: 3, to_go: 12, play_kind: 'screen', gain: 3, call: 'Rake' }));
-const update = adjustWeek(plan, live);
+const update = halftimeUpdate(plan, live);
 
-describe('the half-time page', () => {
+describe('the halftime page', () => {
   it('says what moved, ranks the calls, counts what was used, and warns of what was shown', async () => {
-    const page = await renderHalfTime(update, 2);
+    const page = await renderHalftime(update, 2);
     expect(page).toContain('Screen: 20 of 20 (100%), expected');
     expect(page).toContain('20 of 4');
     expect(page).toContain('rake: same coverage behind it (three deep) 20 of 20; change up with Rake Man.');
@@ -29,7 +29,7 @@ describe('the half-time page', () => {
     expect(topLine(shown)).toBe(
       'Change this: rake: same coverage behind it (three deep) 20 of 20; change up with Rake Man.',
     );
-    expect(await renderHalfTime(quiet, 0)).toContain(topLine(quiet));
+    expect(await renderHalftime(quiet, 0)).toContain(topLine(quiet));
   });
 
   it('recommends nothing in a situation where Sunday’s sheet never calls it', () => {
@@ -44,15 +44,15 @@ describe('the half-time page', () => {
   });
 
   it('is the same bytes twice, and needs no script and nothing from outside', async () => {
-    const page = await renderHalfTime(update, 0);
-    expect(page).toBe(await renderHalfTime(update, 0));
+    const page = await renderHalftime(update, 0);
+    expect(page).toBe(await renderHalftime(update, 0));
     expect(page).not.toMatch(/<script|src=|https?:|url\(/);
     expect(page).not.toContain('left out of the numbers');
   });
 
   it('without a menu it ranks the kinds of pressure alone', async () => {
-    const bare = adjustWeek({ ...plan, menu: null, library: null }, live);
-    const page = await renderHalfTime(bare, 0);
+    const bare = halftimeUpdate({ ...plan, menu: null, library: null }, live);
+    const page = await renderHalftime(bare, 0);
     expect(page).toContain('Sunday’s plan carries no menu');
     expect(page).toContain('Zero');
   });

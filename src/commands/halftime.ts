@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Adjustment } from '../pressure/halftime/adjust.ts';
-import { habitWords, topLine, warningWords } from '../report/adjust/half-time-words.ts';
+import type { HalftimeUpdate } from '../pressure/halftime/halftime.ts';
+import { habitWords, topLine, warningWords } from '../report/halftime/halftime-words.ts';
 import { halftimePages } from '../season/halftime-pages.ts';
 import type { FoundFile } from '../season/season-folder.ts';
 import { UserProblem } from '../season/user-problem.ts';
@@ -11,8 +11,8 @@ import { tableText } from './table-text.ts';
 import type { Terminal } from './terminal.ts';
 import { writeFiles } from './write-files.ts';
 
-/** Flags of the adjust command. */
-export interface AdjustOptions {
+/** Flags of the halftime command. */
+export interface HalftimeOptions {
   readonly live?: readonly string[];
   readonly output?: string;
   readonly json?: boolean;
@@ -22,7 +22,7 @@ export interface AdjustOptions {
 const NAMED = 8;
 
 /** Brings Sunday's plan up to date with the snaps charted tonight; may be run again after every series. */
-export async function adjust(weekFolder: string, options: AdjustOptions, terminal: Terminal): Promise<number> {
+export async function halftime(weekFolder: string, options: HalftimeOptions, terminal: Terminal): Promise<number> {
   const given = await namedFiles(options.live ?? []);
   const { update, faults, pages } = await halftimePages(diskWeek(weekFolder), terminal, given);
   const written = await writeFiles(options.output ?? join(weekFolder, 'out'), pages);
@@ -43,7 +43,7 @@ async function namedFiles(names: readonly string[]): Promise<FoundFile[]> {
   );
 }
 
-function updateText(update: Adjustment): string {
+function updateText(update: HalftimeUpdate): string {
   const { moved, calls, families } = update;
   const ranked = calls.length > 0 ? calls.map(callRow) : families.map((family) => moveRow(family.family, family));
   return [
@@ -59,10 +59,10 @@ function updateText(update: Adjustment): string {
   ].join('\n');
 }
 
-function callRow(call: Adjustment['calls'][number]): string[] {
+function callRow(call: HalftimeUpdate['calls'][number]): string[] {
   return [...moveRow(call.call, call), `${call.used} of ${Math.round(call.planned)}`];
 }
 
-function moveRow(name: string, move: Adjustment['families'][number] | Adjustment['calls'][number]): string[] {
+function moveRow(name: string, move: HalftimeUpdate['families'][number] | HalftimeUpdate['calls'][number]): string[] {
   return [name, move.before.toFixed(2), move.now.toFixed(2), String(move.rankBefore)];
 }

@@ -1,7 +1,7 @@
 import { INK, inkVariables } from '../page/ink.ts';
 
 /** Style of the halftime page: one screen of a tablet held sideways (1024 by 768), nothing to scroll or tap. */
-export const HALF_TIME_STYLE = `
+export const HALFTIME_STYLE = `
 :root{color-scheme:light dark;${inkVariables(INK.light)}}
 @media screen and (prefers-color-scheme:dark){:root{color-scheme:dark;${inkVariables(INK.dark)}}}
 *{box-sizing:border-box}

@@ -36,7 +36,7 @@ export interface MatchedCharts {
 /** Disagreements kept for a field. */
 export const SHOWN = 5;
 
-/** Measured numbers, and how far apart two honest charters may be; judgement. Seconds of the clock and of the throw. */
+/** Measured numbers, and how far apart two honest charters may be; judgment. Seconds of the clock and of the throw. */
 const WITHIN: Readonly<Record<string, number>> = {
   clock: 10,
   score_margin: 0,

@@ -1,8 +1,8 @@
 import type { Film } from '../../game/film.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
+import { classifiedAnswers } from '../snap/classified-answers.ts';
 import { offenseGames } from '../snap/offense-game.ts';
 import { runOrPassCodes } from '../snap/run-or-pass.ts';
-import { toldAnswers } from '../snap/told-answers.ts';
 import type { TargetDefinition } from './target.ts';
 
 /**
@@ -11,7 +11,7 @@ import type { TargetDefinition } from './target.ts';
  *
  * @param cuts - the staff's cut-offs
  */
-export function toldCodes({ target, codes }: TargetDefinition, chart: Film, cuts: SituationCuts): Uint8Array {
+export function classifiedCodes({ target, codes }: TargetDefinition, chart: Film, cuts: SituationCuts): Uint8Array {
   const charted = codes(chart, cuts);
-  return target === 'answer' ? toldAnswers(charted, runOrPassCodes(chart), offenseGames(chart)) : charted;
+  return target === 'answer' ? classifiedAnswers(charted, runOrPassCodes(chart), offenseGames(chart)) : charted;
 }

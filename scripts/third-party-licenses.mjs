@@ -1,16 +1,16 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 
-/** Licences under which a package may be shipped inside ours when its notice comes along. */
+/** Licenses under which a package may be shipped inside ours when its notice comes along. */
 const ALLOWED = ['MIT', 'ISC', 'BSD-2-Clause', 'BSD-3-Clause', '0BSD', 'Apache-2.0'];
 
-/** The notices of every package that esbuild put into the bundles, by their metafiles; throws on a licence we do not know. */
-export async function thirdPartyLicences(...metafiles) {
+/** The notices of every package that esbuild put into the bundles, by their metafiles; throws on a license we do not know. */
+export async function thirdPartyLicenses(...metafiles) {
   const outputs = metafiles.flatMap((metafile) => Object.values(metafile.outputs));
   const names = new Set(outputs.flatMap(({ inputs }) => Object.keys(inputs).map(packageOf)));
   names.delete(undefined);
   const notices = await Promise.all([...names].sort().map(noticeOf));
-  const head = `Pressure Plan contains ${notices.length} packages of others, each under the licence that follows its name.`;
+  const head = `Pressure Plan contains ${notices.length} packages of others, each under the license that follows its name.`;
   return `${[head, ...notices].join(`\n\n${'-'.repeat(80)}\n\n`)}\n`;
 }
 

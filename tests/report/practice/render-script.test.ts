@@ -4,10 +4,10 @@ import { lookCards } from '../../../src/pressure/practice/look-card.ts';
 import { LOOK_KINDS } from '../../../src/pressure/practice/look-card-kind.ts';
 import { practiceScript } from '../../../src/pressure/practice/script.ts';
 import { scriptRows } from '../../../src/pressure/practice/script-rows.ts';
-import { cardDrawing } from '../../../src/report/script/card-drawing.ts';
-import { CARD_SIZE, cardSet } from '../../../src/report/script/card-spot.ts';
-import { cardStrokes } from '../../../src/report/script/card-stroke.ts';
-import { renderScript } from '../../../src/report/script/render-script.ts';
+import { cardDrawing } from '../../../src/report/practice/card-drawing.ts';
+import { CARD_SIZE, cardSet } from '../../../src/report/practice/card-spot.ts';
+import { cardStrokes } from '../../../src/report/practice/card-stroke.ts';
+import { renderScript } from '../../../src/report/practice/render-script.ts';
 import { inventedPlan } from '../invented-plan.ts';
 
 const plan = inventedPlan();

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
-import { compareCharts } from '../../../src/pressure/agreement/chart-agreement.ts';
+import { compareCharts } from '../../../src/pressure/chart-comparison/compare-charts.ts';
 
 function chartsOf(column: 'call' | 'slide' | 'gain', pairs: readonly (readonly [unknown, unknown])[]) {
   const side = (at: 0 | 1) =>

@@ -1,4 +1,4 @@
-import type { Adjustment, PathWarning } from '../../pressure/halftime/adjust.ts';
+import type { HalftimeUpdate, PathWarning } from '../../pressure/halftime/halftime.ts';
 import type { MovedHabit } from '../../pressure/halftime/moved.ts';
 import { SITUATIONS } from '../../pressure/snap/situation.ts';
 import { habitName } from '../words/habit-name.ts';
@@ -24,7 +24,7 @@ export function warningWords({ path, coverage, count, trials, instead }: PathWar
 }
 
 /** How much of our own calls was charted, and how often we sent five or more. */
-export function pressureWords({ tonight }: Adjustment): string {
+export function pressureWords({ tonight }: HalftimeUpdate): string {
   const { charted, pressures } = tonight;
   if (charted.count === 0) return 'Our calls are not charted beside the snaps.';
   const sent = pressures.trials === 0 ? 'family not known' : `we sent five or more on ${shareWords(pressures)}`;
@@ -32,7 +32,7 @@ export function pressureWords({ tonight }: Adjustment): string {
 }
 
 /** The one line on top: what to change for the second half, or to stay. */
-export function topLine({ moved, warnings }: Adjustment): string {
+export function topLine({ moved, warnings }: HalftimeUpdate): string {
   const [first] = moved.moved;
   if (first !== undefined) return `Change this: ${habitWords(first)}.`;
   const breakable = warnings.find(({ instead }) => instead.length > 0);

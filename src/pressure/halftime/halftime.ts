@@ -1,13 +1,13 @@
 import type { Film } from '../../game/film.ts';
 import type { WeekPlan } from '../plan/week-plan.ts';
-import { type RankedCall, type RankedFamily, rankCalls, rankFamilies } from './adjust-rank.ts';
-import { type OwnTonight, ownTonight } from './adjust-tonight.ts';
 import { type LiveForecast, liveForecasts } from './live-forecast.ts';
 import { liveTallies } from './live-tally.ts';
 import { type MovedSearch, movedTonight } from './moved.ts';
+import { type OwnTonight, ownTonight } from './own-tonight.ts';
+import { type RankedCall, type RankedFamily, rankCalls, rankFamilies } from './rank-calls.ts';
 
 /** A carried call for the second half. */
-export interface AdjustedCall extends RankedCall {
+export interface HalftimeCall extends RankedCall {
   /** Times called tonight, and times the plan expects it in the whole game. */
   readonly used: number;
   readonly planned: number;
@@ -24,9 +24,9 @@ export interface PathWarning {
   readonly instead: readonly string[];
 }
 
-/** The half-time update. */
-export interface Adjustment {
-  readonly schema: 'pressure-plan.adjust/1';
+/** The halftime update. */
+export interface HalftimeUpdate {
+  readonly schema: 'pressure-plan.halftime/1';
   readonly version: string;
   readonly opponent: string;
   readonly us: string;
@@ -39,13 +39,13 @@ export interface Adjustment {
   readonly moved: MovedSearch;
   readonly families: readonly RankedFamily[];
   /** Carried calls, best first; empty without a menu. */
-  readonly calls: readonly AdjustedCall[];
+  readonly calls: readonly HalftimeCall[];
   readonly situations: readonly { readonly id: string; readonly label: string; readonly expectedSnaps: number }[];
   readonly tonight: OwnTonight;
   readonly warnings: readonly PathWarning[];
 }
 
-/** Fewer calls of a path than this show no habit; judgement. */
+/** Fewer calls of a path than this show no habit; judgment. */
 const PATH_CALLS = 3;
 
 /**
@@ -53,7 +53,7 @@ const PATH_CALLS = 3;
  * calls ranked anew, and what we have shown ourselves. Pure: the same plan and snaps give the same update, in whatever
  * pieces the snaps came.
  */
-export function adjustWeek(plan: WeekPlan, live: Film): Adjustment {
+export function halftimeUpdate(plan: WeekPlan, live: Film): HalftimeUpdate {
   const { settings, forecast, scores } = plan;
   const discount = settings.live_discount;
   const tallies = liveTallies(live, settings.situations);
@@ -62,7 +62,7 @@ export function adjustWeek(plan: WeekPlan, live: Film): Adjustment {
   const tonight = ownTonight(live, plan.library);
   const answers = forecasts.find(({ target, situation }) => target === 'answer' && situation === 'all');
   return {
-    schema: 'pressure-plan.adjust/1',
+    schema: 'pressure-plan.halftime/1',
     version: plan.version,
     opponent: plan.opponent,
     us: plan.us,
