@@ -84,7 +84,7 @@ function drawTempo(style: OffenseStyle, random: Random): string {
   return random.uniform() < style.noHuddle ? 'no_huddle' : 'huddle';
 }
 
-const FORMATIONS: Readonly<Record<string, string>> = { '3x2': 'Quilt', '3x1': 'Rake', '2x1': 'Anvil', '2x2': 'Table' };
+const FORMATIONS: Readonly<Record<string, string>> = { '3x2': 'Quilt', '3x1': 'Rake', '2x1': 'Bench', '2x2': 'Table' };
 
 function formationName(receivers: string, depth: string, personnel: string): string {
   return `${FORMATIONS[receivers]}${depth === 'under_center' ? ' low' : ''}${personnel === '12' ? ' heavy' : ''}`;

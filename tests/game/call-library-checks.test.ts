@@ -44,10 +44,10 @@ describe('defense.yaml', () => {
 
   it('refuses a late man who also peels', () => {
     const library = demo();
-    const call = library.calls.find(({ name }) => name === 'Harrow Extra');
+    const call = library.calls.find(({ name }) => name === 'Hackle Extra');
     call!.rush[6]!['peels'] = true;
     expect(problemsOf(library).map(({ message }) => message)).toEqual([
-      'Harrow Extra, safety_middle: a man who joins late when the back blocks cannot also peel with him',
+      'Hackle Extra, safety_middle: a man who joins late when the back blocks cannot also peel with him',
     ]);
   });
 

@@ -18,7 +18,7 @@ describe('decodeText', () => {
   });
 
   it('reads a sheet with one stray zero byte as text: it spoils a cell, not the sheet', () => {
-    const text = `game,down\n${'Harrow,1\n'.repeat(50)}Har\u0000row,2\n`;
+    const text = `game,down\n${'Hackle,1\n'.repeat(50)}Har\u0000row,2\n`;
     expect(decodeText(utf8(text))).toEqual({ kind: 'text', encoding: 'utf-8', text });
   });
 

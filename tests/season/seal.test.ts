@@ -3,7 +3,7 @@ import { NODE_PLATFORM } from '../../src/commands/node-platform.ts';
 import { inputsPrint, isUntouched, sealed, sealedText } from '../../src/season/seal.ts';
 import type { SeasonFolder } from '../../src/season/season-folder.ts';
 
-const plan = { schema: 'x/1', opponent: 'Harrow “Creek”', cells: [1, 2, { share: 0.5 }] };
+const plan = { schema: 'x/1', opponent: 'Hackle “Creek”', cells: [1, 2, { share: 0.5 }] };
 const value = sealed(plan, 'inputs', NODE_PLATFORM.digest);
 const bytes = (text: string) => Buffer.from(text);
 

@@ -5,7 +5,7 @@ import { formationBookSchema } from './formation-schema.ts';
 export function formationTemplate(): string {
   const example = {
     formations: {
-      Anvil: { receivers: '2x1', backs: 1, back_spot: 'behind' },
+      Bench: { receivers: '2x1', backs: 1, back_spot: 'behind' },
       Ladder: { receivers: '3x1', backs: 1 },
       'Ladder left': { receivers: '3x1', backs: 1, back_spot: 'weak', strength: 'left' },
       Kettle: { receivers: '3x2', backs: 0 },

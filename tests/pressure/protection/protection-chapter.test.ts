@@ -140,21 +140,21 @@ describe('the chapter, scenarios (common practice, no source)', () => {
   const quick = chapterOf(many(60, QUICK_TEAM));
 
   it('against a held ball with the back in, the add-on sent opposite the turn is home most of the six-man calls', () => {
-    const others = ['Anvil Hot', 'Anvil Zero', 'Wedge Zero', 'Anvil Peel', 'Harrow Peel', 'Mallet Peel'];
+    const others = ['Anvil Hot', 'Anvil Zero', 'Wedge Zero', 'Anvil Peel', 'Hackle Peel', 'Mallet Peel'];
     for (const name of others) {
-      expect(homeOf(holder, 'Harrow Extra').home).toBeGreaterThan(homeOf(holder, name).home);
+      expect(homeOf(holder, 'Hackle Extra').home).toBeGreaterThan(homeOf(holder, name).home);
     }
   });
 
   it('the add-on sent from the back gains more than the one sent away from him when they turn away from the back', () => {
     const gain = (name: string) => homeOf(holder, name).home - homeOf(holder, name).typical;
-    expect(gain('Harrow Extra')).toBeGreaterThan(gain('Wedge Extra'));
-    expect(homeOf(holder, 'Harrow Extra').home).toBeGreaterThan(homeOf(holder, 'Wedge Extra').home);
+    expect(gain('Hackle Extra')).toBeGreaterThan(gain('Wedge Extra'));
+    expect(homeOf(holder, 'Hackle Extra').home).toBeGreaterThan(homeOf(holder, 'Wedge Extra').home);
   });
 
   it('against a quick-game team that gets its back out the add-on is worth no more than the peel it grew from', () => {
-    expect(homeOf(quick, 'Harrow Extra').home - homeOf(quick, 'Harrow Peel').home).toBeLessThan(0.02);
-    expect(homeOf(quick, 'Harrow Extra').home).toBeLessThan(homeOf(holder, 'Harrow Extra').home);
+    expect(homeOf(quick, 'Hackle Extra').home - homeOf(quick, 'Hackle Peel').home).toBeLessThan(0.02);
+    expect(homeOf(quick, 'Hackle Extra').home).toBeLessThan(homeOf(holder, 'Hackle Extra').home);
   });
 
   it('every call is home more often against the held ball than against the quick one', () => {
@@ -170,7 +170,7 @@ describe('the chapter, scenarios (common practice, no source)', () => {
   });
 
   it('says who is free and why', () => {
-    const words = holder.calls.filter(({ call }) => call === 'Harrow Extra').map((found) => found.words);
+    const words = holder.calls.filter(({ call }) => call === 'Hackle Extra').map((found) => found.words);
     expect(words[0]).toBe(
       'Middle safety joins as the seventh and comes free through the near B gap: they keep six and slide far',
     );

@@ -13,15 +13,15 @@ const fateOf = (name: string, picture: ProtectionPicture, role: string) =>
 
 describe('matchProtection, scenarios (common practice, no source)', () => {
   it('the add-on frees the middle safety against six when he is sent opposite the turn', () => {
-    expect(fateOf('Harrow Extra', HALF_AWAY, 'safety_middle')).toBe('free');
-    expect(match('Harrow Extra', HALF_AWAY).words).toBe(
+    expect(fateOf('Hackle Extra', HALF_AWAY, 'safety_middle')).toBe('free');
+    expect(match('Hackle Extra', HALF_AWAY).words).toBe(
       'Middle safety joins as the seventh and comes free through the near B gap: they keep six and slide far',
     );
   });
 
   it('the add-on moves to the other side when they turn toward it, and has a longer way', () => {
-    const away = match('Harrow Extra', HALF_AWAY).rushers.find(({ role }) => role === 'safety_middle');
-    const toward = match('Harrow Extra', { ...HALF_AWAY, slide: 'near' }).rushers.find(
+    const away = match('Hackle Extra', HALF_AWAY).rushers.find(({ role }) => role === 'safety_middle');
+    const toward = match('Hackle Extra', { ...HALF_AWAY, slide: 'near' }).rushers.find(
       ({ role }) => role === 'safety_middle',
     );
     expect(away?.lane).toBe('near_B');
@@ -30,15 +30,15 @@ describe('matchProtection, scenarios (common practice, no source)', () => {
   });
 
   it('the add-on does not come when the back is out, and comes as one of eight when a second man stays in', () => {
-    expect(match('Harrow Extra', OUT_AWAY).added).toEqual([]);
-    expect(match('Harrow Extra', { ...HALF_AWAY, protection: 'seven_man' }).added).toEqual([
+    expect(match('Hackle Extra', OUT_AWAY).added).toEqual([]);
+    expect(match('Hackle Extra', { ...HALF_AWAY, protection: 'seven_man' }).added).toEqual([
       'safety_middle',
       'safety_boundary',
     ]);
   });
 
   it('the same six men free nobody against six when nobody is added', () => {
-    expect(match('Harrow Peel', HALF_AWAY).free).toBe(0);
+    expect(match('Hackle Peel', HALF_AWAY).free).toBe(0);
   });
 
   it('six rushers free one when the back is out, and none when the edge takes him wide', () => {

@@ -38,7 +38,7 @@ describe('homeBeforeRelease', () => {
   });
 
   it('agrees with plain simulation of 20,000 even draws of the release', () => {
-    const curve = curveOf('Harrow Extra', HALF_AWAY);
+    const curve = curveOf('Hackle Extra', HALF_AWAY);
     const law = { mu: 1.1, sigma: 0.27 };
     let home = 0;
     for (let i = 0; i < 20_000; i += 1) {
@@ -110,7 +110,7 @@ describe('home curves', () => {
   });
 
   it('a mix lies between its parts', () => {
-    const [a, b] = [curveOf('Harrow Extra', HALF_AWAY), curveOf('Stay Roof', HALF_AWAY)];
+    const [a, b] = [curveOf('Hackle Extra', HALF_AWAY), curveOf('Stay Roof', HALF_AWAY)];
     const mixed = mixCurves([a, b], [0.25, 0.75]);
     expect(mixed[40]).toBeCloseTo(0.25 * (a[40] ?? 0) + 0.75 * (b[40] ?? 0), 12);
   });
@@ -121,7 +121,7 @@ describe('the race, scenarios (common practice, no source)', () => {
     homeBeforeRelease(curveOf(name, picture), { mu: Math.log(seconds), sigma: 0.15 });
 
   it('a safety from 8 yards never beats a ball out at 1.7 s and beats one held 3.6 s, opposite the turn', () => {
-    const safety = meetProtection(demoCall('Harrow Extra'), demoDefense.roles, HALF_AWAY).rushers.find(
+    const safety = meetProtection(demoCall('Hackle Extra'), demoDefense.roles, HALF_AWAY).rushers.find(
       ({ role }) => role === 'safety_middle',
     );
     if (!safety) throw new Error('no safety in the rush');
@@ -129,8 +129,8 @@ describe('the race, scenarios (common practice, no source)', () => {
     // Computed from the sprint figures: about 2.8 to 3.3 s with a read of the back.
     expect(arrival).toBeGreaterThan(2.8);
     expect(arrival).toBeLessThan(3.3);
-    expect(home('Harrow Extra', HALF_AWAY, 1.7) - home('Harrow Peel', HALF_AWAY, 1.7)).toBeLessThan(0.01);
-    expect(home('Harrow Extra', HALF_AWAY, 3.6) - home('Harrow Peel', HALF_AWAY, 3.6)).toBeGreaterThan(0.2);
+    expect(home('Hackle Extra', HALF_AWAY, 1.7) - home('Hackle Peel', HALF_AWAY, 1.7)).toBeLessThan(0.01);
+    expect(home('Hackle Extra', HALF_AWAY, 3.6) - home('Hackle Peel', HALF_AWAY, 3.6)).toBeGreaterThan(0.2);
   });
 
   it('six rushers are home more often than five, and five more often than four, when the back is out', () => {

@@ -63,14 +63,14 @@ describe('protection by situation, where it was charted', () => {
   });
 
   it('races the add-on where the back stays in and not where he is out (common practice, no source)', () => {
-    const gain = (id: string) => homeIn(split, 'Harrow Extra', id) - homeIn(split, 'Harrow Peel', id);
+    const gain = (id: string) => homeIn(split, 'Hackle Extra', id) - homeIn(split, 'Hackle Peel', id);
     expect(gain('third_long')).toBeGreaterThan(0.05);
     expect(gain('third_long')).toBeGreaterThan(gain('first_ten') + 0.03);
   });
 
   it('is the mix over all passes where every situation is alike', () => {
     const even = chapterOf([...many(60, { ...THIRD, down: 1, to_go: 10 }), ...many(60, THIRD)]);
-    for (const call of ['Harrow Extra', 'Latch Roof', 'Stay Roof']) {
+    for (const call of ['Hackle Extra', 'Latch Roof', 'Stay Roof']) {
       const line = even.race.find((entry) => entry.call === call && entry.answer === 'dropback');
       // All passes are planned with the same shares, but for the rates that keep ten typical snaps (turns, eights).
       expect(Math.abs(homeIn(even, call, 'third_long') - (line?.home ?? Number.NaN))).toBeLessThan(0.01);

@@ -120,7 +120,7 @@ describe('broken copies of the demo library', () => {
     },
     {
       what: 'a peel man alone on his side',
-      name: 'Harrow Peel',
+      name: 'Hackle Peel',
       by: (call) => relane('nose', 'near_B')(relane('end_boundary', 'near_C')(call)),
       rule: 'contain',
       words: 'Will peels and no inside rusher replaces him on the far edge',
@@ -148,7 +148,7 @@ describe('broken copies of the demo library', () => {
     },
     {
       what: 'an add-on that does not say it empties the middle',
-      name: 'Harrow Extra',
+      name: 'Hackle Extra',
       by: noGiven,
       rule: 'deep middle',
       words: 'Middle safety leaves the deep middle to nobody when he joins the rush',
@@ -201,7 +201,7 @@ describe('broken copies of the demo library', () => {
     },
     {
       what: 'an add-on with nobody to add',
-      name: 'Harrow Extra',
+      name: 'Hackle Extra',
       by: (call: Call) => ({ ...call, rush: call.rush.slice(0, 6) }),
       rule: 'family',
       words: '0 join late; add on has 1',
@@ -239,7 +239,7 @@ describe('broken copies of the demo library', () => {
     },
     {
       what: 'a C-gap man who peels inside a man in the D gap',
-      name: 'Harrow Peel',
+      name: 'Hackle Peel',
       by: both(change('nickel', { peels: false }), change('end_field', { peels: true })),
       rule: 'peel',
       words: 'Field end peels from the near C lane',
@@ -288,7 +288,7 @@ describe('broken copies of the demo library', () => {
     },
     {
       what: 'an add-on joined by the nose',
-      name: 'Harrow Extra',
+      name: 'Hackle Extra',
       by: (call: Call) => {
         const swapped: Record<string, string> = { nose: 'safety_middle', safety_middle: 'nose' };
         return { ...call, rush: call.rush.map((man) => ({ ...man, role: swapped[man.role] ?? man.role })) };
@@ -381,7 +381,7 @@ describe('broken copies of the demo library', () => {
 
   it('a fault of one man names his role', () => {
     expect(broken('Latch Roof', withoutCover('will')).find(({ rule }) => rule === 'eleven men')?.role).toBe('will');
-    expect(broken('Harrow Extra', noGiven).find(({ rule }) => rule === 'deep middle')?.role).toBe('safety_middle');
+    expect(broken('Hackle Extra', noGiven).find(({ rule }) => rule === 'deep middle')?.role).toBe('safety_middle');
   });
 
   it('a second owner may be written as the next job of another man', () => {

@@ -21,7 +21,7 @@ describe('the page of calls', () => {
   });
 
   it('says what each call asks of each of our eleven', () => {
-    const asked = askedMen(demoDefense, demoCall('Harrow Extra'));
+    const asked = askedMen(demoDefense, demoCall('Hackle Extra'));
     expect(asked).toHaveLength(11);
     expect(Object.fromEntries(asked.map(({ title, job }) => [title, job]))).toMatchObject({
       Nickel: 'rush near D, peel with the back',
