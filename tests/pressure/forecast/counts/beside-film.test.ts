@@ -19,7 +19,7 @@ describe('tallies beside film', () => {
   });
 
   it("of this week's opponent are left out, whatever film there is", () => {
-    const { rows, notes } = countsBesideFilm([tally('Hackle  Creek', 9)], { opponent: 'harrow creek', others: [] });
+    const { rows, notes } = countsBesideFilm([tally('Harrow  Creek', 9)], { opponent: 'harrow creek', others: [] });
     expect(rows).toEqual([]);
     expect(notes.join()).toContain("this week's opponent is forecast from its film");
   });
