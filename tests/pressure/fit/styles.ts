@@ -1,4 +1,4 @@
-import { filmFromRecords } from '../../../src/game/film.ts';
+import { type Film, filmFromRecords } from '../../../src/game/film.ts';
 import type { Family } from '../../../src/game/vocabulary.ts';
 import { fitChapter } from '../../../src/pressure/fit/fit-chapter.ts';
 import type { FamilyFit } from '../../../src/pressure/fit/fit-result.ts';
@@ -27,9 +27,14 @@ const ORDINARY_MORE: ChartedMore = {
   held: 0.35,
 };
 
+/** The film of an invented offense: one chart, what is not named of it ordinary. */
+export function filmOf(offense: InventedOffense & ChartedMore): Film {
+  return filmFromRecords(chartedMore(inventedRecords(offense), { ...ORDINARY_MORE, ...offense }));
+}
+
 /** Every family on all expected snaps of an invented offense. */
 export function fitOf(offense: InventedOffense & ChartedMore): readonly FamilyFit[] {
-  const chart = filmFromRecords(chartedMore(inventedRecords(offense), { ...ORDINARY_MORE, ...offense }));
+  const chart = filmOf(offense);
   const settings = inventedSettings();
   const forecast = countedForecast(chart, settings);
   const { families } = fitChapter({
