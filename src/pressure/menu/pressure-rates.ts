@@ -10,7 +10,11 @@ export interface RatedSituation {
 /** A lead of this much over the other situations bends the rate by three quarters of the band. Judgment. */
 const FULL_PULL = 0.25;
 
-/** The part of the band that is used: bends beyond it show on four games of film. Measured by our own test. */
+/**
+ * The part of the band that is used. Judgment, with this behind it: of 40 invented films of four games our own search
+ * calls the rates read on 2 where nothing bends, on 16 where half of a band of 15 points is used up for late downs against
+ * early ones, on all 40 where the whole band is; on 1 of 20 under each of the demo's weeks, where fit bends them by less.
+ */
 const QUIET_PART = 0.5;
 
 /**

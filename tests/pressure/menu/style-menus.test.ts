@@ -46,7 +46,7 @@ describe('the menu against an invented offense of each style', () => {
 
   it.each(plans)('leads against $style with no call plainly wrong while a better one is idle', ({ plan, menu }) => {
     const [lead] = menu.calls;
-    const net = (call: string) => plan.fit.calls.find((fit) => fit.call === call && fit.situation === 'all')?.net;
+    const net = (call: string) => plan.fit?.calls.find((fit) => fit.call === call && fit.situation === 'all')?.net;
     const here = net(lead?.call ?? '');
     if (here === undefined || here.high >= 0) return;
     // Out for a reason of its own: a hole they meet, or a call that has to be installed first.
