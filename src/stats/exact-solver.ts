@@ -46,8 +46,21 @@ export async function loadExactSolver(wasm?: string): Promise<ExactSolver> {
   };
 }
 
-/** An optimum is proved to a thousandth of what is maximized. Nodes after which the search stops; judgment: far more than 60 calls take. */
-const OPTIONS = { mip_rel_gap: 1e-6, mip_abs_gap: 1e-3, mip_max_nodes: 20_000, output_flag: false } as const;
+/**
+ * An optimum is proved to a thousandth of what is maximized. Nodes after which the search stops: judgment, far more than
+ * 60 calls take. The searches for a first solution at the root cost more than they save on a menu's programs: without
+ * them six programs of the demo took a third of the time and came to the same optima.
+ */
+const OPTIONS = {
+  mip_rel_gap: 1e-6,
+  mip_abs_gap: 1e-3,
+  mip_max_nodes: 20_000,
+  mip_heuristic_run_feasibility_jump: false,
+  mip_heuristic_run_rens: false,
+  mip_heuristic_run_rins: false,
+  mip_heuristic_run_root_reduced_cost: false,
+  output_flag: false,
+} as const;
 
 function variableNames<Name extends VariableName>(program: MixedProgram<Name>): Name[] {
   const { maximize, constraints, binaries = [] } = program;
