@@ -6,6 +6,7 @@ import { familyLabel, plainWords } from '../words/label.ts';
 import { percent, percentRange } from '../words/percent.ts';
 import { ALL_SITUATIONS, planSituations } from '../words/situation-label.ts';
 import type { ChartView } from './block.ts';
+import { isCarried } from './carried-calls.ts';
 import { numberCell, numbers, type TableView, textCell, words } from './table-view.ts';
 
 /** Every family over all snaps: right, wrong, not charted, and the rules that fired; best first. */
@@ -79,6 +80,7 @@ function fitSituationTable(plan: WeekPlan, { calls }: FitChapter): TableView {
     caption: 'Our calls by situation: right and wrong, of 10 snaps',
     columns: [words('Situation'), words('Call'), numbers('Right'), numbers('Wrong'), numbers('Net, 95% range')],
     rows: calls
+      .filter(({ call }) => isCarried(plan)(call))
       .filter(({ situation }) => situations.some(({ id, expectedSnaps }) => id === situation && expectedSnaps >= 0.3))
       .map(({ call, situation, right, wrong, net }) => ({
         name: situations.find(({ id }) => id === situation)?.label ?? situation,
