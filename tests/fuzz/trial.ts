@@ -139,10 +139,13 @@ export function pageFaults(week: string, pages: readonly string[]): string[] {
   });
 }
 
-/** Cells of our own CSV that a spreadsheet would run. */
+/**
+ * Cells of our own CSV that a spreadsheet would run, also once it took off the spaces and tabs before them. A pasted cell
+ * may begin with a tab: where tabs part cells the apostrophe stands behind it, and what follows is text either way.
+ */
 export function formulas(csv: string, name = 'rejected.csv'): string[] {
   const { data } = Papa.parse<string[]>(csv);
-  const found = data.flat().find((cell) => /^[=@\t\r]|^[+-](?!\d+(?:\.\d+)?$)/.test(cell));
+  const found = data.flat().find((cell) => /^\s*[=@]|^\s*[+-](?!\d+(?:\.\d+)?$)/.test(cell));
   return found === undefined ? [] : [`${name} holds a formula: ${JSON.stringify(found.slice(0, 60))}`];
 }
 
