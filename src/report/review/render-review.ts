@@ -13,6 +13,7 @@ import { OPEN_DATA_LINE } from '../words/open-data-words.ts';
 import { mondayPart } from './monday-part.ts';
 import { countTable, gradeTable, scoreTable, tellTable } from './review-table.ts';
 import { ONE_GAME, reviewSentences } from './review-words.ts';
+import { gameRuleTable, markSentence } from './rule-table.ts';
 
 /** Monday's review as one HTML file: no script, no outside reference, the same bytes for the same review. */
 export async function renderReview(review: Review): Promise<string> {
@@ -32,6 +33,7 @@ ${sections}</main>
 function chapters(review: Review): readonly Chapter[] {
   return [
     ourChapter(review),
+    ...ruleChapter(review),
     {
       id: 'forecast',
       title: 'Sunday’s forecast against the game',
@@ -52,6 +54,25 @@ function chapters(review: Review): readonly Chapter[] {
             { kind: 'table', table: archiveTable(review.archive) },
           ],
         },
+      ],
+    },
+  ];
+}
+
+/** Our calls by what the rules of fit said once it was known what came. */
+function ruleChapter({ fit }: Review): readonly Chapter[] {
+  if (!fit) return [];
+  return [
+    {
+      id: 'rules',
+      title: 'Our rules',
+      short: 'Rules',
+      blocks: [
+        {
+          kind: 'prose',
+          html: html`<p>${markSentence(fit)} One game proves little: the season page grades each rule.</p>`,
+        },
+        foldedTables('Rule by rule', gameRuleTable(fit)),
       ],
     },
   ];

@@ -11,6 +11,7 @@ import { seasonChart } from '../view/season-chart.ts';
 import { CAUTION_LINE } from '../words/caution-words.ts';
 import { OPEN_DATA_LINE } from '../words/open-data-words.ts';
 import { calibrationChart } from './calibration-chart.ts';
+import { contradictedWords, markSentence, seasonRuleTable } from './rule-table.ts';
 import { guessTable, seasonFamilyTable, targetTable } from './season-table.ts';
 import { seasonSentences } from './season-words.ts';
 
@@ -49,11 +50,29 @@ function chapters(season: Season, reviews: readonly Review[]): readonly Chapter[
         { kind: 'table', table: seasonFamilyTable(season) },
       ],
     },
+    ...ruleChapter(season),
     {
       id: 'guessed',
       title: 'Are we harder to read?',
       short: 'Guess rate',
       blocks: [{ kind: 'table', table: guessTable(season.guesses) }],
+    },
+  ];
+}
+
+/** The rules of fit on our own calls; nothing where no game was marked. */
+function ruleChapter({ fit }: Season): readonly Chapter[] {
+  if (fit === null) return [];
+  const contradicted = contradictedWords(fit).map((line) => html`<p>${line}</p>`);
+  return [
+    {
+      id: 'rules',
+      title: 'Do our rules hold up?',
+      short: 'Rules',
+      blocks: [
+        { kind: 'prose', html: html`<p>${markSentence(fit)}</p>${contradicted}` },
+        { kind: 'table', table: seasonRuleTable(fit) },
+      ],
     },
   ];
 }
