@@ -1,7 +1,8 @@
+import type { CallFit } from '../../pressure/fit/fit-result.ts';
 import type { Forecast } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { ProtectionMix } from '../../pressure/protection/protection-result.ts';
-import { firedWords, fitWords } from './fit-words.ts';
+import { firedWords, fitWords, ofTen } from './fit-words.ts';
 import { answerInSentence, capital } from './label.ts';
 import { listed } from './number-words.ts';
 import { shareWords, THIN_SNAPS } from './share-words.ts';
@@ -26,18 +27,41 @@ export function whyStatements(plan: WeekPlan): readonly Statement[] {
   ];
 }
 
-/** The pressure we call most: how often its idea is right and wrong against them, and the rules behind it. */
+/**
+ * The pressure we call most of those that are right more often than wrong against them, and the rules behind it; or that
+ * none is, and how much cannot be judged.
+ */
 function fitStatement({ menu, fit }: WeekPlan): readonly Statement[] {
   if (menu?.kind !== 'menu' || fit === undefined) return [];
-  const [most] = menu.calls.filter(({ family }) => family !== 'base').sort((a, b) => b.expectedCalls - a.expectedCalls);
-  const found = fit.calls.find(({ call, situation }) => call === most?.call && situation === ALL_SITUATIONS);
+  const called = menu.calls.filter(({ family }) => family !== 'base').sort((a, b) => b.expectedCalls - a.expectedCalls);
+  const fits = called.flatMap(({ call }) =>
+    fit.calls.filter((one) => one.call === call && one.situation === ALL_SITUATIONS),
+  );
+  const [most] = fits;
+  if (most === undefined) return [];
+  const found = fits.find(({ net }) => net.mean >= PLAIN_LEAD);
+  if (found === undefined) return [noneFits(most)];
   const rules = fit.families.find(
-    ({ family, situation }) => family === found?.family && situation === ALL_SITUATIONS,
+    ({ family, situation }) => family === found.family && situation === ALL_SITUATIONS,
   )?.rules;
-  if (found === undefined || rules === undefined) return [];
-  const why = firedWords(rules, 'right', found.family);
+  const why = firedWords(rules ?? [], 'right', found.family);
   return [{ words: `${found.call} is ${fitWords(found)} snaps${why === '' ? '' : ` (${why})`}.`, sure: null }];
 }
+
+function noneFits({ call, unknown }: CallFit): Statement {
+  const open =
+    unknown < MUCH_OPEN ? '' : ` ${ofTen(unknown)} of 10 snaps with ${call} can’t be judged: too little is charted.`;
+  return {
+    words: `No pressure we carry is right plainly more often than wrong; the mix spreads them.${open}`,
+    sure: null,
+  };
+}
+
+/** Right less wrong from which on a call is said to fit: half a snap in ten. Judgment. */
+const PLAIN_LEAD = 0.05;
+
+/** From this share of snaps on the page says that they cannot be judged. Judgment. */
+const MUCH_OPEN = 0.25;
 
 /** What pressure as such pays against the base, and that points do not pick the kind. */
 function pressurePays({ scores }: WeekPlan): readonly Statement[] {

@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import type { CallFit, FitChapter } from '../../src/pressure/fit/fit-result.ts';
+import type { WeekPlan } from '../../src/pressure/plan/week-plan.ts';
+import { whyStatements } from '../../src/report/words/why-words.ts';
+import { inventedPlan } from './invented-plan.ts';
+
+const spread = (mean: number) => ({ mean, low: mean, high: mean });
+const plan = inventedPlan();
+const pressures = plan.menu?.kind === 'menu' ? plan.menu.calls.filter(({ family }) => family !== 'base') : [];
+const byUse = [...pressures].sort((a, b) => b.expectedCalls - a.expectedCalls);
+const fitOf = (nets: readonly number[], unknown = 0): FitChapter => ({
+  ...({} as FitChapter),
+  families: [],
+  calls: byUse.map(
+    ({ call, family }, i): CallFit => ({
+      call,
+      family,
+      situation: 'all',
+      right: spread(0.3 + (nets[i] ?? -1) / 2),
+      wrong: spread(0.3 - (nets[i] ?? -1) / 2),
+      neutral: spread(0.4),
+      net: spread(nets[i] ?? -1),
+      unknown,
+    }),
+  ),
+});
+const first = (fit: FitChapter) => whyStatements({ ...plan, fit } as WeekPlan)[0]?.words;
+
+describe('the first reason for the calls', () => {
+  it('is the most called pressure that is right plainly more often than wrong', () => {
+    expect(byUse.length).toBeGreaterThan(1);
+    expect(first(fitOf([-0.2, 0.2]))).toBe(`${byUse[1]?.call} is right on 4.0, wrong on 2.0 of 10 snaps.`);
+  });
+
+  it('never praises a call that is wrong as often as right', () => {
+    expect(first(fitOf([0.02, 0.01]))).toBe(
+      'No pressure we carry is right plainly more often than wrong; the mix spreads them.',
+    );
+  });
+
+  it('says how much cannot be judged where little is charted', () => {
+    expect(first(fitOf([0], 0.6))).toContain(`6.0 of 10 snaps with ${byUse[0]?.call} can’t be judged`);
+  });
+});
