@@ -97,7 +97,9 @@ function sourceWords(own: ChartedReleases, others: ChartedReleases | null): stri
   const parts = ['published curve of professional play'];
   if (others && others.logTimes.length > 0) parts.push(`${others.logTimes.length} timed throws of other opponents`);
   const sacks = own.held === 0 ? '' : `, ${own.sacks} sacks counted as balls held past the usual sack`;
-  parts.push(own.logTimes.length === 0 ? 'none of theirs timed' : `${own.logTimes.length} of theirs timed${sacks}`);
+  parts.push(
+    own.logTimes.length === 0 ? 'none of their throws timed' : `${own.logTimes.length} of their throws timed${sacks}`,
+  );
   return parts.join(', ');
 }
 

@@ -34,7 +34,7 @@ function snapsBefore(film: Film): (number | undefined)[] {
 function afterBigPlay(film: Film, before: number | undefined): string | undefined {
   const outcome = before === undefined ? undefined : outcomeAt(film, before);
   if (outcome === undefined) return undefined;
-  return outcome === 'explosive' ? 'after a big play of theirs' : 'after no big play';
+  return outcome === 'explosive' ? 'after their big play' : 'after no big play';
 }
 
 function seriesWords(film: Film, index: number, before: number | undefined): string | undefined {

@@ -1,10 +1,14 @@
+import type { FamilyFit } from '../../pressure/fit/fit-result.ts';
 import type { MenuResult } from '../../pressure/menu/result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { type Html, html } from '../page/html.ts';
 import { baseCallWords } from '../words/base-call-words.ts';
+import { fitWords, MOSTLY_OPEN } from '../words/fit-words.ts';
+import { familyLabel } from '../words/label.ts';
 import { ruleWords } from '../words/menu-words.ts';
 import { signed } from '../words/number-words.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
+import { pointsWords } from '../words/spread-words.ts';
 import { mixMatrix } from './mix-matrix.ts';
 
 /** Calls or families named where no menu was chosen. */
@@ -27,16 +31,22 @@ function matrixNote(plan: WeekPlan, menu: Extract<MenuResult, { kind: 'menu' }>)
   return `${named} ▸ the side we send it to. ${menu.reps} of ${menu.repsAllowed} practice reps.`;
 }
 
-function familyList({ scores }: WeekPlan): Html {
+/** Kinds of pressure by how their idea fits; points stand beside it and pick nothing. */
+function familyList({ scores, fit }: WeekPlan): Html {
+  const fits = (fit?.families ?? []).filter(({ situation }) => situation === ALL_SITUATIONS);
   const ranked = scores.families
     .filter(({ situation, family }) => situation === ALL_SITUATIONS && family !== 'base')
-    .sort((a, b) => b.points.mean - a.points.mean);
-  const items = ranked
-    .slice(0, NAMED)
-    .map(
-      ({ family, points }) => html`<li>${family.replaceAll('_', ' ')}: ${signed(points.mean)} points per 10 snaps</li>`,
-    );
+    .map(({ family, points }) => ({ family, points, fit: fits.find((one) => one.family === family) }))
+    .sort((a, b) => (b.fit?.net.mean ?? 0) - (a.fit?.net.mean ?? 0) || b.points.mean - a.points.mean);
+  const items = ranked.slice(0, NAMED).map(({ family, points, fit: found }) => {
+    const words = [...(found === undefined ? [] : [knownFit(found)]), pointsWords(points.mean)].join('; ');
+    return html`<li>${`${familyLabel(family)}: ${words}`}</li>`;
+  });
   return html`<p>No call library (defense.yaml): here are kinds of pressure, not calls.</p><ul>${items}</ul>\n`;
+}
+
+function knownFit(fit: FamilyFit): string {
+  return fit.unknown > MOSTLY_OPEN ? 'too little is charted to tell' : fitWords(fit);
 }
 
 function callList(plan: WeekPlan): Html {

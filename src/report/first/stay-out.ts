@@ -1,6 +1,6 @@
 import type { FamilyFit } from '../../pressure/fit/fit-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
-import { firedWords, ofTen } from '../words/fit-words.ts';
+import { firedWords, MOSTLY_OPEN, ofTen } from '../words/fit-words.ts';
 import { familyLabel } from '../words/label.ts';
 import { listed } from '../words/number-words.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
@@ -17,7 +17,17 @@ export function stayOutStatements(plan: WeekPlan): readonly Statement[] {
     .sort((a, b) => a.net.mean - b.net.mean)
     .slice(0, MOST)
     .map((family) => statement(plan, family));
-  return wrong.length > 0 ? wrong : [{ words: 'Nothing is wrong across the board.', sure: null }];
+  if (wrong.length > 0) return wrong;
+  return [{ words: isMostlyOpen(families) ? TOO_LITTLE : 'Nothing is wrong across the board.', sure: null }];
+}
+
+const TOO_LITTLE = 'Too little is charted to say what is wrong against them.';
+
+/** Whether most kinds of pressure cannot be judged on most snaps for want of charting. */
+function isMostlyOpen(families: readonly FamilyFit[]): boolean {
+  const pressures = families.filter(({ situation, family }) => situation === ALL_SITUATIONS && family !== 'base');
+  const open = pressures.filter(({ unknown }) => unknown > MOSTLY_OPEN);
+  return pressures.length > 0 && 2 * open.length > pressures.length;
 }
 
 /** Right less wrong below which a family is named; judgment: one snap in ten. */

@@ -11,6 +11,9 @@ export function fitWords({ right, wrong }: Pick<FitShares, 'right' | 'wrong'>): 
   return `right on ${ofTen(right.mean)}, wrong on ${ofTen(wrong.mean)} of 10`;
 }
 
+/** From this share of snaps that cannot be judged on, fit is not shown. Judgment. */
+export const MOSTLY_OPEN = 0.5;
+
 /** A share as so many of ten, one decimal. */
 export function ofTen(share: number): string {
   return fixed(10 * share, 1);

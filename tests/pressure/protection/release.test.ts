@@ -26,7 +26,7 @@ describe('releases', () => {
     expect(found.timedThrows).toBe(0);
     expect(found.fit.mu).toBeCloseTo(found.typical.mu, 12);
     expect(found.fit.muHigh).toBeCloseTo(found.typical.muHigh, 12);
-    expect(found.source).toBe('published curve of professional play, none of theirs timed');
+    expect(found.source).toBe('published curve of professional play, none of their throws timed');
   });
 
   it('moves toward their own times as more are charted', () => {

@@ -24,7 +24,7 @@ describe('what came just before', () => {
       { ...snap, game: 'a', snap: 3, gain: 1 },
     ];
     expect(wordsOf('after a big play', log)).toEqual([
-      'after a big play of theirs',
+      'after their big play',
       undefined,
       undefined,
       'after no big play',

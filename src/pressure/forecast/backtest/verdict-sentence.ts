@@ -2,12 +2,12 @@ import type { BacktestTarget, Target } from '../forecast-result.ts';
 
 /** The verdict in one sentence a coach would say, good or bad, on the question that matters most of those judged. */
 export function verdictSentence(targets: readonly BacktestTarget[]): string {
-  const told = FIRST_ASKED.flatMap((name) => targets.find(({ target }) => target === name) ?? [])[0] ?? targets[0];
-  if (told === undefined) return '';
-  const { games, gamesWon, target } = told;
+  const asked = FIRST_ASKED.flatMap((name) => targets.find(({ target }) => target === name) ?? [])[0] ?? targets[0];
+  if (asked === undefined) return '';
+  const { games, gamesWon, target } = asked;
   const question = QUESTIONS[target] ?? 'the one question charted';
   const start = `On their own film, each game forecast from the others, the forecast of ${question}`;
-  return `${start} ${outcomeWords(told)} in ${gamesWon} of ${games} ${games === 1 ? 'game' : 'games'}${advice(told)}; ${proofWords(games)}.`;
+  return `${start} beat the plain rate in ${gamesWon} of ${games} ${games === 1 ? 'game' : 'games'}${advice(asked)}; ${proofWords(games)}.`;
 }
 
 /** Asked in this order: the first that could be judged is told. */
@@ -25,16 +25,12 @@ function outcomeOf({ games, gamesWon, difference }: BacktestTarget): Outcome {
   return difference > 0 && 2 * gamesWon < games ? 'worse' : 'even';
 }
 
-function outcomeWords(target: BacktestTarget): string {
-  return outcomeOf(target) === 'worse' ? 'beat the plain rate only' : 'beat the plain rate';
-}
-
 /** The chain pools the situations by itself where they tell little, so nobody has to set the forecast aside. */
 function advice(target: BacktestTarget): string {
   const outcome = outcomeOf(target);
   if (outcome === 'better') return '';
   const leans = 'down and distance tell little about them, so the forecast already leans on their rate over all snaps';
-  return outcome === 'even' ? ` and was on the whole no better: ${leans}` : ` and lost on the whole: ${leans}`;
+  return outcome === 'even' ? ` and was no better overall: ${leans}` : ` and lost overall: ${leans}`;
 }
 
 /** With fewer games than this nothing is proved; judgment: in 8 fair tosses 7 alike come up by chance 1 time in 14. */

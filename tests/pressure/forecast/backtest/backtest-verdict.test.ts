@@ -87,7 +87,7 @@ describe('verdictSentence', () => {
 
   it('says as plainly that it did badly, and what the forecast leans on then', () => {
     expect(verdictSentence([target({ gamesWon: 1, difference: 0.02 })])).toContain(
-      'beat the plain rate only in 1 of 4 games and lost on the whole: down and distance tell little about them, so the forecast already leans',
+      'beat the plain rate in 1 of 4 games and lost overall: down and distance tell little about them, so the forecast already leans',
     );
   });
 
@@ -96,7 +96,7 @@ describe('verdictSentence', () => {
       { gamesWon: 3, difference: 0.02 },
       { gamesWon: 2, difference: -0.02 },
     ];
-    for (const over of mixed) expect(verdictSentence([target(over)])).toContain('was on the whole no better');
+    for (const over of mixed) expect(verdictSentence([target(over)])).toContain('was no better overall');
   });
 
   it('speaks of run or pass where answers were not charted, and of any question where neither was', () => {
