@@ -1,4 +1,4 @@
-// Runs every command quoted in the README's season, in order, in a fresh folder, and writes what it prints anew into the
+// Runs every command quoted in the README's season, in order, in a fresh folder, and writes what it prints again into the
 // README: as many lines of each as stand there now. The built program is used: npm run build first.
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';

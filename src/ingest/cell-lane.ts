@@ -7,7 +7,7 @@ import type { PlannedColumn } from './sheet-plan.ts';
 /** Stands in a lane's cache for a text that needs a closer look: a fault, or a value with a remark. */
 export const ODD = Number.NEGATIVE_INFINITY;
 
-/** Different texts a lane remembers; beyond it every cell is read anew. Judgment. */
+/** Different texts a lane remembers; beyond it every cell is read again. Judgment. */
 const MOST_REMEMBERED = 0x10000;
 
 /** A planned column with the store it fills and what it has learnt: each different text is read only once. */

@@ -12,7 +12,7 @@ export interface SnapFinding {
 /** What is wrong with snap `index`, or undefined. */
 export type SnapCheck = (index: number) => SnapFinding | undefined;
 
-/** Columns of a chart, finished or still growing (their arrays are looked up anew on every call). */
+/** Columns of a chart, finished or still growing (their arrays are looked up again on every call). */
 export type SnapColumns = Readonly<Partial<Record<ColumnName, FilmColumn>>>;
 
 /** More rushers than this are hardly ever sent; judgment: eleven less three who must cover. */

@@ -12,7 +12,7 @@ export const FIRST_MOMENT = 10_000;
 
 /**
  * Knows a snap by its number, or, where snaps are not numbered, by quarter, clock, down, distance and ball position. The
- * arrays are looked up anew on every call, so that columns may grow.
+ * arrays are looked up again on every call, so that columns may grow.
  */
 export function createSnapIdentity(columns: SnapColumns): SnapIdentity {
   const read = (name: ColumnName) => {

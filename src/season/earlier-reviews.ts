@@ -23,7 +23,7 @@ export async function earlierReviews(at: SeasonWeek): Promise<EarlierReviews> {
     const found = await readSaved<Review>({ path: `${name}/out/review.json`, schema: 'pressure-plan.review/2' }, at);
     const problem = await problemOf(found, { name, gathered });
     if (problem !== null)
-      gathered.problems.push(`${problem}. To write it anew: pressure-plan review ${files.shown(name)}`);
+      gathered.problems.push(`${problem}. To write it again: pressure-plan review ${files.shown(name)}`);
     if (found.kind === 'sound' && problem === null) take(found, name, gathered);
     else if (await wasCharted(at, name)) gathered.notReviewed.push(name);
   }

@@ -38,7 +38,7 @@ export async function readSaved<Value>(
   try {
     const bytes = await files.read(path);
     if (bytes === null) return { kind: 'absent' };
-    if (bytes.length > LARGEST_BYTES) return unusable(`${shown} is far larger than any file of ours`);
+    if (bytes.length > LARGEST_BYTES) return unusable(`${shown} is far larger than any file we write`);
     return soundValue({ shown, schema, bytes }, platform);
   } catch (error) {
     if (error instanceof UserProblem) return unusable(error.message);

@@ -76,7 +76,7 @@ async function workedOutAgain({ at, week, inputs, saved }: WeekWithSaved, listen
   if (saved.kind === 'unusable') {
     const place = changedPlanPlace(saved, { plan, inputs });
     if (place !== null) listener.note(`It was changed at ${place}`);
-    listener.note(`To write it anew: pressure-plan report ${at.files.shown(at.week)}`);
+    listener.note(`To write it again: pressure-plan report ${at.files.shown(at.week)}`);
   }
   return { week, inputs, plan, sunday: 'worked out again' as const };
 }

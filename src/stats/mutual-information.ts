@@ -72,7 +72,7 @@ export function mutualInformationTest(task: MutualInformationTask): PermutationR
   const margins = entropies(task.table, 'plug-in');
   if (margins === null) return null;
   const terms = plugInTerms(marginsOf(task.table).total);
-  // Shuffling leaves the margins as they are, so only the pair's entropy is added up anew.
+  // Shuffling leaves the margins as they are, so only the pair's entropy is added up again.
   const statistic = (cells: Float64Array) => shared({ ...margins, joint: sumOfTerms(cells, terms) });
   return permutationTest({ ...task, statistic });
 }

@@ -2,7 +2,7 @@ import { StatsInputError } from './errors.ts';
 
 /**
  * Where a stream of random numbers stands: the four words of its generator and the normal draw kept for the next call
- * (not a number where none is). Typed arrays, because numbers beyond 31 bits held elsewhere would be allocated anew at
+ * (not a number where none is). Typed arrays, because numbers beyond 31 bits held elsewhere would be allocated again at
  * every step; an argument and not a closure, so that the engine sees one function however many streams there are.
  */
 export interface RandomState {

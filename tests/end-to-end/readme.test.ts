@@ -29,7 +29,7 @@ function coachFiles(season: string): string {
   return hash.digest('hex');
 }
 
-/** Figures move with the models; the sentence round them must not. `npx tsx scripts/readme-season.ts` quotes anew. */
+/** Figures move with the models; the sentence round them must not. `npx tsx scripts/readme-season.ts` quotes again. */
 function withoutNumbers(line: string | undefined): string {
   return (line ?? '').replaceAll(/[\d.%]+/g, '#');
 }

@@ -95,7 +95,7 @@ describe('a command on a spoilt plan', () => {
       expect(sound.notes).not.toMatch(/report\.json/);
       expect(notes).toMatch(/out.report\.json was changed after it was written; Sunday's plan is worked out again/);
       expect(notes).toMatch(/^It was changed at \w+.*\.trials: "(\d+)" where \1 belongs$/m);
-      expect(notes).toMatch(/^To write it anew: pressure-plan report .*week-09$/m);
+      expect(notes).toMatch(/^To write it again: pressure-plan report .*week-09$/m);
     },
   );
 

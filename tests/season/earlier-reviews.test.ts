@@ -37,7 +37,7 @@ it('takes the reviews of earlier weeks in order and names the charted games with
   expect(notReviewed).toEqual(['week-04', 'week-05', 'week-06']);
   expect(problems).toEqual([
     expect.stringMatching(
-      /week-05.out.review\.json is cut off: it ends within line 1\. To write it anew: .* review .*week-05$/,
+      /week-05.out.review\.json is cut off: it ends within line 1\. To write it again: .* review .*week-05$/,
     ),
     expect.stringMatching(
       /week-06.out.review\.json, at "version": "0\.0\.1", this is version "0\.1\.0" of the tool\. /,

@@ -1,7 +1,7 @@
 import type { ColumnName } from '../../game/columns.ts';
 import { type ChartSheet, columnsWith, type SnapCells, sheetHead, sheetLine } from '../../season/chart-sheet.ts';
 
-/** Writes a sheet again and again while it is typed: a line that did not change is not written anew. */
+/** Writes a sheet again and again while it is typed: a line that did not change is not written again. */
 export function sheetWriter({
   remarks,
   columns: first,

@@ -50,7 +50,7 @@ const PATH_CALLS = 3;
 
 /**
  * Sunday's plan after the snaps charted tonight: forecast brought up to date, what truly moved, families and carried
- * calls ranked anew, and what we have shown ourselves. Pure: the same plan and snaps give the same update, in whatever
+ * calls ranked again, and what we have shown ourselves. Pure: the same plan and snaps give the same update, in whatever
  * pieces the snaps came.
  */
 export function halftimeUpdate(plan: WeekPlan, live: Film): HalftimeUpdate {

@@ -32,7 +32,7 @@ export interface RankInput {
 }
 
 /**
- * The families ranked anew: each answer's part of Sunday's score grows or shrinks with its share. The race and the
+ * The families ranked again: each answer's part of Sunday's score grows or shrinks with its share. The race and the
  * outcomes behind the score stay Sunday's.
  */
 export function rankFamilies({ scores, live }: RankInput): readonly RankedFamily[] {
@@ -49,7 +49,7 @@ export function rankFamilies({ scores, live }: RankInput): readonly RankedFamily
   return withRanks(ranked);
 }
 
-/** The carried calls ranked anew: Sunday's score moved by every answer's change of share times its points. */
+/** The carried calls ranked again: Sunday's score moved by every answer's change of share times its points. */
 export function rankCalls({ scores, live }: RankInput, carried: readonly MenuCall[]): readonly RankedCall[] {
   const ranked = carried.map(({ call, family, path, coverage }) => {
     const own = scores.calls.filter((score) => score.call === call && score.situation !== 'all');

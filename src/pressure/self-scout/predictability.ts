@@ -70,7 +70,7 @@ function wordsFor(
 ): string {
   const snaps = pressures.length;
   if (snaps === 0)
-    return 'No pressure of ours was charted with path and coverage, so nothing can be said of our pairings.';
+    return 'None of our pressures was charted with path and coverage, so nothing can be said of our pairings.';
   if (u === null || p === null)
     return `We played one coverage behind all ${snaps} charted pressures: whoever sees the rush knows the coverage.`;
   const said = `On our film the path takes away ${percent(u)} of the doubt about the coverage (${snaps} pressures; a shuffled log shows ${percent(chance ?? 0)}, p ${p.toFixed(3)})`;

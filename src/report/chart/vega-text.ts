@@ -19,7 +19,7 @@ export function measureTextOurselves(): void {
   };
 }
 
-/** Starts the numbering of clip paths and gradients anew, so that a drawing does not depend on those before it. */
+/** Starts the numbering of clip paths and gradients again, so that a drawing does not depend on those before it. */
 export function startIdsAnew(): void {
   (vega as unknown as { resetSVGDefIds: () => void }).resetSVGDefIds();
 }

@@ -61,7 +61,7 @@ export function seasonRuleTable({ rules }: SeasonFit): TableView {
       ],
       ...thinMark(isThin(held)),
     })),
-    empty: 'no rule’s trigger was met on a charted call of ours',
+    empty: 'no rule’s trigger was met on any of our charted calls',
   };
 }
 
@@ -85,6 +85,6 @@ export function gameRuleTable({ rules }: GameFit): TableView {
         },
       ];
     }),
-    empty: 'no rule’s trigger was met on a charted call of ours',
+    empty: 'no rule’s trigger was met on any of our charted calls',
   };
 }

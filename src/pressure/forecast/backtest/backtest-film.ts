@@ -53,7 +53,7 @@ export function chartedCodes({ chart, cuts, games }: BacktestFilm, definition: T
 
 /**
  * The class of every snap as it would be read had nothing of the game's outcomes been charted: its own snaps are not
- * known, and where a file's words decide how its other snaps are read, those are read anew.
+ * known, and where a file's words decide how its other snaps are read, those are read again.
  *
  * @param charted - the target's {@link chartedCodes}
  */
