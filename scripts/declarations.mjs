@@ -50,7 +50,7 @@ function textOf({ text, source }) {
   return `${plain.replace(IMPORT, (_all, _quote, path) => `'${beside(source, path)}'`).trim()}\n`;
 }
 
-/** The path of a module of ours as seen from another, with the ending it has when it runs. */
+/** The path of one of our modules as seen from another, with the ending it has when it runs. */
 function beside(source, path) {
   if (path.startsWith('.')) return path.replace(/\.ts$/, '.js');
   const found = relative(dirname(resolve(source.fileName)), path);

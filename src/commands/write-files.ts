@@ -15,7 +15,7 @@ let calls = 0;
 
 /**
  * Writes all files or none: each goes to a temporary name beside its place first, and only when every one is complete
- * are they put in place, in one stretch that no signal and no other run of ours comes between; the next writer finishes what
+ * are they put in place, in one stretch that no signal and no other run of this program comes between; the next writer finishes what
  * a killed run had begun. A folder that is a link is followed. Returns the paths written, where they really are.
  *
  * @throws UserProblem when the folder cannot be made or written

@@ -9,7 +9,7 @@ const STALE_MILLISECONDS = 5_000;
 const PAUSE_MILLISECONDS = 20;
 
 /**
- * Does `work` while no other run of ours does its own in this folder, so that the files of two runs never mix. The work
+ * Does `work` while no other run of this program does its own in this folder, so that the files of two runs never mix. The work
  * is one stretch without waiting, which no signal interrupts.
  */
 export async function alone(folder: string, work: () => void): Promise<void> {

@@ -1,6 +1,6 @@
 import type { ColumnName } from '../game/columns.ts';
 
-/** Columns of ours that a sheet may spread over two cells. */
+/** Our columns that a sheet may spread over two cells. */
 export const JOINABLE = ['ball_on', 'clock', 'score_margin'] as const satisfies readonly ColumnName[];
 
 /** One of {@link JOINABLE}. */

@@ -57,7 +57,7 @@ function uncalledSnaps({ file, chart }: ReadSheet): RowProblem[] {
   return problems;
 }
 
-/** The problem with the sheet's own header and column letter for the column of ours that it names. */
+/** The problem with the sheet's own header and column letter for our column that it names. */
 function withLetter(problem: RowProblem, plan: SheetPlan): RowProblem {
   const column = plan.columns.find(({ name }) => name === problem.header);
   if (column === undefined || column.index < 0) return problem;

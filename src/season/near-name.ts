@@ -25,8 +25,8 @@ const PLACES: Readonly<Record<ReadPlace, string>> = {
 };
 
 /**
- * Why an entry that looks like one of ours is not read, and what to do; null when it is read, or is obviously none of
- * ours: other kinds of files, hidden files, and copies that a program or a hand put aside.
+ * Why an entry that looks like one of our files is not read, and what to do; null when it is read, or is obviously
+ * something else: other kinds of files, hidden files, and copies that a program or a hand put aside.
  */
 export function unreadWords(entry: FolderEntry, place: ReadPlace): string | null {
   const name = entry.name.toLowerCase();
@@ -111,7 +111,7 @@ function beginWith(stem: string, start: string): string {
     : `call it ${start}….csv if that is what it is`;
 }
 
-/** The word of ours that a name begins with, holds as a word of its own, or begins with but for a slip of the pen. */
+/** Our word that a name begins with, holds as a word of its own, or begins with but for a slip of the pen. */
 function knownStart(stem: string, starts: readonly string[]): string | undefined {
   const own = starts.find((start) => stem.startsWith(start) || new RegExp(`(^|[^a-z])${start}([^a-z]|$)`).test(stem));
   const first = /^[a-z]+/.exec(stem)?.[0] ?? '';

@@ -3,7 +3,7 @@ import type { Platform, SeasonPlace } from './store.ts';
 import { UserProblem } from './user-problem.ts';
 import { VERSION } from './version.ts';
 
-/** A JSON file of ours, read again. */
+/** A JSON file we wrote, read again. */
 export type SavedJson<Value> =
   | { readonly kind: 'sound'; readonly value: Value; readonly seal: Seal }
   | { readonly kind: 'absent' }
@@ -26,7 +26,7 @@ export interface SavedFile {
   readonly schema: string;
 }
 
-/** A file larger than this is none of ours; judgment (the demo's plan takes under two megabytes). */
+/** A file larger than this is not one we wrote; judgment (the demo's plan takes under two megabytes). */
 const LARGEST_BYTES = 200_000_000;
 
 /** Reads a file that was sealed when it was written. Only an untouched file of this version is sound. */

@@ -1,7 +1,7 @@
 import type { SeasonFile, SeasonFolder } from './season-folder.ts';
 import type { Digest, Platform } from './store.ts';
 
-/** What a file of ours is held to when it is read again: SHA-256, in hexadecimal digits. */
+/** What a file we wrote is held to when it is read again: SHA-256, in hexadecimal digits. */
 export interface Seal {
   /** Of the files it was made from. */
   readonly inputs: string;

@@ -12,7 +12,7 @@ export interface RushWords {
 export const AFTER_ROLE = 'a lane such as near_B, loop, late or peels';
 
 /**
- * Reads a rusher such as "mike near_A loop"; the words that are none of ours come back instead.
+ * Reads a rusher such as "mike near_A loop"; words we do not know come back instead.
  *
  * @example readRushWords('will far_C peels') // { kind: 'man', man: { role: 'will', lane: 'far_C', peels: true } }
  */

@@ -8,7 +8,7 @@ import { WORD_DETECTORS } from './detect-words.ts';
 import type { Detectors, Evidence, SheetContext } from './evidence.ts';
 import { headerLikeness } from './trade-words.ts';
 
-/** A column of his for one of ours, how sure that is (0 to 1), and whether another column could be meant as well. */
+/** His column for one of our columns, how sure that is (0 to 1), and whether another column could be meant as well. */
 export interface ColumnChoice {
   readonly column: ColumnName;
   readonly facts: ColumnFacts;

@@ -6,7 +6,7 @@ import type { ColumnFacts } from './column-facts.ts';
 import { joinTwo } from './joined-columns.ts';
 import { type Answers, answerKey, answerOf, NOT_READ } from './question.ts';
 
-/** An answer to what a column holds: one of ours, and how it is read. */
+/** An answer to what a column holds: one of our columns, and how it is read. */
 export interface ColumnAnswer {
   readonly column: ColumnName | undefined;
   readonly as: Transform | undefined;
@@ -28,7 +28,7 @@ export function columnAnswers(columns: readonly ColumnFacts[], answers: Answers)
   return new Map([...byHeader, ...found]);
 }
 
-/** A column said to be one of ours; of two numbers in a cell the first is the down, the second the distance. */
+/** A column said to be one of our columns; of two numbers in a cell the first is the down, the second the distance. */
 function answeredAs(
   columns: readonly ColumnFacts[],
   facts: ColumnFacts,
@@ -62,7 +62,7 @@ function foundColumn(columns: readonly ColumnFacts[], header: string | undefined
   return columns.find((one) => one.part === undefined && answerKey(one.header) === answerKey(header));
 }
 
-/** The answer filed under a header; undefined when there is none, or when it names nothing of ours. */
+/** The answer filed under a header; undefined when there is none, or when it names none of our columns. */
 export function headerAnswer(header: string, answers: Answers): ColumnAnswer | undefined {
   const text = answerOf(answers, header);
   if (text === undefined) return undefined;

@@ -9,7 +9,7 @@ import type { Answers } from './question.ts';
 /** Which of two numbers in one cell a column stands for. */
 export type PairPart = 'first_of_pair' | 'second_of_pair';
 
-/** Two columns of his taken as one of ours: which one, and the place of the second. */
+/** Two of his columns taken as one of our columns: which one, and the place of the second. */
 export interface JoinedWith {
   readonly column: JoinableColumn;
   readonly index: number;

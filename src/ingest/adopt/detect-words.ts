@@ -46,7 +46,7 @@ function isKnown(column: ColumnName, text: string): boolean {
   return guessWord(column, text) !== undefined || (column === 'play_kind' && isNoSnapWord(text));
 }
 
-/** More words of ours, and longer codes, leave less room for chance. */
+/** More of our words, and longer codes, leave less room for chance. */
 function surenessOf(column: ColumnName, facts: ColumnFacts): number {
   const guesses = [...facts.counts.keys()].flatMap((text) => guessWord(column, text) ?? []);
   const words = new Set(guesses.map(({ word }) => word)).size;

@@ -15,7 +15,7 @@ import { type Answers, answerKey, type Question } from './question.ts';
 import { type RowsKept, rowsKept, rowsKey } from './rows-kept.ts';
 import { sheetContext } from './sheet-context.ts';
 
-/** A column of ours in the draft: where it comes from, how sure that is (0 to 1), and why. */
+/** One of our columns in the draft: where it comes from, how sure that is (0 to 1), and why. */
 export interface DraftedColumn {
   readonly column: ColumnName;
   readonly header: string;
@@ -125,12 +125,12 @@ function unanswered(questions: readonly Question[], answers: Answers): Question[
   return questions.filter(({ key }) => isAboutCode(key) || !answers.has(answerKey(key)));
 }
 
-/** A code is asked about until its answer is a word of ours. */
+/** A code is asked about until its answer is one of our words. */
 function isAboutCode(key: string): boolean {
   return FILM_COLUMNS.some(({ name }) => key.startsWith(`${name}/`));
 }
 
-/** Answers under a key that no column, code or question of this sheet has, or that name nothing of ours. */
+/** Answers under a key that no column, code or question of this sheet has, or that name none of our columns or words. */
 function strayAnswers({ context, choices, countsOf, request }: DraftState): string[] {
   const { answers } = request;
   const headers = context.columns.filter(({ header }) => headerAnswer(header, answers) !== undefined);

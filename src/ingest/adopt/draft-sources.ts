@@ -12,7 +12,7 @@ import { fallbackSources } from './fallback-sources.ts';
 import type { DraftSource } from './profile-input.ts';
 import { refinePlayKind, refineResult, wordsOfCodes } from './refine-by-marks.ts';
 
-/** Every column of ours that the sheet can feed. */
+/** Each of our columns that the sheet can feed. */
 export function draftSources(state: DraftState): ColumnDraft[] {
   const drafts = state.choices.chosen.map((choice) => draftColumn(state, choice));
   return [...fallbackSources(state, drafts), ...drafts];

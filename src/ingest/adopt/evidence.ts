@@ -6,7 +6,7 @@ import type { ColumnFacts } from './column-facts.ts';
 import type { Chain } from './snap-chain.ts';
 
 /**
- * What the values of a column say for its being one of ours: `score` 0 (cannot be) to 1 (can be nothing else), why in
+ * What the values of a column say for its being one of our columns: `score` 0 (cannot be) to 1 (can be nothing else), why in
  * plain words, and how its cells are to be read. `open` says that a choice about the reading is a guess.
  */
 export interface Evidence {
@@ -32,8 +32,8 @@ export interface SheetContext {
   readonly passes: Uint8Array | undefined;
 }
 
-/** What the values of one column say for its being a given column of ours; undefined when it cannot be. */
+/** What the values of one column say for its being a given one of our columns; undefined when it cannot be. */
 export type Detector = (facts: ColumnFacts, context: SheetContext) => Evidence | undefined;
 
-/** Detectors by the column of ours they look for. */
+/** Detectors by which of our columns they look for. */
 export type Detectors = Readonly<Partial<Record<ColumnName, Detector>>>;

@@ -35,7 +35,7 @@ export function flagOf(text: string): 'yes' | 'no' | undefined {
   return /^(?:0|n|no|false)$/i.test(text) ? 'no' : undefined;
 }
 
-/** The meaning of a yes-or-no column for one of ours, by its header; undefined when the header does not say. */
+/** The meaning of a yes-or-no column for one of our columns, by its header; undefined when the header does not say. */
 export function flagMeaning(facts: ColumnFacts, column: ColumnName): FlagMeaning | undefined {
   if (!isFlag(facts)) return undefined;
   const scored = FLAG_MEANINGS.filter((one) => one.column === column)

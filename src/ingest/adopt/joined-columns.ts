@@ -6,7 +6,7 @@ import { stepShare } from './game-runs.ts';
 /** Words for a side of the field, or the teams whose sides they are, are so many at most; judgment. */
 const MOST_SIDES = 8;
 
-/** Pairs of columns looked at for each column of ours; judgment. */
+/** Pairs of columns looked at for each of our columns; judgment. */
 const MOST_PAIRS = 40;
 
 /**
@@ -22,7 +22,7 @@ export function joinedColumns(columns: readonly ColumnFacts[]): ColumnFacts[] {
   ];
 }
 
-/** Two columns of his as one of ours. */
+/** Two of his columns as one of our columns. */
 export function joinTwo(column: JoinableColumn, first: ColumnFacts, second: ColumnFacts): ColumnFacts {
   const cells = first.cells.map((cell, i) => joinCells(column, cell, second.cells[i] ?? ''));
   const { index, header } = first;

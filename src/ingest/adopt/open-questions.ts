@@ -14,7 +14,7 @@ import { isInRuns } from './game-runs.ts';
 import { datesKey, pairOrder } from './pair-order.ts';
 import { NOT_READ, type Question } from './question.ts';
 
-/** A column that was not chosen is asked about when something of ours fits it this well; judgment. */
+/** A column that was not chosen is asked about when one of our columns fits it this well; judgment. */
 const WORTH_ASKING = 0.3;
 
 /** Columns of his that nothing fits are asked about at most so often; judgment. */
@@ -123,7 +123,7 @@ function isRead({ choices }: DraftState, { index }: ColumnFacts): boolean {
   return choices.chosen.some(({ facts }) => facts.index === index && facts.part !== undefined);
 }
 
-/** Columns that something of ours may fit, and columns of names that come again: the coach knows what they are. */
+/** Columns that one of our columns may fit, and columns of names that come again: the coach knows what they are. */
 function leftOverQuestions(state: DraftState, drafts: readonly ColumnDraft[]): Question[] {
   const read = new Set(drafts.flatMap(({ reads }) => reads.map(({ index }) => index)));
   const left = state.context.columns.filter(

@@ -61,7 +61,7 @@ const HEADER_WORDS: Readonly<Record<ColumnName, readonly string[]>> = {
   note: ['note', 'notes', 'comment', 'comments', 'remarks'],
 };
 
-/** Marks of a yes or no that tells more of the play, by the word of ours it stands for. */
+/** Marks of a yes or no that tells more of the play, by our word for it. */
 export const FLAG_WORDS: Readonly<Record<string, readonly string[]>> = {
   scramble: ['scramble'],
   screen: ['screen'],

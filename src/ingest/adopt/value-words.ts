@@ -144,7 +144,7 @@ function freshGuess(column: ColumnName, code: string): WordGuess | undefined {
   return { word: cell.words.includes(near) ? near : (owner ?? near), sure: 0.75 };
 }
 
-/** Whether a code names a kick, a kneel or another play that is no snap of ours. */
+/** Whether a code names a kick, a kneel or another play that we do not chart as a snap. */
 export function isNoSnapWord(code: string): boolean {
   const plain = plainWord(code);
   return NO_SNAP_WORDS.some((word) => plainWord(word) === plain);

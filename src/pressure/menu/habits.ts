@@ -14,7 +14,7 @@ export interface ChangeUp {
   readonly calls: number;
 }
 
-/** Games of ours an opponent has on film: full games are exchanged, three or four of them. Common practice, no source. */
+/** Our games that an opponent has on film: full games are exchanged, three or four of them. Common practice, no source. */
 export const READER_GAMES = 4;
 
 /** A path that keeps the cap shows one coverage throughout less often than this on the film that gives it away. */

@@ -24,7 +24,7 @@ export interface PressuredAnswer {
 /**
  * What they will answer to our pressure: the forecast of the situation, run or pass and then which pass moved by exactly
  * the part of the shift that held up in backtests. Where none did, or nothing was charted, it is the forecast itself. The
- * coverage is a guess of theirs before the snap, so its shift stands beside that of the rush.
+ * coverage is their guess before the snap, so its shift stands beside that of the rush.
  *
  * @param forecasts - the forecasts of the week, of which the answers of the situation are read
  * @returns null where the answers of the situation are not forecast

@@ -49,7 +49,7 @@ export interface PressuredRelease {
   readonly timed: number;
   /** Mean of the timed throws; null when none was timed. */
   readonly mean: number | null;
-  /** The mean shrunk toward their own over all throws, with its 95% interval; null when no throw of theirs was timed. */
+  /** The mean shrunk toward their own over all throws, with its 95% interval; null when none of their throws was timed. */
   readonly shrunk: number | null;
   readonly low: number | null;
   readonly high: number | null;

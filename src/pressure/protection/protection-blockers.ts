@@ -41,7 +41,7 @@ export interface Blocker {
  * The protectors of a picture and the rules they follow.
  *
  * Half slide: center, guard and tackle of the slide side take every rusher on that side; the other tackle and the back
- * take the widest lineman and the linebackers of theirs. Guard covered: he takes a man there too. Guard uncovered: he
+ * take the widest lineman and the linebackers on their side. Guard covered: he takes a man there too. Guard uncovered: he
  * turns with the slide and has the A gap alone, so that two men must hold everything outside him. Full slide: every
  * lineman has the gap to his slide side, the back the end man on the other edge. Man: five linemen on the five men of
  * the count, the back on the linebackers left, inside out. A slide protection without a slide side is played as man.

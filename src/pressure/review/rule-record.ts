@@ -67,7 +67,7 @@ export interface RuleRecordInput {
   readonly cuts: SituationCuts;
 }
 
-/** Marks every call of ours right, neutral or wrong by the rules on what then came. */
+/** Marks each of our calls right, neutral or wrong by the rules on what then came. */
 export function ruleRecord(input: RuleRecordInput): GameFit {
   const snaps = ourSnaps(input);
   const charted = (feature: FitFeature) => snaps.some(({ words }) => words[feature] !== NOT_KNOWN);

@@ -12,7 +12,7 @@ import type { BackRelease } from './score-result.ts';
  * What the back's release does to every family's points through the race, over all situations first and then in each:
  * the same race with the back always in and always out, less the race as forecast.
  *
- * @returns empty where his job was charted on no pass of theirs
+ * @returns empty where his job was charted on none of their passes
  */
 export function backReleases(week: PointsWeek, model: PointsModel, forecast: ForecastChapter): BackRelease[] {
   return [week.all, ...week.situations].flatMap((mix) => {
@@ -23,7 +23,7 @@ export function backReleases(week: PointsWeek, model: PointsModel, forecast: For
   });
 }
 
-/** Share of passes on which the back is planned to get out; null without one snap of theirs. */
+/** Share of passes on which the back is planned to get out; null without any of their snaps. */
 function outShare({ forecasts }: ForecastChapter, situation: string): number | null {
   const jobs = forecasts.filter(({ target }) => target === 'back_job');
   if ((jobs.find((entry) => entry.situation === 'all')?.ownSnaps ?? 0) === 0) return null;

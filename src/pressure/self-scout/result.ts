@@ -76,7 +76,7 @@ export interface EarlyShow {
   readonly values: readonly { readonly value: string; readonly share: Share }[];
 }
 
-/** A habit of ours beyond what the forecast of us expects there. */
+/** One of our habits beyond what the forecast of us expects there. */
 export interface OwnTell {
   readonly asks: 'pressure' | 'coverage';
   readonly description: string;

@@ -15,7 +15,7 @@ import { pictureLabel } from '../words/label.ts';
 import { counted } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 
-/** How they protect, who of ours comes free, and whether he is home in time. */
+/** How they protect, which of our rushers comes free, and whether he is home in time. */
 export function howTheyProtectChapter(plan: WeekPlan): Chapter {
   const { mix, soundness } = plan.protection;
   const matched = plan.protection.calls.filter((entry) => isCarried(plan)(entry.call));

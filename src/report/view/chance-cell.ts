@@ -6,7 +6,7 @@ export function pCell(p: number | null): Cell {
   return p === null ? numberCell('too few', 2) : numberCell(p < 0.001 ? 'under 0.001' : fixed(p, 3), p);
 }
 
-/** What a corrected p-value says. The 5% level is common practice, not a threshold of ours. */
+/** What a corrected p-value says. The 5% level is common practice, not our own threshold. */
 export function chanceWords(p: number | null): string {
   if (p === null) return 'cannot be told';
   return p < 0.05 ? 'more than chance' : 'no more than chance';

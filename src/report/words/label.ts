@@ -29,7 +29,7 @@ export const TARGET_LABELS: Readonly<Record<Target, string>> = {
   back_job: "The back's job on a pass",
 };
 
-/** The word for a family, or the id made readable when it is not one of ours. */
+/** The word for a family, or the id made readable when it is not a family we know. */
 export function familyLabel(family: string): string {
   return isFamily(family) ? capital(FAMILY_WORDS[family]) : plainWords(family);
 }
