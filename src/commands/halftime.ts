@@ -1,7 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { HalftimeUpdate } from '../pressure/halftime/halftime.ts';
-import { habitWords, topLine, warningWords } from '../report/halftime/halftime-words.ts';
+import { callsTable, familiesTable, rushTable } from '../report/halftime/halftime-table.ts';
+import { habitWords, overtakingWords, topLine, warningWords } from '../report/halftime/halftime-words.ts';
+import type { TableView } from '../report/view/table-view.ts';
 import { halftimePages } from '../season/halftime-pages.ts';
 import type { FoundFile } from '../season/season-folder.ts';
 import { UserProblem } from '../season/user-problem.ts';
@@ -44,8 +46,7 @@ async function namedFiles(names: readonly string[]): Promise<FoundFile[]> {
 }
 
 function updateText(update: HalftimeUpdate): string {
-  const { moved, calls, families } = update;
-  const ranked = calls.length > 0 ? calls.map(callRow) : families.map((family) => moveRow(family.family, family));
+  const { moved } = update;
   return [
     `${update.liveSnaps} snaps tonight. ${topLine(update)}`,
     `Real changes (${moved.looked} tendencies checked):`,
@@ -55,14 +56,20 @@ function updateText(update: HalftimeUpdate): string {
       ? ['  nothing']
       : moved.looksSo.slice(0, NAMED).map((habit) => `  ${habitWords(habit)}`)),
     ...update.warnings.map((warning) => `Shown too often: ${warningWords(warning)}`),
-    tableText(['best first', 'Sunday', 'now', 'rank Sunday', 'used'], ranked),
+    ...update.situations.flatMap(({ label, overtakings }) =>
+      overtakings.map((one) => `${label}: ${overtakingWords(one)}.`),
+    ),
+    tonightText(rushTable(update)),
+    tonightText(update.calls.length > 0 ? callsTable(update) : familiesTable(update)),
   ].join('\n');
 }
 
-function callRow(call: HalftimeUpdate['calls'][number]): string[] {
-  return [...moveRow(call.call, call), `${call.used} of ${Math.round(call.planned)}`];
-}
-
-function moveRow(name: string, move: HalftimeUpdate['families'][number] | HalftimeUpdate['calls'][number]): string[] {
-  return [name, move.before.toFixed(2), move.now.toFixed(2), String(move.rankBefore)];
+/** A table of the page as the terminal prints it. */
+function tonightText({ columns, rows }: TableView): string {
+  if (rows.length === 0) return '';
+  const lines = rows.map(({ name, cells }) => [name, ...cells.map(({ text }) => text)]);
+  return tableText(
+    columns.map(({ label }) => label),
+    lines,
+  );
 }

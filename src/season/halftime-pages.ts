@@ -4,6 +4,7 @@ import { readOwnOrForeign } from '../ingest/read-own-or-foreign.ts';
 import { describeGroup, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
 import { type HalftimeUpdate, halftimeUpdate } from '../pressure/halftime/halftime.ts';
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
+import { readOpponentFilm } from './read-opponent-film.ts';
 import { readSettings } from './read-settings.ts';
 import { inputsPrint } from './seal.ts';
 import { type FoundFile, holdsOpponent, readOne, readSeasonFolder, readSheets } from './season-folder.ts';
@@ -36,7 +37,7 @@ export async function halftimePages(
 ): Promise<Halftime> {
   const live = readLive(given.length > 0 ? given : await liveSheets(at), await profileOf(at));
   for (const group of live.named) listener.note(group);
-  const update = halftimeUpdate(await sundayPlan(at, listener), live.chart);
+  const update = halftimeUpdate({ ...(await sundayPlan(at, listener)), live: live.chart });
   const { renderHalftime } = await import('../report/halftime/render-halftime.ts');
   const pages = [
     { name: 'halftime.html', text: await renderHalftime(update, live.faults) },
@@ -78,15 +79,25 @@ function lines(problems: readonly RowProblem[]): string[] {
   return [...groups.map(describeGroup), ...(restProblems > 0 ? [`… and ${restProblems} more`] : [])];
 }
 
+/** Sunday's plan with the film behind it; null where only the plan is at hand. */
+interface SundayPlan {
+  readonly plan: WeekPlan;
+  readonly film: Film | null;
+}
+
 /** The saved plan where it was made from the very files of the season; else it is worked out again from them. */
-async function sundayPlan(at: SeasonWeek, listener: Listener): Promise<WeekPlan> {
+async function sundayPlan(at: SeasonWeek, listener: Listener): Promise<SundayPlan> {
   const saved = await savedPlan(at);
   if (saved.kind === 'sound') {
-    if (!(await holdsOpponent(at))) return planAlone(saved.value, listener);
-    if (saved.seal.inputs === inputsPrint(await readSeasonFolder(at), at.platform.digest)) return saved.value;
+    if (!(await holdsOpponent(at))) return { plan: planAlone(saved.value, listener), film: null };
+    const folder = await readSeasonFolder(at);
+    if (saved.seal.inputs === inputsPrint(folder, at.platform.digest)) {
+      return { plan: saved.value, film: await readOpponentFilm(folder, saved.value.opponent) };
+    }
   }
   const { plannedWeek } = await import('./week-plan-source.ts');
-  return (await plannedWeek(at, listener)).plan;
+  const { plan, week } = await plannedWeek(at, listener);
+  return { plan, film: week.chart };
 }
 
 /** At the field there may be no more than the plan and tonight's sheet. */

@@ -27,7 +27,7 @@ export async function readSeasonSheets(folder: SeasonFolder, book: FormationBook
   const archiveProfile = (await readSettings(folder.archiveProfileFile, loadProfileSchema)) ?? profile;
   const ownProfile = await readSettings(folder.ownProfileFile, loadProfileSchema);
   return withSpellings({
-    opponent: booked(readOnce(sheetsOf(folder.opponent, sheetOptions('opponent', profile))), book),
+    opponent: opponentSheets(folder, { profile, book }),
     archive: booked(
       readOnce([
         ...sheetsOf(folder.archive, sheetOptions('opponent', archiveProfile)),
@@ -37,6 +37,23 @@ export async function readSeasonSheets(folder: SeasonFolder, book: FormationBook
     ),
     ours: readOnce(sheetsOf(folder.ownFilm, sheetOptions('own', ownProfile))),
   });
+}
+
+/** Reads the opponent's sheets alone. */
+export async function readOpponentSheets(
+  folder: SeasonFolder,
+  book: FormationBook | null,
+): Promise<readonly NamedReading[]> {
+  return opponentSheets(folder, { profile: await readSettings(folder.profileFile, loadProfileSchema), book });
+}
+
+interface SheetHelps {
+  readonly profile: Profile | null;
+  readonly book: FormationBook | null;
+}
+
+function opponentSheets(folder: SeasonFolder, { profile, book }: SheetHelps): readonly NamedReading[] {
+  return booked(readOnce(sheetsOf(folder.opponent, sheetOptions('opponent', profile))), book);
 }
 
 /** The sheets with a warning for every word that another file of the same kind writes in another way. */

@@ -15,6 +15,7 @@ import type { SoundnessFault } from '../pressure/soundness/fault.ts';
 import { checkLibrary } from '../pressure/soundness/soundness.ts';
 import { menuNameProblems } from './menu-names.ts';
 import { readCountFiles } from './read-counts.ts';
+import { loadFormationSchema, sameName, theirSnaps } from './read-opponent-film.ts';
 import { type NamedReading, readSeasonSheets, type SeasonSheets } from './read-season-sheets.ts';
 import { readSettings } from './read-settings.ts';
 import type { RejectedInFile } from './rejects.ts';
@@ -155,11 +156,6 @@ function whenAsked<T>(work: () => T): () => T {
   };
 }
 
-/** The opponent's own snaps; a sheet that names no offense is all theirs. */
-function theirSnaps(chart: Film, opponent: string): Film {
-  return filterSnaps(chart, (i) => sameName(textAt(chart, 'offense', i) ?? opponent, opponent));
-}
-
 /** Other offenses' snaps; the opponent's own never count twice. */
 function archiveOf(readings: readonly NamedReading[], opponent: string): Film | null {
   const charts = readings.map(({ file, reading }) => withOffense(reading.chart, file));
@@ -187,10 +183,6 @@ function offensesIn(readings: readonly NamedReading[]): ReadonlySet<string> {
   return new Set(charts.flatMap((chart) => offenseGames(chart).map(({ offense }) => offense)));
 }
 
-function sameName(a: string, b: string): boolean {
-  return a.trim().toLowerCase() === b.trim().toLowerCase();
-}
-
 function problemLines(problems: readonly RowProblem[]): string[] {
   const grouped = groupProblems(problems, NAMED_PROBLEMS);
   const rest =
@@ -215,6 +207,3 @@ function noSnaps(opponent: string, problems: readonly RowProblem[], unread: read
     : [];
   return [`no usable snap of ${opponent} was found`, ...problemLines(problems), ...hint, ...unread].join('\n');
 }
-
-/** Most seasons have no formation book; its schema takes a while to build. */
-const loadFormationSchema = async () => (await import('../ingest/formation/formation-schema.ts')).formationBookSchema;

@@ -29,7 +29,9 @@ const first = (fit: FitChapter) => whyStatements({ ...plan, fit } as WeekPlan)[0
 describe('the first reason for the calls', () => {
   it('is the most called pressure that is right plainly more often than wrong', () => {
     expect(byUse.length).toBeGreaterThan(1);
-    expect(first(fitOf([-0.2, 0.2]))).toBe(`${byUse[1]?.call} is right on 4.0, wrong on 2.0 of 10 snaps.`);
+    expect(first(fitOf([-0.2, 0.2]))).toBe(
+      `Over all their snaps ${byUse[1]?.call} is right on 4.0, wrong on 2.0 of 10.`,
+    );
   });
 
   it('never praises a call that is wrong as often as right', () => {

@@ -1,9 +1,14 @@
 import type { Film } from '../../game/film.ts';
 import type { WeekPlan } from '../plan/week-plan.ts';
+import { answersByRush, type RushTonight } from './answers-by-rush.ts';
+import { bestCalls, type SituationCalls } from './best-calls.ts';
+import { fitTonight } from './fit-tonight.ts';
 import { type LiveForecast, liveForecasts } from './live-forecast.ts';
 import { liveTallies } from './live-tally.ts';
+import { marksTonight } from './marks-tonight.ts';
 import { type MovedSearch, movedTonight } from './moved.ts';
 import { type OwnTonight, ownTonight } from './own-tonight.ts';
+import { byFit, type FitsThenAndNow, fitWhereCalled } from './rank-by-fit.ts';
 import { type RankedCall, type RankedFamily, rankCalls, rankFamilies } from './rank-calls.ts';
 
 /** A carried call for the second half. */
@@ -13,6 +18,8 @@ export interface HalftimeCall extends RankedCall {
   readonly planned: number;
   /** Sunday's share of the snaps of each situation. */
   readonly mix: readonly { readonly situation: string; readonly share: number }[];
+  /** Right less wrong where it is called, -1 to 1, Sunday and now; null where fit was not worked out. */
+  readonly fit: { readonly before: number; readonly now: number } | null;
 }
 
 /** A path our opponent has seen go with one coverage too often tonight, and the carried calls that break it. */
@@ -26,7 +33,7 @@ export interface PathWarning {
 
 /** The halftime update. */
 export interface HalftimeUpdate {
-  readonly schema: 'pressure-plan.halftime/1';
+  readonly schema: 'pressure-plan.halftime/2';
   readonly version: string;
   readonly opponent: string;
   readonly us: string;
@@ -38,9 +45,14 @@ export interface HalftimeUpdate {
   readonly forecasts: readonly LiveForecast[];
   readonly moved: MovedSearch;
   readonly families: readonly RankedFamily[];
-  /** Carried calls, best first; empty without a menu. */
+  /** Carried calls, those that fit best first; empty without a menu. */
   readonly calls: readonly HalftimeCall[];
-  readonly situations: readonly { readonly id: string; readonly label: string; readonly expectedSnaps: number }[];
+  /** Sunday's calls by situation in tonight's order; empty without a menu. */
+  readonly situations: readonly SituationCalls[];
+  /** False where fit stands as on Sunday, for want of the film behind the plan. */
+  readonly fitMoved: boolean;
+  /** What they did tonight by how many we sent. */
+  readonly byRush: readonly RushTonight[];
   readonly tonight: OwnTonight;
   readonly warnings: readonly PathWarning[];
 }
@@ -48,21 +60,29 @@ export interface HalftimeUpdate {
 /** Fewer calls of a path than this show no habit; judgment. */
 const PATH_CALLS = 3;
 
+/** Sunday's plan, tonight's snaps, and the film behind the plan where it is at hand. */
+export interface HalftimeInput {
+  readonly plan: WeekPlan;
+  readonly live: Film;
+  readonly film: Film | null;
+}
+
 /**
- * Sunday's plan after the snaps charted tonight: forecast brought up to date, what truly moved, families and carried
- * calls ranked again, and what we have shown ourselves. Pure: the same plan and snaps give the same update, in whatever
- * pieces the snaps came.
+ * Sunday's plan after the snaps charted tonight: forecast brought up to date, what truly moved, carried calls in tonight's
+ * order by Sunday's rules of fit, and what we have shown ourselves. Pure: the same plan and snaps give the same update, in
+ * whatever pieces the snaps came.
  */
-export function halftimeUpdate(plan: WeekPlan, live: Film): HalftimeUpdate {
+export function halftimeUpdate({ plan, live, film }: HalftimeInput): HalftimeUpdate {
   const { settings, forecast, scores } = plan;
   const discount = settings.live_discount;
   const tallies = liveTallies(live, settings.situations);
   const forecasts = liveForecasts(forecast, tallies, discount);
-  const carried = plan.menu?.kind === 'menu' ? plan.menu.calls : [];
   const tonight = ownTonight(live, plan.library);
   const answers = forecasts.find(({ target, situation }) => target === 'answer' && situation === 'all');
+  const moved = fitTonight({ plan, film, live, forecasts });
+  const fits = { sunday: plan.fit?.calls ?? [], tonight: moved ?? plan.fit?.calls ?? [] };
   return {
-    schema: 'pressure-plan.halftime/1',
+    schema: 'pressure-plan.halftime/2',
     version: plan.version,
     opponent: plan.opponent,
     us: plan.us,
@@ -73,16 +93,38 @@ export function halftimeUpdate(plan: WeekPlan, live: Film): HalftimeUpdate {
     forecasts,
     moved: movedTonight(forecast, tallies),
     families: rankFamilies({ scores, live: forecasts }),
-    calls: rankCalls({ scores, live: forecasts }, carried).map((call) => ({
-      ...call,
-      used: timesUsed(tonight, call.call),
-      planned: carried.find((entry) => entry.call === call.call)?.expectedCalls ?? 0,
-      mix: carried.find((entry) => entry.call === call.call)?.mix ?? [],
-    })),
-    situations: scores.situations,
+    calls: halftimeCalls(plan, { forecasts, tonight, fits }),
+    situations: situationCalls(plan, live, fits),
+    fitMoved: moved !== null,
+    byRush: answersByRush(live, plan.library, settings.situations),
     tonight,
     warnings: pathWarnings(plan, tonight),
   };
+}
+
+interface CallsTonight {
+  readonly forecasts: readonly LiveForecast[];
+  readonly tonight: OwnTonight;
+  readonly fits: FitsThenAndNow;
+}
+
+function halftimeCalls(plan: WeekPlan, { forecasts, tonight, fits }: CallsTonight): readonly HalftimeCall[] {
+  const menu = plan.menu?.kind === 'menu' ? plan.menu : null;
+  if (menu === null) return [];
+  const snapsOf = new Map(menu.situations.map(({ id, expectedSnaps }) => [id, expectedSnaps]));
+  const calls = rankCalls({ scores: plan.scores, live: forecasts }, menu.calls).flatMap((ranked) => {
+    const carried = menu.calls.find(({ call }) => call === ranked.call);
+    if (carried === undefined) return [];
+    const fit = fitWhereCalled(carried, snapsOf, fits);
+    return { ...ranked, used: timesUsed(tonight, ranked.call), planned: carried.expectedCalls, mix: carried.mix, fit };
+  });
+  return byFit(calls);
+}
+
+function situationCalls({ menu, library, settings }: WeekPlan, live: Film, fits: FitsThenAndNow) {
+  if (menu?.kind !== 'menu' || library === null) return [];
+  const marks = marksTonight(live, library, settings.situations);
+  return bestCalls({ situations: menu.situations, menu: menu.calls, ...fits, marks });
 }
 
 function timesUsed(tonight: OwnTonight, call: string): number {

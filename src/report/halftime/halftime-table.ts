@@ -1,11 +1,15 @@
-import type { HalftimeCall, HalftimeUpdate } from '../../pressure/halftime/halftime.ts';
-import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
-import { answerLabel, familyLabel } from '../words/label.ts';
-import { signed } from '../words/number-words.ts';
+import type { SituationCalls } from '../../pressure/halftime/best-calls.ts';
+import type { HalftimeUpdate } from '../../pressure/halftime/halftime.ts';
+import type { RushGroup } from '../../pressure/snap/rush-group.ts';
+import { type Cell, numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
+import { answerInSentence, answerLabel, familyLabel } from '../words/label.ts';
+import { counted, signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
+import { countWords } from '../words/share-words.ts';
+import { overtakingWords } from './halftime-words.ts';
 
 /** Calls one screen has room for. */
-const CALLS_SHOWN = 10;
+export const CALLS_SHOWN = 8;
 /** Situations one screen has room for, the most frequent first. */
 const SITUATIONS_SHOWN = 6;
 /** Calls named for a situation. */
@@ -22,7 +26,7 @@ export function answersTable({ forecasts }: HalftimeUpdate): TableView {
       name: answerLabel(name),
       cells: [
         numberCell(percent(before), before),
-        numberCell(`${tonight.count} of ${tonight.trials}`, tonight.estimate ?? -1),
+        numberCell(countWords(tonight), tonight.estimate ?? -1),
         numberCell(percent(share), share),
       ],
     })),
@@ -30,25 +34,64 @@ export function answersTable({ forecasts }: HalftimeUpdate): TableView {
   };
 }
 
-/** The carried calls, best first, with what was used of them. */
+/** The carried calls, best fit first, with what was used of them. */
 export function callsTable({ calls, tonight }: HalftimeUpdate): TableView {
   return {
     id: 'calls',
     caption: 'Carried calls, best first',
-    columns: [words('Call'), numbers('Sunday'), numbers('Now'), numbers('Used'), numbers('Held')],
+    columns: [words('Call'), numbers('Sunday'), numbers('Now'), numbers('Points'), numbers('Used'), numbers('Held')],
     rows: calls.slice(0, CALLS_SHOWN).map((call, i) => {
       const seen = tonight.calls.find((entry) => entry.call === call.call);
       return {
         name: `${i + 1} ${call.call}${moveMark(call, i + 1)}`,
         cells: [
-          numberCell(signed(call.before), call.before),
+          fitCell(call.fit?.before),
+          fitCell(call.fit?.now),
           numberCell(signed(call.now), call.now),
           textCell(`${call.used} of ${Math.round(call.planned)}`),
-          textCell(seen && seen.held.trials > 0 ? `${seen.held.count} of ${seen.held.trials}` : ''),
+          textCell(seen && seen.held.trials > 0 ? countWords(seen.held) : ''),
         ],
       };
     }),
     empty: 'Sunday’s plan carries no menu',
+  };
+}
+
+/** Right less wrong, of ten snaps. */
+function fitCell(net: number | undefined): Cell {
+  return net === undefined ? textCell('') : numberCell(signed(10 * net), net);
+}
+
+/** Kinds of pass named against one rush. */
+const PASSES_NAMED = 3;
+
+const SENT: Readonly<Record<RushGroup, string>> = {
+  three_or_fewer: 'Three or fewer',
+  four: 'Four',
+  five: 'Five',
+  six_or_more: 'Six or more',
+};
+
+/** What they did tonight against four, five and six. */
+export function rushTable({ byRush }: HalftimeUpdate): TableView {
+  return {
+    id: 'by-rush',
+    caption: 'Their answer tonight, by how many we sent',
+    columns: [words('Sent'), numbers('Run'), words('Passes'), numbers('Held')],
+    rows: byRush.map(({ group, snaps, runs, passes, held }) => ({
+      name: `${SENT[group]}, ${counted(snaps, 'snap', 'snaps')}`,
+      cells: [
+        textCell(runs.trials === 0 ? '' : countWords(runs)),
+        textCell(
+          passes
+            .slice(0, PASSES_NAMED)
+            .map(({ answer, count }) => `${answerInSentence(answer)} ${count}`)
+            .join(', '),
+        ),
+        textCell(held.trials === 0 ? '' : countWords(held)),
+      ],
+    })),
+    empty: 'chart our call beside the snap, or how many rushed',
   };
 }
 
@@ -66,33 +109,27 @@ export function familiesTable({ families }: HalftimeUpdate): TableView {
   };
 }
 
-/** The best calls by situation. */
-export function situationsTable({ situations, calls }: HalftimeUpdate): TableView {
-  const common = situations.filter(({ id }) => id !== 'all').sort((a, b) => b.expectedSnaps - a.expectedSnaps);
+/** Sunday's calls by situation in tonight's order; a call that moved up says over whom, and which snaps did it. */
+export function situationsTable({ situations }: HalftimeUpdate): TableView {
+  const common = [...situations].sort((a, b) => b.expectedSnaps - a.expectedSnaps);
   return {
     id: 'situations',
     caption: 'Sunday’s calls by situation, tonight’s order',
     columns: [words('Situation'), words('Call now')],
-    rows: common.slice(0, SITUATIONS_SHOWN).map(({ id, label }) => ({
-      name: label,
-      cells: [textCell(bestIn(id, calls))],
+    rows: common.slice(0, SITUATIONS_SHOWN).map((entry) => ({
+      name: entry.label,
+      cells: [textCell([callsWords(entry), ...entry.overtakings.map(overtakingWords)].join('. '))],
     })),
-    empty: 'no situation to show',
+    empty: 'Sunday’s plan carries no menu',
   };
 }
 
-/** Share from which on Sunday's sheet calls a call in a situation. */
-const ON_SHEET = 0.005;
-
-/** Sunday's calls for the situation in tonight's order: nothing is recommended that the sheet never calls there. */
-function bestIn(situation: string, calls: readonly HalftimeCall[]): string {
-  const onSheet = calls.filter(({ mix }) => mix.some((part) => part.situation === situation && part.share > ON_SHEET));
-  const scored = onSheet.flatMap((call) => {
-    const here = call.bySituation.find((entry) => entry.situation === situation);
-    return here ? [{ call: call.call, now: here.now }] : [];
-  });
-  const best = scored.sort((a, b) => b.now - a.now).slice(0, CALLS_NAMED);
-  return best.length === 0 ? 'base' : best.map(({ call, now }) => `${call} ${signed(now)}`).join(', ');
+function callsWords({ calls }: SituationCalls): string {
+  if (calls.length === 0) return 'base';
+  return calls
+    .slice(0, CALLS_NAMED)
+    .map(({ call }) => call)
+    .join(', ');
 }
 
 function moveMark({ rankBefore }: { readonly rankBefore: number }, rank: number): string {

@@ -1,3 +1,4 @@
+import type { Overtaking } from '../../pressure/halftime/best-calls.ts';
 import type { HalftimeUpdate, PathWarning } from '../../pressure/halftime/halftime.ts';
 import type { MovedHabit } from '../../pressure/halftime/moved.ts';
 import { SITUATIONS } from '../../pressure/snap/situation.ts';
@@ -31,11 +32,38 @@ export function pressureWords({ tonight }: HalftimeUpdate): string {
   return `Call charted on ${charted.count} of ${charted.trials} snaps; ${sent}.`;
 }
 
+/** Snaps named for one change of order; the rest is counted. */
+const SNAPS_NAMED = 6;
+
+/**
+ * A call that goes ahead of another tonight, and the snaps that did it. A few snaps are a lean, never an order.
+ *
+ * @example "Lean: Hackle Peel before Cross Lock (snaps 4, 9 and 21)"
+ */
+export function overtakingWords({ call, over, snaps }: Overtaking): string {
+  const named = snaps.slice(0, SNAPS_NAMED);
+  const more = snaps.length > named.length ? ` and ${snaps.length - named.length} more` : '';
+  const list = more === '' ? listed(named) : `${named.join(', ')}${more}`;
+  const why = snaps.length === 0 ? 'by what they call tonight' : `${snaps.length === 1 ? 'snap' : 'snaps'} ${list}`;
+  return `Lean: ${call} before ${over} (${why})`;
+}
+
 /** The one line on top: what to change for the second half, or to stay. */
-export function topLine({ moved, warnings }: HalftimeUpdate): string {
-  const [first] = moved.moved;
-  if (first !== undefined) return `Change this: ${habitWords(first)}.`;
-  const breakable = warnings.find(({ instead }) => instead.length > 0);
+export function topLine(update: HalftimeUpdate): string {
+  const [first] = update.moved.moved;
+  if (first !== undefined) return `Change this: ${habitWords(first)}.${bestThere(update, first.situation)}`;
+  const breakable = update.warnings.find(({ instead }) => instead.length > 0);
   if (breakable !== undefined) return `Change this: ${warningWords(breakable)}`;
-  return `Stay with Sunday’s calls: nothing real has moved (${moved.looked} tendencies checked).`;
+  return `Stay with Sunday’s calls: nothing real has moved (${update.moved.looked} tendencies checked).`;
+}
+
+/** The sheet's best call tonight in the situation that moved, or over the game; the base where no pressure fits. */
+function bestThere({ situations, calls }: HalftimeUpdate, situation: string): string {
+  const here = situations.find((entry) => entry.situation === situation);
+  const sheet = here?.calls ?? calls.map(({ call, fit }) => ({ call, now: fit?.now ?? null }));
+  const [best] = sheet;
+  if (best === undefined) return '';
+  const fits = sheet.find(({ now }) => now === null || now > 0);
+  if (fits === undefined) return ' Nothing on the sheet is right more often than wrong there: call base.';
+  return ` Best on the sheet${here ? ' there' : ''}: ${fits.call}.`;
 }

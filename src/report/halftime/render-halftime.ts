@@ -5,17 +5,16 @@ import { documentText } from '../page/document.ts';
 import { type Html, html } from '../page/html.ts';
 import { CAUTION_LINE } from '../words/caution-words.ts';
 import { counted } from '../words/number-words.ts';
+import { OPEN_DATA_LINE } from '../words/open-data-words.ts';
 import { percent } from '../words/percent.ts';
 import { HALFTIME_STYLE } from './halftime-style.ts';
-import { answersTable, callsTable, familiesTable, situationsTable } from './halftime-table.ts';
+import { answersTable, CALLS_SHOWN, callsTable, familiesTable, rushTable, situationsTable } from './halftime-table.ts';
 import { habitWords, pressureWords, topLine, warningWords } from './halftime-words.ts';
 
-/** Tendencies one screen has room for, of each kind. */
-const HABITS_SHOWN = 4;
+/** Real changes, and noise, that one screen has room for. */
+const [CHANGES_SHOWN, NOISE_SHOWN] = [4, 2];
 /** Warnings one screen has room for. */
 const WARNINGS_SHOWN = 2;
-/** Families shown beside the calls. */
-const FAMILIES_SHOWN = 6;
 
 /**
  * The halftime update as one HTML file that fits one screen of a tablet; what has no room is in the JSON.
@@ -27,33 +26,42 @@ export async function renderHalftime(update: HalftimeUpdate, faults: number): Pr
 <div class="head"><h1>Halftime: <bdi>${update.opponent}</bdi></h1><span>${counted(update.liveSnaps, 'snap', 'snaps')} tonight, each counts ${percent(update.discount)} of a film snap</span>${update.invented ? html`<span class="invented">Invented data</span>` : null}</div>
 <p class="top">${topLine(update)}</p>
 <div class="columns">
-<section><h2>Real changes (${update.moved.looked} tendencies checked)</h2>
-${habits(update.moved.moved, 'None.')}<h2>Probably noise</h2>
-${habits(update.moved.looksSo, 'Nothing else.')}<h2>What they do with the ball</h2>
-${tableMarkup(answersTable(update))}</section>
+<section><h2>Real changes (of ${update.moved.looked} checked)</h2>
+${habits(update.moved.moved, CHANGES_SHOWN, 'None.')}<h2>Probably noise</h2>
+${habits(update.moved.looksSo, NOISE_SHOWN, 'Nothing else.')}<h2>When we sent four, five, six tonight</h2>
+${tableMarkup(rushTable(update))}</section>
 <section><h2>Our calls now</h2>
-${tableMarkup(callsTable(update))}<p class="small">Points saved per 10 snaps. Arrow: rank on Sunday. Used: of the calls planned for the game. Held: loss, stop or takeaway.</p>${families(update)}</section>
-<section><h2>By situation</h2>
-${tableMarkup(situationsTable(update))}<h2>What we have shown</h2>
+${tableMarkup(callsTable(update))}<p class="small">${moreCalls(update)}${CALLS_NOTE}</p>${update.calls.length === 0 ? families(update) : null}<h2>What we have shown</h2>
 <p>${pressureWords(update)}</p>${warnings(update)}</section>
+<section><h2>By situation</h2>
+${tableMarkup(situationsTable(update))}<h2>What they do with the ball</h2>
+${tableMarkup(answersTable(update))}</section>
 </div>
 <p class="small foot">${footWords(update, faults)}</p>
+<p class="small credit">${OPEN_DATA_LINE}</p>
 </main>`;
   return documentText({ title: `Halftime: ${update.opponent}`, style: HALFTIME_STYLE, script: '', body });
 }
 
-function habits(list: readonly MovedHabit[], none: string): Html {
+function habits(list: readonly MovedHabit[], shown: number, none: string): Html {
   if (list.length === 0) return html`<p class="none">${none}</p>`;
-  const rest = list.length - HABITS_SHOWN;
+  const rest = list.length - shown;
   const more = rest > 0 ? html`<li class="small">and ${rest} more in halftime.json</li>` : null;
-  return html`<ul>${list.slice(0, HABITS_SHOWN).map((habit) => html`<li>${habitWords(habit)}</li>`)}${more}</ul>\n`;
+  return html`<ul>${list.slice(0, shown).map((habit) => html`<li>${habitWords(habit)}</li>`)}${more}</ul>\n`;
 }
 
-/** Beside the calls the first few families; without calls all of them. */
+/** How many calls there was no room for. */
+function moreCalls({ calls }: HalftimeUpdate): string {
+  const rest = calls.length - CALLS_SHOWN;
+  return rest > 0 ? `${counted(rest, 'more call', 'more calls')} in halftime.json. ` : '';
+}
+
+const CALLS_NOTE =
+  'Sunday, Now: snaps of 10 right less wrong, by Sunday’s rules. Points: saved per 10 snaps, now. Used: of the calls planned for the game. Held: loss, stop or takeaway.';
+
+/** Without calls the kinds of pressure stand in their place. */
 function families(update: HalftimeUpdate): Html {
-  const table = familiesTable(update);
-  const rows = update.calls.length === 0 ? table.rows : table.rows.slice(0, FAMILIES_SHOWN);
-  return html`<h2>Families</h2>\n${tableMarkup({ ...table, rows })}`;
+  return html`<h2>Kinds of pressure</h2>\n${tableMarkup(familiesTable(update))}`;
 }
 
 function warnings({ warnings: list, tonight }: HalftimeUpdate): Html {
@@ -68,5 +76,6 @@ function warnings({ warnings: list, tonight }: HalftimeUpdate): Html {
 function footWords(update: HalftimeUpdate, faults: number): string {
   const rows = faults === 0 ? '' : `${counted(faults, 'row', 'rows')} left out of the numbers for faults. `;
   const cut = percent(update.moved.discoveryRate);
-  return `${rows}Real: beyond the forecast and the usual game-to-game swing, at most ${cut} false alarms. Points move with what they call, not with their protection. ${CAUTION_LINE}`;
+  const fit = update.calls.length > 0 && !update.fitMoved ? 'Fit is Sunday’s: the film is not in this folder. ' : '';
+  return `${rows}${fit}Real: beyond the forecast and the usual game-to-game swing, at most ${cut} false alarms. Points move with what they call, not with their protection. ${CAUTION_LINE}`;
 }

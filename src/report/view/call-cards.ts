@@ -5,10 +5,9 @@ import { callPicture } from '../field/call-picture.ts';
 import { fieldDrawing } from '../field/field-drawing.ts';
 import { roleLetters } from '../field/role-letters.ts';
 import { type Html, html } from '../page/html.ts';
-import { fitWords } from '../words/fit-words.ts';
-import { capital, familyLabel } from '../words/label.ts';
+import { ofTen } from '../words/fit-words.ts';
+import { familyLabel } from '../words/label.ts';
 import { SIDE_WORDS } from '../words/side-words.ts';
-import { ALL_SITUATIONS } from '../words/situation-label.ts';
 import { coverWords, rushWords } from './call-words.ts';
 import { calledMostOn } from './called-on.ts';
 import { type TableView, textCell, words } from './table-view.ts';
@@ -37,13 +36,14 @@ function callCard(plan: WeekPlan, library: CallLibrary, { menuCall, call }: Card
   const shown = `${call.name}, sent from the ${picture.sentFrom}. Rush: ${rush}. Cover: ${cover}.`;
   return html`<div class="card"><h3><bdi>${call.name}</bdi> ▸ ${SIDE_WORDS[call.sent_from]}</h3>
 ${fieldDrawing(picture, library.level, shown)}
-<p>${familyLabel(call.family)}, ${call.coverage}. ${calledMostOn(plan, menuCall)}. ${fitLine(plan, call)}${pointWords(call)}</p></div>\n`;
+<p>${familyLabel(call.family)}, ${call.coverage}. ${calledMostOn(plan, menuCall)}. ${fitLine(menuCall)}${pointWords(call)}</p></div>\n`;
 }
 
-/** How often the call's idea holds against them, over all snaps. */
-function fitLine({ fit }: WeekPlan, { name }: Call): string {
-  const found = fit?.calls.find(({ call, situation }) => call === name && situation === ALL_SITUATIONS);
-  return found === undefined ? '' : `${capital(fitWords(found))}.`;
+/** How often the call's idea holds on the snaps on which the mix calls it. */
+function fitLine(menuCall: MenuCall): string {
+  const { right, wrong } = menuCall;
+  if (right + wrong === 0) return '';
+  return `Where we call it, right on ${ofTen(right)}, wrong on ${ofTen(wrong)} of 10.`;
 }
 
 function pointWords({ rules }: Call): Html | null {

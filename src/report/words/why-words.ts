@@ -45,7 +45,9 @@ function fitStatement({ menu, fit }: WeekPlan): readonly Statement[] {
     ({ family, situation }) => family === found.family && situation === ALL_SITUATIONS,
   )?.rules;
   const why = firedWords(rules ?? [], 'right', found.family);
-  return [{ words: `${found.call} is ${fitWords(found)} snaps${why === '' ? '' : ` (${why})`}.`, sure: null }];
+  return [
+    { words: `Over all their snaps ${found.call} is ${fitWords(found)}${why === '' ? '' : ` (${why})`}.`, sure: null },
+  ];
 }
 
 function noneFits({ call, unknown }: CallFit): Statement {

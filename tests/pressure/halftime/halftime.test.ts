@@ -26,7 +26,7 @@ describe('the halftime update', () => {
   it('at a discount of 0 every call and family stands where Sunday left it', () => {
     fc.assert(
       fc.property(snaps, (records) => {
-        const { calls, families } = halftimeUpdate(withDiscount(0), live(records));
+        const { calls, families } = halftimeUpdate({ plan: withDiscount(0), live: live(records), film: null });
         for (const entry of [...calls, ...families]) expect(entry.now).toBe(entry.before);
         calls.forEach(({ rankBefore }, i) => {
           expect(rankBefore).toBe(i + 1);
@@ -39,29 +39,29 @@ describe('the halftime update', () => {
   it('a live file in two halves equals one file, calls and all', () => {
     fc.assert(
       fc.property(snaps, snaps, (first, second) => {
-        const two = halftimeUpdate(plan, joinFilms([live(first), live(second)]));
-        expect(two).toEqual(halftimeUpdate(plan, live([...first, ...second])));
+        const two = halftimeUpdate({ plan, live: joinFilms([live(first), live(second)]), film: null });
+        expect(two).toEqual(halftimeUpdate({ plan, live: live([...first, ...second]), film: null }));
       }),
       { numRuns: 6 },
     );
   });
 
   it('without live snaps nothing has moved', () => {
-    const { moved, calls, liveSnaps } = halftimeUpdate(plan, live([]));
+    const { moved, calls, liveSnaps } = halftimeUpdate({ plan, live: live([]), film: null });
     expect(moved).toMatchObject({ looked: 0, moved: [] });
     expect(liveSnaps).toBe(0);
     for (const { before, now, used } of calls) expect([now, used]).toEqual([before, 0]);
   });
 
   it('ranks only the carried calls, without the base of the menu being lost', () => {
-    const { calls } = halftimeUpdate(plan, live([]));
+    const { calls } = halftimeUpdate({ plan, live: live([]), film: null });
     const carried = plan.menu?.kind === 'menu' ? plan.menu.calls.map(({ call }) => call) : [];
     expect(calls.map(({ call }) => call).sort()).toEqual([...carried].sort());
   });
 
   it('more of an answer moves a call by its points against that answer', () => {
     const records = Array(20).fill({ down: 3, to_go: 12, play_kind: 'screen' });
-    const { forecasts, calls } = halftimeUpdate(plan, live(records));
+    const { forecasts, calls } = halftimeUpdate({ plan, live: live(records), film: null });
     const answers = forecasts.find(({ target, situation }) => target === 'answer' && situation === 'third_long');
     const score = plan.scores.calls.find(({ call, situation }) => call === 'Rake' && situation === 'third_long');
     const expected = answers?.classes.reduce((sum, { name, share, before }) => {
@@ -75,7 +75,7 @@ describe('the halftime update', () => {
 
   it('counts the calls already used, whatever their spelling, and what is planned', () => {
     const records = ['Rake', 'rake ', 'Torch'].map((call) => ({ down: 1, to_go: 10, play_kind: 'run', call }));
-    const { calls } = halftimeUpdate(plan, live(records));
+    const { calls } = halftimeUpdate({ plan, live: live(records), film: null });
     expect(calls.find(({ call }) => call === 'Rake')?.used).toBe(2);
     expect(calls.find(({ call }) => call === 'Latch')?.used).toBe(0);
     expect(calls.every(({ planned }) => planned >= 0)).toBe(true);
@@ -83,19 +83,20 @@ describe('the halftime update', () => {
 
   it('warns of a pressure path that went with one coverage too often, and names what breaks it', () => {
     const records = Array(4).fill({ down: 1, to_go: 10, play_kind: 'run', call: 'Rake' });
-    expect(halftimeUpdate(plan, live(records)).warnings).toEqual([
+    expect(halftimeUpdate({ plan, live: live(records), film: null }).warnings).toEqual([
       { path: 'rake', coverage: 'three deep', count: 4, trials: 4, instead: ['Rake Man'] },
     ]);
     const base = Array(4).fill({ down: 1, to_go: 10, play_kind: 'run', call: 'Steady' });
-    expect(halftimeUpdate(plan, live(base)).warnings).toEqual([]);
+    expect(halftimeUpdate({ plan, live: live(base), film: null }).warnings).toEqual([]);
   });
 
   it('without a library or menu it still says what moved', () => {
     const bare = { ...plan, library: null, menu: null };
-    const { calls, tonight, warnings } = halftimeUpdate(
-      bare,
-      live([{ down: 1, to_go: 10, play_kind: 'run', call: 'Rake' }]),
-    );
+    const { calls, tonight, warnings } = halftimeUpdate({
+      plan: bare,
+      live: live([{ down: 1, to_go: 10, play_kind: 'run', call: 'Rake' }]),
+      film: null,
+    });
     expect([calls, warnings]).toEqual([[], []]);
     expect(tonight).toMatchObject({ charted: { count: 1, trials: 1 }, pressures: { trials: 0, estimate: null } });
   });

@@ -2,14 +2,20 @@ import { describe, expect, it } from 'vitest';
 import { filmFromRecords } from '../../../src/game/film.ts';
 import { halftimeUpdate } from '../../../src/pressure/halftime/halftime.ts';
 import { situationsTable } from '../../../src/report/halftime/halftime-table.ts';
-import { habitWords, pressureWords, topLine, warningWords } from '../../../src/report/halftime/halftime-words.ts';
+import {
+  habitWords,
+  overtakingWords,
+  pressureWords,
+  topLine,
+  warningWords,
+} from '../../../src/report/halftime/halftime-words.ts';
 import { renderHalftime } from '../../../src/report/halftime/render-halftime.ts';
 import { share } from '../../../src/stats/share.ts';
 import { inventedPlan } from '../invented-plan.ts';
 
 const plan = inventedPlan();
 const live = filmFromRecords(Array(20).fill({ down: 3, to_go: 12, play_kind: 'screen', gain: 3, call: 'Rake' }));
-const update = halftimeUpdate(plan, live);
+const update = halftimeUpdate({ plan, live, film: null });
 
 describe('the halftime page', () => {
   it('says what moved, ranks the calls, counts what was used, and warns of what was shown', async () => {
@@ -19,6 +25,7 @@ describe('the halftime page', () => {
     expect(page).toContain('rake: same coverage behind it (three deep) 20 of 20; change up with Rake Man.');
     expect(page).toContain('2 rows left out of the numbers');
     expect(page).toContain('licensed athletic trainers');
+    expect(page).toContain('creativecommons.org/licenses/by-sa/4.0');
   });
 
   it('says on one line on top what to change, or to stay', async () => {
@@ -32,11 +39,36 @@ describe('the halftime page', () => {
     expect(await renderHalftime(quiet, 0)).toContain(topLine(quiet));
   });
 
+  it('names the snaps that put one call ahead of another, as a lean', () => {
+    const two = { call: 'Torch', over: 'Rake', snaps: ['4', '9'] };
+    expect(overtakingWords(two)).toBe('Lean: Torch before Rake (snaps 4 and 9)');
+    expect(overtakingWords({ ...two, snaps: ['4'] })).toBe('Lean: Torch before Rake (snap 4)');
+    expect(overtakingWords({ ...two, snaps: [] })).toBe('Lean: Torch before Rake (by what they call tonight)');
+    const many = Array.from({ length: 8 }, (_, i) => String(i + 1));
+    expect(overtakingWords({ ...two, snaps: many })).toContain('(snaps 1, 2, 3, 4, 5, 6 and 2 more)');
+  });
+
+  it('sends a coach to base where nothing on the sheet fits what moved', () => {
+    const here = (now: number) => ({
+      ...update,
+      situations: update.situations.map((entry) => ({ ...entry, calls: [{ call: 'Rake', before: 0, now }] })),
+    });
+    const moved = update.moved.moved.find(({ situation }) => situation === 'third_long');
+    if (moved === undefined) throw new Error('twenty screens of twenty move the screens of third and long');
+    const top = (now: number) => topLine({ ...here(now), moved: { ...update.moved, moved: [moved] } });
+    expect(top(-0.1)).toMatch(/: call base\.$/);
+    expect(top(0.1)).toMatch(/Best on the sheet there: Rake\.$/);
+  });
+
+  it('counts what they did against four, five and six', async () => {
+    expect(await renderHalftime(update, 0)).toContain('Five, 20 snaps');
+  });
+
   it('recommends nothing in a situation where Sunday’s sheet never calls it', () => {
     const { rows } = situationsTable(update);
     expect(rows.length).toBeGreaterThan(3);
     for (const { name, cells } of rows) {
-      const id = update.situations.find(({ label }) => label === name)?.id;
+      const id = update.situations.find(({ label }) => label === name)?.situation;
       const onSheet = update.calls.filter(({ mix }) => mix.some((part) => part.situation === id && part.share > 0.005));
       const said = (cells[0]?.text ?? '').split(', ').map((text) => text.replace(/ [+\u2212]?[\d.]+$/, ''));
       for (const call of said) expect([...onSheet.map((entry) => entry.call), 'base']).toContain(call);
@@ -51,7 +83,7 @@ describe('the halftime page', () => {
   });
 
   it('without a menu it ranks the kinds of pressure alone', async () => {
-    const bare = halftimeUpdate({ ...plan, menu: null, library: null }, live);
+    const bare = halftimeUpdate({ plan: { ...plan, menu: null, library: null }, live, film: null });
     const page = await renderHalftime(bare, 0);
     expect(page).toContain('Sunday’s plan carries no menu');
     expect(page).toContain('Zero');
