@@ -86,16 +86,15 @@ async function readPath(path: string, profile: Profile | null): Promise<PathRead
 }
 
 async function readWeekFolder(path: string): Promise<PathReading> {
-  const { chart, archive, counts, settings, opponent, problems, faults } = await readWeek(
-    await readSeasonFolder(diskWeek(path)),
-  );
+  const { week, found } = await readWeek(await readSeasonFolder(diskWeek(path)));
+  const { chart, archive, counts, settings, opponent, faults } = week;
   const { offense: _, ...others } = chart.columns;
   return {
     tested: withOffense({ ...chart, columns: others }, opponent),
     archive: archive ?? joinFilms([]),
     cuts: settings.situations,
     tallies: counts.length,
-    problems,
+    problems: found.problems,
     faults,
   };
 }

@@ -1,6 +1,6 @@
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
 import type { SoundnessFault } from '../pressure/soundness/fault.ts';
-import { readWeek, type WeekInputs } from '../season/read-week.ts';
+import { type RowFindings, readWeek, type WeekInputs, type WeekReading } from '../season/read-week.ts';
 import { readSeasonFolder, type SeasonFolder } from '../season/season-folder.ts';
 import { diskWeek } from './disk-season.ts';
 import { EXIT } from './exit-code.ts';
@@ -18,9 +18,9 @@ export async function check(
   terminal: Terminal,
 ): Promise<number> {
   const folder = await readSeasonFolder(diskWeek(weekFolder));
-  const week = await readWeek(folder);
-  terminal.out(options.json ? checkJson(week) : checkText(week, folder));
-  return faultCount(week) > 0 ? EXIT.faults : EXIT.fine;
+  const reading = await readWeek(folder);
+  terminal.out(options.json ? checkJson(reading) : checkText(reading, folder));
+  return faultCount(reading.week) > 0 ? EXIT.faults : EXIT.fine;
 }
 
 function faultCount({ faults, fileFaults, menuProblems, soundness }: WeekInputs): number {
@@ -31,20 +31,20 @@ function unsoundCalls(soundness: readonly SoundnessFault[]): readonly string[] {
   return [...new Set(soundness.filter(({ declared }) => !declared).map(({ call }) => call))];
 }
 
-function checkJson(week: WeekInputs): string {
-  const { film, problems, soundness, menuProblems, unknownFormations, unread } = week;
+function checkJson({ week, found: { problems } }: WeekReading): string {
+  const { film, soundness, menuProblems, unknownFormations, unread } = week;
   const result = { film, problems, menuProblems, soundness, unknownFormations, unread, faults: faultCount(week) };
   return `${JSON.stringify(result, null, 2)}\n`;
 }
 
-function checkText(week: WeekInputs, folder: SeasonFolder): string {
+function checkText({ week, found }: WeekReading, folder: SeasonFolder): string {
   const formations = formationText(week.unknownFormations);
-  const parts = [problemText(week), soundnessText(week.soundness), formations, chartedText(week, folder)];
+  const parts = [problemText(week, found), soundnessText(week.soundness), formations, chartedText(week, folder)];
   return [...parts, verdictText(week)].filter(Boolean).join('\n');
 }
 
-function problemText(week: WeekInputs): string {
-  const { groups, restGroups, restProblems } = groupProblems(week.problems, LISTED);
+function problemText(week: WeekInputs, { problems }: RowFindings): string {
+  const { groups, restGroups, restProblems } = groupProblems(problems, LISTED);
   const lines = groups.map(
     (group) => `${group.problem.severity === 'fault' ? 'fault   ' : 'warning '} ${describeGroup(group)}`,
   );

@@ -32,7 +32,8 @@ export async function counts(
 ): Promise<number> {
   if (options.check !== undefined) return checkCounts(options.check, terminal);
   if (weekFolder === undefined) throw new UserProblem('usage', 'name the folder of a week, or a file with --check');
-  const { chart, archive, settings, faults } = await readWeek(await readSeasonFolder(diskWeek(weekFolder)));
+  const { week } = await readWeek(await readSeasonFolder(diskWeek(weekFolder)));
+  const { chart, archive, settings, faults } = week;
   if (options.sql) {
     terminal.out(countsSql(settings.situations));
     return EXIT.fine;

@@ -21,7 +21,7 @@ export interface TendencyOptions {
 
 /** Answers one question about the opponent's film as a table. */
 export async function tendency(weekFolder: string, options: TendencyOptions, terminal: Terminal): Promise<number> {
-  const week = await readWeek(await readSeasonFolder(diskWeek(weekFolder)));
+  const { week } = await readWeek(await readSeasonFolder(diskWeek(weekFolder)));
   const question = { of: options.of, when: options.when ?? [], by: options.by };
   const answer = tendencyOf(week.chart, question, week.settings.situations);
   if (answer.kind === 'problems') {

@@ -180,7 +180,7 @@ function runChecks(state: IntakeState, checks: readonly SnapCheck[], { row, foun
     const { column, severity, rule } = finding;
     const lane = state.lanes.find((one) => one.column.name === column);
     const place = lane ? placeOf(lane.column, row.cells) : { header: column, found: '' };
-    found.push({ ...place, file: state.file, row: row.row, severity, rule });
+    found.push({ file: state.file, row: row.row, severity, rule, ...place });
   }
 }
 

@@ -85,30 +85,52 @@ interface GrowingGroup extends ProblemGroup {
 
 function collectGroups(problems: readonly RowProblem[]): ProblemGroup[] {
   const groups: GrowingGroup[] = [];
-  const alike = new Map<string, GrowingGroup[]>();
+  const groupOf = oncePerKind((problem) => {
+    const group: GrowingGroup = { problem, count: 0, rows: [] };
+    groups.push(group);
+    return group;
+  });
   for (const problem of problems) {
-    const key = `${problem.found} ${problem.rule}`;
-    const group = alike.get(key)?.find((one) => isSame(one.problem, problem));
-    if (group === undefined) {
-      const own: GrowingGroup = { problem, count: 1, rows: [problem.row] };
-      groups.push(own);
-      const others = alike.get(key);
-      if (others === undefined) alike.set(key, [own]);
-      else others.push(own);
-    } else {
-      group.count++;
-      if (group.rows.length < ROWS_NAMED) group.rows.push(problem.row);
-    }
+    const group = groupOf(problem);
+    group.count++;
+    if (group.rows.length < ROWS_NAMED) group.rows.push(problem.row);
   }
   return groups;
 }
 
-/** Whether two problems say the same of the same value, in whatever rows. */
+/**
+ * What `work` makes of a problem, made once for all problems that say the same of the same value in the same column,
+ * in whatever rows; there may be a million of them.
+ */
+export function oncePerKind<Result>(work: (problem: RowProblem) => Result): (problem: RowProblem) => Result {
+  type Made = { readonly problem: RowProblem; readonly result: Result };
+  const made = new Map<string, Map<string, Made[]>>();
+  return (problem) => {
+    const ofRule = entryOf(made, problem.rule, () => new Map<string, Made[]>());
+    const alike = entryOf(ofRule, problem.found, (): Made[] => []);
+    const known = alike.find((one) => isSame(one.problem, problem));
+    if (known !== undefined) return known.result;
+    const result = work(problem);
+    alike.push({ problem, result });
+    return result;
+  };
+}
+
+/** What the map holds under a key, put there first when nothing does. */
+function entryOf<Value>(map: Map<string, Value>, key: string, create: () => Value): Value {
+  const there = map.get(key);
+  if (there !== undefined) return there;
+  const created = create();
+  map.set(key, created);
+  return created;
+}
+
+/** Whether two problems say the same of the same value. */
 function isSame(one: RowProblem, other: RowProblem): boolean {
   return SAID.every((key) => one[key] === other[key]);
 }
 
-const SAID = ['severity', 'file', 'header', 'found', 'rule'] as const;
+const SAID = ['severity', 'file', 'columnLetter', 'header', 'found', 'rule', 'suggestion'] as const;
 
 function placeOf({ file, row, columnLetter, header, unit }: RowProblem): string {
   const rowPlace = row === 0 ? '' : `${unit ?? 'row'} ${row}`;

@@ -17,9 +17,19 @@ const FORMULA_START = /^[\t\r\n]|^\s*[=@]|^\s*[+-](?!\d+(?:\.\d+)?$)/;
  * spreadsheet would run as a formula get a leading apostrophe; `readSheet` takes it off again.
  */
 export function toCsv(rows: readonly (readonly CsvCell[])[]): string {
-  if (rows.length === 0) return '';
-  const cells = rows.map((row) => row.map((cell) => cell ?? ''));
-  return `${Papa.unparse(cells, { escapeFormulae: FORMULA_START, newline: '\r\n' })}\r\n`;
+  const known = new Map<string, string>();
+  return rows.map((row) => `${row.map((cell) => cellText(cell, known)).join(',')}\r\n`).join('');
+}
+
+/** What nothing has to be done to: most cells, so that papaparse is asked for the others only, once for each of them. */
+const PLAIN = /^(?:[\w.](?:[^",\r\n\ufeff]*[\w.)])?)?$/;
+
+function cellText(cell: CsvCell = '', known: Map<string, string>): string {
+  const written = String(cell);
+  if (PLAIN.test(written)) return written;
+  const text = known.get(written) ?? Papa.unparse([[cell]], { escapeFormulae: FORMULA_START });
+  known.set(written, text);
+  return text;
 }
 
 /** Whether a spreadsheet would run the cell as a formula. */

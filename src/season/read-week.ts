@@ -22,7 +22,7 @@ import type { RejectedInFile } from './rejects.ts';
 import type { SeasonFolder } from './season-folder.ts';
 import { UserProblem } from './user-problem.ts';
 
-/** A week as the plan needs it, with every problem met on the way. Archive and own film are put together when asked for. */
+/** A week as the plan needs it. Archive and own film are put together when asked for. */
 export interface WeekInputs {
   readonly chart: Film;
   readonly archive: Film | null;
@@ -33,7 +33,6 @@ export interface WeekInputs {
   readonly settings: WeekSettings;
   readonly film: FilmChapter;
   readonly opponent: string;
-  readonly problems: readonly RowProblem[];
   /** Formation names of the opponent that the formation book does not have. */
   readonly unknownFormations: readonly UnknownFormation[];
   /** Call names of our own film that the library does not have, in words. */
@@ -48,9 +47,20 @@ export interface WeekInputs {
   readonly tallyNotes: readonly string[];
   /** Problems of a whole file, which no row can carry. */
   readonly fileFaults: number;
-  readonly rejected: readonly RejectedInFile[];
   /** Rows kept out of the numbers. */
   readonly faults: number;
+}
+
+/** What is wrong with the rows of a week's sheets; apart from the week, for it may be far larger and is needed less long. */
+export interface RowFindings {
+  readonly problems: readonly RowProblem[];
+  readonly rejected: readonly RejectedInFile[];
+}
+
+/** A week with what was found on the way. */
+export interface WeekReading {
+  readonly week: WeekInputs;
+  readonly found: RowFindings;
 }
 
 /** Problems a report names before it only counts them. */
@@ -61,7 +71,7 @@ const NAMED_PROBLEMS = 12;
  *
  * @throws UserProblem when a YAML file has faults or no snap of the opponent is usable
  */
-export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
+export async function readWeek(folder: SeasonFolder): Promise<WeekReading> {
   const library = await readSettings(folder.libraryFile, () => defenseSchema);
   const book = await readSettings(folder.formationFile, loadFormationSchema);
   const sheets = await readSeasonSheets(folder, book);
@@ -91,15 +101,14 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
     },
   });
   const told = {
-    problems,
     unknownFormations: unknownFormations(chart, book),
-    ...{ unread, tallyNotes, ownProblems, rejected, soundness, menuProblems },
+    ...{ unread, tallyNotes, ownProblems, soundness, menuProblems },
     faults,
     fileFaults: countFileFaults(problems),
   };
   const archive = lateArchive(sheets.archive, settings.opponent);
   const ownFilm = lateOwnFilm(own, library);
-  return {
+  const week: WeekInputs = {
     ...{ chart, counts, library, settings, film, opponent: settings.opponent, ...told },
     get archive() {
       return archive();
@@ -108,6 +117,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekInputs> {
       return ownFilm();
     },
   };
+  return { week, found: { problems, rejected } };
 }
 
 /**
@@ -126,7 +136,7 @@ async function settingsOf(
   return { settings: { ...read, opponent }, notes: [note] };
 }
 
-function rejectedOf(readings: readonly NamedReading[]): Pick<WeekInputs, 'rejected' | 'faults'> {
+function rejectedOf(readings: readonly NamedReading[]): Pick<RowFindings, 'rejected'> & Pick<WeekInputs, 'faults'> {
   const rejected = readings.map(({ file, reading }) => ({ file, rows: reading.rejected }));
   return { rejected, faults: rejected.reduce((sum, { rows }) => sum + rows.length, 0) };
 }
@@ -137,7 +147,8 @@ function countFileFaults(problems: readonly RowProblem[]): number {
 
 /** Functions of their own, so that what is asked for keeps alive nothing else that was read. */
 function lateArchive(readings: readonly NamedReading[], opponent: string): () => Film | null {
-  return whenAsked(() => archiveOf(readings, opponent));
+  const charts = readings.map(({ file, reading }) => ({ file, chart: reading.chart }));
+  return whenAsked(() => archiveOf(charts, opponent));
 }
 
 function lateOwnFilm(own: Film | null, library: CallLibrary | null): () => Film | null {
@@ -157,10 +168,9 @@ function whenAsked<T>(work: () => T): () => T {
 }
 
 /** Other offenses' snaps; the opponent's own never count twice. */
-function archiveOf(readings: readonly NamedReading[], opponent: string): Film | null {
-  const charts = readings.map(({ file, reading }) => withOffense(reading.chart, file));
-  if (charts.length === 0) return null;
-  const joined = joinFilms(charts);
+function archiveOf(sheets: readonly { readonly file: string; readonly chart: Film }[], opponent: string): Film | null {
+  if (sheets.length === 0) return null;
+  const joined = joinFilms(sheets.map(({ file, chart }) => withOffense(chart, file)));
   const others = filterSnaps(joined, (i) => !sameName(textAt(joined, 'offense', i) ?? '', opponent));
   return others.size === 0 ? null : others;
 }

@@ -1,4 +1,5 @@
 import type { RejectedRow } from '../ingest/read-sheet.ts';
+import { describeReason, oncePerKind } from '../ingest/row-problem.ts';
 import { toCsv } from '../ingest/write-csv.ts';
 
 /** The rows of a file that stayed out of the numbers. */
@@ -14,16 +15,14 @@ const PORTION = 1000;
 export function rejectsCsv(rejected: readonly RejectedInFile[]): Uint8Array {
   const encoder = new TextEncoder();
   const portions = [encoder.encode(toCsv([['file', 'row', 'reasons', 'cells as written']]))];
+  const reasonOf = oncePerKind(describeReason);
   for (const { file, rows } of rejected) {
+    const written = ({ row, faults, cells }: RejectedRow) => [file, row, faults.map(reasonOf).join('; '), ...cells];
     for (let from = 0; from < rows.length; from += PORTION) {
-      portions.push(encoder.encode(portionCsv(file, rows.slice(from, from + PORTION))));
+      portions.push(encoder.encode(toCsv(rows.slice(from, from + PORTION).map(written))));
     }
   }
   return inOne(portions);
-}
-
-function portionCsv(file: string, rows: readonly RejectedRow[]): string {
-  return toCsv(rows.map(({ row, reasons, cells }) => [file, row, reasons.join('; '), ...cells]));
 }
 
 function inOne(portions: readonly Uint8Array[]): Uint8Array {

@@ -2,7 +2,7 @@ import { toCsv } from '../ingest/write-csv.ts';
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import type { Review } from '../pressure/review/review.ts';
 import { earlierReviews } from './earlier-reviews.ts';
-import { readWeek, type WeekInputs } from './read-week.ts';
+import { type RowFindings, readWeek, type WeekInputs } from './read-week.ts';
 import { rejectsCsv } from './rejects.ts';
 import { inputsPrint, type Seal, sealed, sealedText } from './seal.ts';
 import { readSeasonFolder } from './season-folder.ts';
@@ -34,7 +34,7 @@ export interface Sunday {
 /** Reads the week, works out the plan and draws report, call sheet, tip sheet and wristband; nothing is written. */
 export async function sundayPages(at: SeasonWeek, options: SundayOptions): Promise<Sunday> {
   const { listener, seed } = options;
-  const { week, inputs } = await readFiles(at);
+  const { week, inputs, rejects } = await readFiles(at);
   const settings = seed === undefined ? week.settings : { ...week.settings, seed };
   const worked = await workOutPlan({ ...week, settings }, listener, at.platform);
   listener.progress('Drawing the pages');
@@ -44,13 +44,24 @@ export async function sundayPages(at: SeasonWeek, options: SundayOptions): Promi
   const { reportTables } = await import('../report/report-tables.ts');
   const tables = reportTables(plan, reviews).map(({ id, rows }) => ({ name: `${id}.csv`, text: toCsv(rows) }));
   listener.progress('');
-  return { week, plan, pages: [...pages, rejectFile(week)], tables, problems };
+  return { week, plan, pages: [...pages, rejects], tables, problems };
 }
 
-/** The week and the print of its files, whose bytes can go before the work begins: an archive may be long. */
-async function readFiles(at: SeasonWeek): Promise<{ readonly week: WeekInputs; readonly inputs: string }> {
+/** A week as it was read, the print of its files, and the rows that stay out of the numbers. */
+interface FilesRead {
+  readonly week: WeekInputs;
+  readonly inputs: string;
+  readonly rejects: OutputFile;
+}
+
+/**
+ * Neither the files' bytes nor what is wrong with their rows is in memory once the work begins: an archive may be long,
+ * and a sheet wrong in every row.
+ */
+async function readFiles(at: SeasonWeek): Promise<FilesRead> {
   const folder = await readSeasonFolder(at);
-  return { week: await readWeek(folder), inputs: inputsPrint(folder, at.platform.digest) };
+  const { week, found } = await readWeek(folder);
+  return { week, inputs: inputsPrint(folder, at.platform.digest), rejects: rejectFile(week, found) };
 }
 
 async function drawPages(
@@ -73,6 +84,6 @@ async function drawPages(
 }
 
 /** Without faults the rejects of an earlier run are taken away: they speak of a sheet that was mended. */
-function rejectFile({ rejected, faults }: WeekInputs): OutputFile {
+function rejectFile({ faults }: WeekInputs, { rejected }: RowFindings): OutputFile {
   return { name: 'rejected.csv', text: faults === 0 ? null : rejectsCsv(rejected) };
 }

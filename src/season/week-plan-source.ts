@@ -66,7 +66,7 @@ interface WeekWithSaved {
 async function weekWithSaved(at: SeasonWeek): Promise<WeekWithSaved> {
   const folder = await readSeasonFolder(at);
   const inputs = inputsPrint(folder, at.platform.digest);
-  return { at, week: await readWeek(folder), inputs, saved: await savedPlan(at) };
+  return { at, week: (await readWeek(folder)).week, inputs, saved: await savedPlan(at) };
 }
 
 async function workedOutAgain({ at, week, inputs, saved }: WeekWithSaved, listener: Listener) {

@@ -26,7 +26,7 @@ async function adoptedWeek(sheet: string | Uint8Array, { name = 'opponent.csv', 
   const terminal = { out: (text: string) => void out.push(text), note: () => undefined, progress: () => undefined };
   const answer = Object.entries(answers).map(([key, value]) => `${key}=${value}`);
   const code = await adopt(join(week, name), { answer }, { ...terminal, today: '2026-11-25' });
-  return { code, text: out.join(''), week: await readWeek(await readSeasonFolder(diskWeek(week))) };
+  return { code, text: out.join(''), week: (await readWeek(await readSeasonFolder(diskWeek(week)))).week };
 }
 
 type AdoptedWeek = Awaited<ReturnType<typeof adoptedWeek>>;

@@ -35,9 +35,9 @@ describe('tallies from one season to another', () => {
     const { text, code, notes } = await run('data/demo/season/week-09');
     expect(code).toBe(0);
     expect(text.split('\r\n')[0]).toBe('offense,situation,state,target,class,count');
-    const film = await readWeek(await readSeasonFolder(diskWeek('data/demo/season/week-09')));
+    const { week: film } = await readWeek(await readSeasonFolder(diskWeek('data/demo/season/week-09')));
     expect(notes.at(-1)).toContain(`${film.chart.size + (film.archive?.size ?? 0)} snaps by`);
-    const week = await readWeek(await readSeasonFolder(diskWeek(seasonWith('fine', text))));
+    const { week } = await readWeek(await readSeasonFolder(diskWeek(seasonWith('fine', text))));
     expect(week.archive).toBeNull();
     expect(countedSnaps(week.counts)).toBe(film.archive?.size);
     expect(week.counts.some(({ offense }) => offense === week.opponent)).toBe(false);
@@ -47,7 +47,7 @@ describe('tallies from one season to another', () => {
     const { text } = await run('data/demo/season/week-09');
     const week = seasonWith('twice', text);
     cpSync('data/demo/season/archive/larkmoor.csv', join(week, '..', 'archive', 'larkmoor.csv'));
-    const reading = await readWeek(await readSeasonFolder(diskWeek(week)));
+    const { week: reading } = await readWeek(await readSeasonFolder(diskWeek(week)));
     expect(reading.counts.some(({ offense }) => offense === 'Larkmoor')).toBe(false);
     expect(reading.counts.some(({ offense }) => offense === 'Stonewater')).toBe(true);
     expect(reading.tallyNotes).toHaveLength(2);
@@ -73,7 +73,7 @@ describe('tallies from one season to another', () => {
     writeFileSync(file, text);
     const checked = await run(undefined, { check: file });
     expect(checked.code).toBe(0);
-    const film = await readWeek(await readSeasonFolder(diskWeek('data/demo/season/week-09')));
+    const { week: film } = await readWeek(await readSeasonFolder(diskWeek('data/demo/season/week-09')));
     expect(checked.text).toMatch(new RegExp(`Harrow Creek +${film.chart.size} +\\d+`));
     expect(checked.notes.at(-1)).toContain('can be used');
     writeFileSync(file, text.replace('first_ten', 'first_tenn'));

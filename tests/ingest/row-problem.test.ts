@@ -52,6 +52,12 @@ describe('groupProblems', () => {
     expect(restGroups).toBe(0);
   });
 
+  it('keeps apart what differs in its column or in what is suggested', () => {
+    const { suggestion: _, ...plain } = slip;
+    const { groups } = groupProblems([slip, { ...slip, columnLetter: 'G' }, plain, { ...plain, row: 15 }], 10);
+    expect(groups.map(({ count }) => count)).toEqual([1, 1, 2]);
+  });
+
   it('counts what the cap leaves out', () => {
     expect(groupProblems(many, 1)).toMatchObject({ restGroups: 2, restProblems: 2 });
     expect(groupProblems([], 5)).toEqual({ groups: [], restGroups: 0, restProblems: 0 });

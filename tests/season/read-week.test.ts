@@ -18,10 +18,12 @@ function seasonWith(name: string, files: Readonly<Record<string, string>>) {
   for (const folder of ['week-09', 'archive']) mkdirSync(join(season, folder), { recursive: true });
   writeFileSync(join(season, 'week-09', 'opponent.csv'), `${HEAD}\nfirst,1,1,10,own 30,run,Cinder Vale\n`);
   for (const [file, text] of Object.entries(files)) writeFileSync(join(season, file), text);
-  return readSeasonFolder(diskWeek(join(season, 'week-09'))).then(readWeek);
+  return readSeasonFolder(diskWeek(join(season, 'week-09')))
+    .then(readWeek)
+    .then(({ week }) => week);
 }
 
-const absentParts = ({ film }: Awaited<ReturnType<typeof readWeek>>) => film.absent.map(({ part }) => part);
+const absentParts = ({ film }: Awaited<ReturnType<typeof readWeek>>['week']) => film.absent.map(({ part }) => part);
 
 describe('readWeek', () => {
   it.each([
@@ -36,7 +38,7 @@ describe('readWeek', () => {
   });
 
   it('puts archive and own film together once, when asked', async () => {
-    const week = await readWeek(await readSeasonFolder(diskWeek('data/demo/season/week-09')));
+    const { week } = await readWeek(await readSeasonFolder(diskWeek('data/demo/season/week-09')));
     expect(week.archive).not.toBeNull();
     expect(week.archive).toBe(week.archive);
     expect(week.ownFilm).toBe(week.ownFilm);
