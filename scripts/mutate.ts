@@ -1,22 +1,23 @@
-// Changes one small thing at a time in the sources and sees whether the tests notice. The list is drawn once from a fixed
-// seed, the same number from each room; a survivor is printed with its place. Work in a clean checkout: files are changed
-// and put back. npx tsx scripts/mutate.ts [--each 10] [--seed 1] [--room src/report] [--list]
+// Changes one small thing at a time in the sources and sees whether the tests notice: the list planted by hand, then a draw
+// from a fixed seed, the same number from each room. A survivor is printed with its place. Work in a clean checkout: files
+// are changed and put back. npx tsx scripts/mutate.ts [--each 4] [--seed 1] [--room src/report] [--list]
 import { spawnSync } from 'node:child_process';
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { createRandom } from '../src/stats/random.ts';
 import { type Mutant, mutantsOf } from './mutate/mutants.ts';
+import { plantedMutants } from './mutate/planted.ts';
 
 const { values } = parseArgs({
   options: {
-    each: { type: 'string', default: '10' },
+    each: { type: 'string', default: '4' },
     seed: { type: 'string', default: '1' },
     room: { type: 'string' },
     list: { type: 'boolean', default: false },
   },
 });
 
-const NOT_MUTATED = /\/(page-script|templates|words)\b|\.d\.ts$|src\/(cli|library)\.ts$/;
+const NOT_MUTATED = /\/(page-script|templates)\b|\.d\.ts$|src\/(cli|library)\.ts$/;
 
 function rooms(): string[] {
   const below = (folder: string) =>
@@ -48,20 +49,27 @@ function drawn(room: string): Mutant[] {
 
 const quiet = (command: string, args: readonly string[]) => spawnSync(command, args, { encoding: 'utf8' }).status === 0;
 
-/** The tests that reach the file first; the built program and its pages for what they let through. */
+const tests = (...named: readonly string[]) => quiet('npx', ['vitest', 'run', '--bail=1', '--maxWorkers=1', ...named]);
+
+/** The folder of tests that answers to a file's folder, or to the nearest one above it that has one. */
+function testsBeside(file: string): string {
+  const folder = file.slice(0, file.lastIndexOf('/')).replace(/^src/, 'tests');
+  return existsSync(folder) ? `${folder}/` : testsBeside(folder.replace(/^tests/, 'src'));
+}
+
+/** What stands behind the built program: its pages for most rooms, the browser for the desk. */
+function builtTests(file: string): readonly string[] {
+  if (file.startsWith('src/desk/')) return ['tests/browser/desk-week', 'tests/browser/desk-same-as-terminal'];
+  const shell = /^src\/(commands|season|ingest)\//.test(file) ? ['tests/end-to-end/'] : ['tests/end-to-end/report'];
+  return ['tests/golden/', ...shell];
+}
+
+/** The tests beside the file first, then the built program, then every other test that reaches the file. */
 function survives(file: string): boolean {
-  const near = [
-    'vitest',
-    'related',
-    file,
-    '--run',
-    '--bail=1',
-    '--exclude',
-    'tests/{browser,end-to-end,packaging,golden,fuzz}/**',
-  ];
-  if (!quiet('npx', near)) return false;
-  if (!quiet('npm', ['run', '--silent', 'build'])) return false;
-  return quiet('npx', ['vitest', 'run', '--bail=1', 'tests/golden', 'tests/end-to-end/report.test.ts']);
+  if (!tests(testsBeside(file))) return false;
+  if (!quiet('npm', ['run', '--silent', 'build']) || !tests(...builtTests(file))) return false;
+  const apart = 'tests/{browser,end-to-end,packaging,golden,fuzz}/**';
+  return quiet('npx', ['vitest', 'related', file, '--run', '--bail=1', '--maxWorkers=1', '--exclude', apart]);
 }
 
 function tried(mutant: Mutant): boolean {
@@ -75,12 +83,18 @@ function tried(mutant: Mutant): boolean {
 }
 
 let [killed, all] = [0, 0];
-for (const room of rooms()) {
-  const mutants = drawn(room);
-  const survivors = values.list ? mutants : mutants.filter(tried);
+function tryAll(name: string, mutants: readonly Mutant[]): void {
+  let here = 0;
+  for (const mutant of mutants) {
+    const lives = values.list || tried(mutant);
+    if (!lives) here += 1;
+    else console.log(`  ${mutant.file}:${mutant.line}  ${mutant.was}  ->  ${mutant.becomes}`);
+  }
+  console.log(`${name}: ${here} of ${mutants.length} killed`);
+  killed += here;
   all += mutants.length;
-  killed += mutants.length - survivors.length;
-  console.log(`${room}: ${mutants.length - survivors.length} of ${mutants.length} killed`);
-  for (const { file, line, was, becomes } of survivors) console.log(`  ${file}:${line}  ${was}  ->  ${becomes}`);
 }
+
+if (values.room === undefined) tryAll('planted', plantedMutants());
+for (const room of rooms()) tryAll(room, drawn(room));
 console.log(`${killed} of ${all} killed`);
