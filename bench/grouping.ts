@@ -1,9 +1,9 @@
 // Counting snaps by situation and answer: our own tally against GROUP BY in DuckDB, in one process and in turn, the
 // snaps loaded beforehand on both sides. DuckDB is a development dependency of this benchmark and may be left out.
-import { ANSWERS } from '../src/game/vocabulary.ts';
+import { ANSWERS } from '../src/game/answers.ts';
+import { SITUATIONS } from '../src/game/situations.ts';
 import { tallyGame } from '../src/pressure/forecast/chain-tally.ts';
 import { chainTree } from '../src/pressure/forecast/chain-tree.ts';
-import { SITUATIONS } from '../src/pressure/snap/situation.ts';
 import { createRandom } from '../src/stats/random.ts';
 import { machineLine, median, printRatios } from './measure.ts';
 

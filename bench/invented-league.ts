@@ -1,5 +1,5 @@
+import type { Answer } from '../src/game/answers.ts';
 import type { SnapRecord } from '../src/game/film.ts';
-import type { Answer } from '../src/game/vocabulary.ts';
 import { dirichletDraw } from '../src/stats/dirichlet-draw.ts';
 import { nextUniform, type RandomState, randomState } from '../src/stats/random-state.ts';
 

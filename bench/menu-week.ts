@@ -1,6 +1,6 @@
-import { FAMILIES } from '../src/game/vocabulary.ts';
+import { FAMILIES } from '../src/game/families.ts';
+import { SITUATIONS } from '../src/game/situations.ts';
 import type { MenuInput } from '../src/pressure/menu/input.ts';
-import { SITUATIONS } from '../src/pressure/snap/situation.ts';
 import { createRandom } from '../src/stats/random.ts';
 import { inputOf, type TestCall } from '../tests/pressure/menu/invented-menu-week.ts';
 

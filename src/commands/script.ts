@@ -1,6 +1,7 @@
 import { join } from 'node:path';
-import { WHO_DECIDES } from '../pressure/practice/contact-caution.ts';
 import type { PracticeScript } from '../pressure/practice/script-result.ts';
+import { WHO_DECIDES } from '../report/practice/contact-caution.ts';
+import { shortageWords } from '../report/practice/shortage-words.ts';
 import { practicePages } from '../season/practice-pages.ts';
 import { diskWeek } from './disk-season.ts';
 import { EXIT } from './exit-code.ts';
@@ -19,7 +20,7 @@ export async function script(weekFolder: string, options: ScriptOptions, termina
   const { script: made, pages } = await practicePages(diskWeek(weekFolder), terminal);
   const written = await writeFiles(options.output ?? join(weekFolder, 'out'), pages);
   terminal.out(options.json ? `${JSON.stringify(made, null, 2)}\n` : scriptText(made));
-  for (const line of made.shortages) terminal.note(line);
+  for (const line of shortageWords(made)) terminal.note(line);
   terminal.note(WHO_DECIDES);
   for (const path of written) terminal.note(`Wrote ${path}`);
   return EXIT.fine;

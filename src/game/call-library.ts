@@ -1,8 +1,10 @@
 import * as z from 'zod';
 import { libraryProblems } from './call-library-checks.ts';
+import { COVER_JOBS } from './cover-jobs.ts';
+import { FAMILIES } from './families.ts';
 import { fitRuleProblems } from './fit-rule-checks.ts';
 import { fitRulesSchema } from './fit-rules.ts';
-import { FAMILIES, ROTATIONS } from './vocabulary.ts';
+import { ROTATIONS } from './vocabulary.ts';
 
 /** Levels of play that change hash marks, running speed and how far open data may be trusted. */
 export const LEVELS = ['high_school', 'college', 'pro'] as const;
@@ -16,37 +18,6 @@ export type Lane = (typeof LANES)[number];
 
 /** How a rusher gets to his lane: straight at the snap, around another rusher, or only when the back stays to block. */
 export const RUSH_WAYS = ['straight', 'loop', 'late_if_back_blocks'] as const;
-
-/** What a man who does not rush (or a rusher after his peel) is responsible for; sides are near and far as for lanes. */
-export const COVER_JOBS = [
-  'deep_third_near',
-  'deep_third_middle',
-  'deep_third_far',
-  'deep_half_near',
-  'deep_half_far',
-  'deep_middle',
-  'seam_near',
-  'seam_far',
-  'hook_near',
-  'hook_middle',
-  'hook_far',
-  'flat_near',
-  'flat_far',
-  'hot_near',
-  'hot_far',
-  'man_1_near',
-  'man_2_near',
-  'man_3_near',
-  'man_1_far',
-  'man_2_far',
-  'man_3_far',
-  'man_back',
-  'man_end',
-  'spy',
-  'robber',
-] as const;
-/** One word of {@link COVER_JOBS}. */
-export type CoverJob = (typeof COVER_JOBS)[number];
 
 /** What a call may declare as given, so that soundness does not hold it against the call. */
 export const GIVEN = [

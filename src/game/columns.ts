@@ -1,8 +1,8 @@
+import { FAMILIES } from './families.ts';
 import {
   BACK_ACTIONS,
   BACK_SPOTS,
   COVERAGES_FACED,
-  FAMILIES,
   HASHES,
   MOTIONS,
   OPTION_TAGS,

@@ -1,5 +1,5 @@
+import type { Family } from './families.ts';
 import type { FitRule, FitTrigger } from './fit-rules.ts';
-import type { Family } from './vocabulary.ts';
 
 const COVER_ONE = 'Football Fundamentals: Cover 1 Defense, Breakdown Sports, 2014';
 const FIRE_TWO = 'Thompson and Zimmerman, Developing a Fire 2 Zone Cheat Blitz Package, American Football Monthly';

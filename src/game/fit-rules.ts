@@ -1,5 +1,7 @@
 import * as z from 'zod';
-import { ANSWERS, BACK_ACTIONS, FAMILIES, MOTIONS, OPTION_TAGS, TARGET_ZONES, TEMPOS, YES_NO } from './vocabulary.ts';
+import { ANSWERS } from './answers.ts';
+import { FAMILIES } from './families.ts';
+import { BACK_ACTIONS, MOTIONS, OPTION_TAGS, TARGET_ZONES, TEMPOS, YES_NO } from './vocabulary.ts';
 
 /**
  * What a rule may ask of a snap, and the words each may be. `ball` is held when it is not out before a late rusher gets
@@ -25,7 +27,7 @@ export const FIT_FEATURES = {
 /** A name of {@link FIT_FEATURES}. */
 export type FitFeature = keyof typeof FIT_FEATURES;
 
-const words = <Words extends readonly [string, ...string[]]>(list: Words) => z.array(z.enum(list)).min(1).optional();
+const words = <Words extends readonly string[]>(list: Words) => z.array(z.enum(list)).min(1).optional();
 
 const trigger = z
   .strictObject({

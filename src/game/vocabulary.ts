@@ -19,26 +19,6 @@ export const PLAY_KINDS = [
 /** One word of {@link PLAY_KINDS}. */
 export type PlayKind = (typeof PLAY_KINDS)[number];
 
-/** The seven answers an offense has; every snap is one of them or is counted as not known. */
-export const ANSWERS = ['run', 'quarterback_run', 'screen', 'quick', 'dropback', 'deep_shot', 'movement'] as const;
-/** One word of {@link ANSWERS}. */
-export type Answer = (typeof ANSWERS)[number];
-
-/** The eight pressure families and the four-man base they are measured against. */
-export const FAMILIES = [
-  'base',
-  'three_under',
-  'four_under',
-  'man_free',
-  'hot',
-  'zero',
-  'peel',
-  'peel_spy',
-  'add_on',
-] as const;
-/** One word of {@link FAMILIES}. */
-export type Family = (typeof FAMILIES)[number];
-
 /** Where the ball lies across the field, seen from behind the offense. */
 export const HASHES = ['left', 'middle', 'right'] as const;
 /** One word of {@link HASHES}. */

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { LEVELS } from './call-library.ts';
-import { SITUATION_IDS } from './situation-ids.ts';
-import { FAMILIES } from './vocabulary.ts';
+import { FAMILIES } from './families.ts';
+import { SITUATION_IDS } from './situations.ts';
 
 const bucket = z.strictObject({
   short: z.number().int().min(1).max(20).describe('short is up to this many yards'),

@@ -1,5 +1,5 @@
 import type { CallLibrary } from '../game/call-library.ts';
-import { FAMILIES } from '../game/vocabulary.ts';
+import { FAMILIES } from '../game/families.ts';
 import type { SoundnessFault } from '../pressure/soundness/fault.ts';
 import { asksTable } from './calls/call-asks.ts';
 import { CALLS_STYLE } from './calls/calls-style.ts';

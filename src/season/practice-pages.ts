@@ -1,9 +1,10 @@
 import { toCsv } from '../ingest/write-csv.ts';
 import { contactLoad } from '../pressure/practice/contact.ts';
-import { WHO_DECIDES } from '../pressure/practice/contact-caution.ts';
 import { practiceScript } from '../pressure/practice/script.ts';
 import type { PracticeScript } from '../pressure/practice/script-result.ts';
-import { scriptRows } from '../pressure/practice/script-rows.ts';
+import { WHO_DECIDES } from '../report/practice/contact-caution.ts';
+import { breachWords } from '../report/practice/contact-words.ts';
+import { scriptRows } from '../report/practice/script-rows.ts';
 import { ruleWords } from '../report/words/menu-words.ts';
 import type { Listener, OutputFile, SeasonWeek } from './store.ts';
 import { UserProblem } from './user-problem.ts';
@@ -56,7 +57,7 @@ function holdContact({ plan }: PlannedWeek): void {
   const { days, contact_limits: limits } = plan.settings.practice;
   const { breaches } = contactLoad(days, limits);
   if (breaches.length === 0) return;
-  const lines = breaches.map(({ words }) => words);
+  const lines = breaches.map(breachWords);
   throw new UserProblem('faults', [...lines, 'Nothing was written.', WHO_DECIDES].join('\n'));
 }
 

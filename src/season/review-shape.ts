@@ -1,5 +1,6 @@
 import * as z from 'zod';
-import { ANSWERS, FAMILIES } from '../game/vocabulary.ts';
+import { ANSWERS } from '../game/answers.ts';
+import { FAMILIES } from '../game/families.ts';
 import type { Review } from '../pressure/review/review.ts';
 import { foundWords } from './saved-json.ts';
 

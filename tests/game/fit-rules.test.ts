@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { callLibrarySchema } from '../../src/game/call-library.ts';
 import { DEFAULT_FIT_RULES } from '../../src/game/default-fit-rules.ts';
+import { FAMILIES } from '../../src/game/families.ts';
 import { fitRulesSchema } from '../../src/game/fit-rules.ts';
-import { FAMILIES } from '../../src/game/vocabulary.ts';
 import { ruleTable } from '../../src/pressure/fit/rule-table.ts';
 import { demoDefense } from '../pressure/demo-defense.ts';
 

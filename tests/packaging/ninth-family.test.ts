@@ -3,31 +3,41 @@ import { relative, resolve } from 'node:path';
 import ts from 'typescript';
 import { expect, it } from 'vitest';
 
-const VOCABULARY = resolve('src/game/vocabulary.ts');
+const TABLE = resolve('src/game/families.ts');
+const END = '} as const satisfies Readonly<Record<string, FamilyFacts>>;';
 
-/** The compiler's host with one more word in the list of families. */
-function withNinthFamily(options: ts.CompilerOptions): ts.CompilerHost {
-  const host = ts.createCompilerHost(options);
-  const asWritten = host.readFile.bind(host);
-  const more = (text = '') => text.replace("  'add_on',\n] as const;", "  'add_on',\n  'ninth',\n] as const;");
-  host.readFile = (file) => (resolve(file) === VOCABULARY ? more(asWritten(file)) : asWritten(file));
-  return host;
-}
+/** The worked example of DEVELOPERS.md, and the files it says the compiler leads to. */
+const entry = readFileSync('DEVELOPERS.md', 'utf8').split('- **A family**')[1]?.split('\n- **')[0] ?? '';
+const example = /```ts\n([\s\S]*?)```/.exec(entry)?.[1] ?? '';
+const ledTo = [...entry.matchAll(/`(src\/report\/[^`]+\.ts)`/g)].map((found) => found[1]).sort();
 
-/** The files of src/ that lack a row for the new family, as the compiler names them. */
-function placesToFill(): readonly string[] {
+/** The errors of src/ with one more line at the end of the table of families: the file and what the compiler says. */
+function errorsWith(line: string): readonly { readonly file: string; readonly says: string }[] {
   const { config } = ts.readConfigFile('tsconfig.json', ts.sys.readFile);
   const { fileNames, options } = ts.parseJsonConfigFileContent(config, ts.sys, process.cwd());
+  const host = ts.createCompilerHost(options);
+  const asWritten = host.readFile.bind(host);
+  host.readFile = (file) =>
+    resolve(file) === TABLE ? asWritten(file)?.replace(END, `${line}\n${END}`) : asWritten(file);
   const sources = fileNames.filter((file) => relative('src', file).startsWith('..') === false);
-  const program = ts.createProgram(sources, options, withNinthFamily(options));
-  const lacking = program
+  return ts
+    .createProgram(sources, options, host)
     .getSemanticDiagnostics()
-    .filter(({ messageText }) => JSON.stringify(messageText).includes("'ninth'"));
-  return lacking.map(({ file }) => relative('', file?.fileName ?? '')).sort();
+    .map(({ file, messageText }) => ({
+      file: relative('', file?.fileName ?? ''),
+      says: ts.flattenDiagnosticMessageText(messageText, '\n'),
+    }));
 }
 
-it('a family added to the list stops the compiler at every table DEVELOPERS.md names, and at no other', () => {
-  const entry = readFileSync('DEVELOPERS.md', 'utf8').split('- **A family**')[1]?.split('\n- **')[0] ?? '';
-  const named = [...entry.matchAll(/`(src\/pressure\/[^`]+\.ts)`/g)].map((found) => found[1]);
-  expect(placesToFill()).toEqual(named.sort());
+it('a family without its facts stops the compiler in the table, which names every key', () => {
+  const errors = errorsWith('  trap: {},').filter(({ file }) => file === relative('', TABLE));
+  expect(errors.length).toBeGreaterThan(0);
+  expect(errors[0]?.says).toMatch(/missing the following properties.*words, theory, men, openData, and 3 more/);
+}, 600_000);
+
+it('with the worked example of DEVELOPERS.md the compiler asks in the files it names, and in no other', () => {
+  expect(example).toContain('trap:');
+  const errors = errorsWith(example);
+  expect([...new Set(errors.map(({ file }) => file))].sort()).toEqual(ledTo);
+  for (const { says } of errors) expect(says).toContain("Property 'trap' is missing");
 }, 600_000);

@@ -1,10 +1,11 @@
+import type { Answer } from '../../src/game/answers.ts';
 import type { Film, SnapRecord } from '../../src/game/film.ts';
-import type { Answer } from '../../src/game/vocabulary.ts';
+import { SITUATIONS } from '../../src/game/situations.ts';
 import { type WeekSettings, weekSettingsSchema } from '../../src/game/week-settings.ts';
 import type { Forecast, ForecastChapter, Target } from '../../src/pressure/forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../../src/pressure/forecast/target.ts';
 import type { ProtectionChapter } from '../../src/pressure/protection/protection-result.ts';
-import { SITUATIONS, situationCodes } from '../../src/pressure/snap/situation.ts';
+import { situationCodes } from '../../src/pressure/snap/situation.ts';
 import { createRandom, type Random } from '../../src/stats/random.ts';
 import { share } from '../../src/stats/share.ts';
 

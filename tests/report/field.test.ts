@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { COVER_JOBS } from '../../src/game/call-library.ts';
+import { COVER_JOBS } from '../../src/game/cover-jobs.ts';
 import { callPicture } from '../../src/report/field/call-picture.ts';
 import { coverSpot } from '../../src/report/field/cover-spot.ts';
 import { fieldDrawing } from '../../src/report/field/field-drawing.ts';

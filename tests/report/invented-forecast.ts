@@ -1,4 +1,5 @@
-import { ANSWERS, BACK_ACTIONS } from '../../src/game/vocabulary.ts';
+import { ANSWERS } from '../../src/game/answers.ts';
+import { BACK_ACTIONS } from '../../src/game/vocabulary.ts';
 import type { Forecast, ForecastChapter, Target } from '../../src/pressure/forecast/forecast-result.ts';
 import { share } from '../../src/stats/share.ts';
 import { normalized, wobble } from './invented-numbers.ts';

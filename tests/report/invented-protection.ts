@@ -1,5 +1,5 @@
+import { ANSWERS, type Answer } from '../../src/game/answers.ts';
 import type { CallLibrary } from '../../src/game/call-library.ts';
-import { ANSWERS, type Answer } from '../../src/game/vocabulary.ts';
 import {
   PROTECTIONS,
   type ProtectionChapter,

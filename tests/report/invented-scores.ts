@@ -1,5 +1,6 @@
+import { ANSWERS } from '../../src/game/answers.ts';
 import type { CallLibrary } from '../../src/game/call-library.ts';
-import { ANSWERS, FAMILIES, type Family } from '../../src/game/vocabulary.ts';
+import { FAMILIES, type Family } from '../../src/game/families.ts';
 import type { ForecastChapter } from '../../src/pressure/forecast/forecast-result.ts';
 import type { FamilyScore, ScoreChapter } from '../../src/pressure/score/score-result.ts';
 import { INVENTED_SITUATIONS } from './invented-forecast.ts';

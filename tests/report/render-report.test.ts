@@ -92,7 +92,7 @@ describe('a plan with parts missing', () => {
         kind: 'infeasible',
         clashing: [
           { kind: 'reps', limit: 120 },
-          { kind: 'theory', of: '1' },
+          { kind: 'theory', of: 'two_deep' },
         ],
         notes: [],
       },

@@ -1,4 +1,5 @@
-import { WHO_DECIDES } from '../../pressure/practice/contact-caution.ts';
+import { WHO_DECIDES } from '../../report/practice/contact-caution.ts';
+import { shortageWords } from '../../report/practice/shortage-words.ts';
 import { type AdoptedSheet, adoptSheet, type SheetToAdopt } from '../../season/adopt-sheet.ts';
 import { halftimePages } from '../../season/halftime-pages.ts';
 import { type FileSet, memoryFiles } from '../../season/memory-files.ts';
@@ -40,7 +41,7 @@ export async function sundayJob(request: WeekFiles, place: Workplace): Promise<P
 /** The practice script and scout cards. */
 export async function practiceJob(request: WeekFiles, place: Workplace): Promise<PagesMade> {
   const { script, pages } = await practicePages(weekOf(request, place), place.listener);
-  return { pages, lines: [...script.shortages, WHO_DECIDES] };
+  return { pages, lines: [...shortageWords(script), WHO_DECIDES] };
 }
 
 /** The plan brought up to date with tonight's snaps. */

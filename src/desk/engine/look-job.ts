@@ -1,10 +1,11 @@
+import { ANSWERS } from '../../game/answers.ts';
 import { chartedCount, type Film } from '../../game/film.ts';
-import { ANSWERS } from '../../game/vocabulary.ts';
+import { SITUATIONS } from '../../game/situations.ts';
 import { weekSettingsSchema } from '../../game/week-settings.ts';
 import { readSheet } from '../../ingest/read-sheet.ts';
 import type { SheetKind } from '../../ingest/sheet-kind.ts';
 import { answerCodes } from '../../pressure/snap/answer.ts';
-import { SITUATIONS, situationCodes } from '../../pressure/snap/situation.ts';
+import { situationCodes } from '../../pressure/snap/situation.ts';
 
 /** A sheet to look into while it is typed. */
 export interface LookRequest {

@@ -1,5 +1,7 @@
-import { type CallLibrary, COVER_JOBS, GIVEN, LANES, SENT_FROM } from '../../game/call-library.ts';
-import { FAMILIES, ROTATIONS } from '../../game/vocabulary.ts';
+import { type CallLibrary, GIVEN, LANES, SENT_FROM } from '../../game/call-library.ts';
+import { COVER_JOBS } from '../../game/cover-jobs.ts';
+import { FAMILIES } from '../../game/families.ts';
+import { ROTATIONS } from '../../game/vocabulary.ts';
 import { familyLabel } from '../../report/words/label.ts';
 
 type Call = CallLibrary['calls'][number];

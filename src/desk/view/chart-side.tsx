@@ -1,5 +1,5 @@
-import { ANSWERS, type Answer } from '../../game/vocabulary.ts';
-import { SITUATIONS } from '../../pressure/snap/situation.ts';
+import { ANSWERS, type Answer } from '../../game/answers.ts';
+import { SITUATIONS } from '../../game/situations.ts';
 import { answerLabel } from '../../report/words/label.ts';
 import type { SheetLook } from '../engine/look-job.ts';
 

@@ -1,4 +1,5 @@
-import type { Call, CoverJob } from '../call-library.ts';
+import type { Call } from '../call-library.ts';
+import type { CoverJob } from '../cover-jobs.ts';
 import { NOBODY } from './lay-cover.ts';
 import { readCoverWords } from './man-words.ts';
 import type { WrittenCall } from './written-defense.ts';

@@ -1,4 +1,5 @@
-import { type Call, COVER_JOBS, LANES, RUSH_WAYS } from '../call-library.ts';
+import { type Call, LANES, RUSH_WAYS } from '../call-library.ts';
+import { COVER_JOBS } from '../cover-jobs.ts';
 
 /**
  * The call with its men in one fixed order, so that the order in which they are written means nothing: rushers from the near

@@ -1,6 +1,7 @@
 import * as z from 'zod';
-import { COVER_JOBS, callLibrarySchema, coverMan, fullCall, MOST_CALLS, rusher } from '../call-library.ts';
-import { FAMILIES } from '../vocabulary.ts';
+import { callLibrarySchema, coverMan, fullCall, MOST_CALLS, rusher } from '../call-library.ts';
+import { COVER_JOBS } from '../cover-jobs.ts';
+import { FAMILIES } from '../families.ts';
 
 const manWords = z.string().min(1);
 

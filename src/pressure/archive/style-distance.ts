@@ -1,5 +1,5 @@
+import { ANSWERS } from '../../game/answers.ts';
 import type { Film } from '../../game/film.ts';
-import { ANSWERS } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { motionCodes } from '../forecast/target-codes.ts';
 import { answerCodes } from '../snap/answer.ts';

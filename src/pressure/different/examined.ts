@@ -1,9 +1,10 @@
 import type { Film } from '../../game/film.ts';
+import { SITUATIONS } from '../../game/situations.ts';
 import { MOTIONS, OPTION_TAGS, TARGET_ZONES, TEMPOS, YES_NO } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { classifiedCodes } from '../forecast/classified-codes.ts';
 import type { Target } from '../forecast/forecast-result.ts';
-import { TARGET_DEFINITIONS } from '../forecast/target.ts';
+import { definitionOf } from '../forecast/target.ts';
 import {
   type AskedOfBoth,
   askBoth,
@@ -17,7 +18,7 @@ import {
 import { codesBySnap } from '../snap/codes-by-snap.ts';
 import { LOOKS, lookCodes, RECEIVER_LOOKS, receiverCodes } from '../snap/look.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
-import { SITUATIONS, situationCodes } from '../snap/situation.ts';
+import { situationCodes } from '../snap/situation.ts';
 import { wordClasses } from '../snap/word-classes.ts';
 import { askZones } from '../tables/table-split.ts';
 import type { DifferentTopic, DifferentWhere } from './different-result.ts';
@@ -87,8 +88,7 @@ const SLIDES: readonly Target[] = ['slide_to_back', 'slide_to_field', 'slide_to_
 type WordColumn = 'motion' | 'tempo' | 'checked' | 'option_tag' | 'target_zone';
 
 function targetOf(both: BothFilms, name: Target, cuts: SituationCuts): AskedOfBoth {
-  const definition = TARGET_DEFINITIONS.find(({ target }) => target === name);
-  if (!definition) return { classes: [], own: new Uint8Array(both.own.film.size).fill(NOT_KNOWN), archive: null };
+  const definition = definitionOf(name);
   return askBoth(both, definition.classes, (chart) => classifiedCodes(definition, chart, cuts));
 }
 

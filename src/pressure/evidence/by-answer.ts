@@ -1,4 +1,5 @@
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../game/vocabulary.ts';
+import { ANSWERS, type Answer } from '../../game/answers.ts';
+import { FAMILIES, type Family } from '../../game/families.ts';
 
 /** One number for each of their answers. */
 export type ByAnswer = Readonly<Record<Answer, number>>;
@@ -19,9 +20,4 @@ export function eachFamily<Value>(of: (family: Family) => Value): ByFamily<Value
 /** Sum over the answers of a share times a number. */
 export function weighted(shares: ByAnswer, values: ByAnswer): number {
   return ANSWERS.reduce((sum, answer) => sum + shares[answer] * values[answer], 0);
-}
-
-/** Whether an answer is a pass: who rushed and what was played behind it is charted on passes alone. */
-export function isPass(answer: Answer): boolean {
-  return answer !== 'run' && answer !== 'quarterback_run';
 }

@@ -1,5 +1,6 @@
+import type { Answer } from '../../game/answers.ts';
 import type { CallLibrary } from '../../game/call-library.ts';
-import type { Answer, Family } from '../../game/vocabulary.ts';
+import type { Family } from '../../game/families.ts';
 import type { ProtectionChapter, RaceLine } from '../protection/protection-result.ts';
 import { type ByAnswer, type ByFamily, eachAnswer, eachFamily } from './by-answer.ts';
 import type { OutcomeValues } from './outcome-value.ts';

@@ -1,3 +1,4 @@
+import type { SituationId } from '../../game/situations.ts';
 import type { Measured } from './open-data-table.ts';
 
 /**
@@ -78,19 +79,24 @@ export const SCREEN_FIGURES: Readonly<Record<'zone' | 'one_deep' | 'none_deep', 
  */
 export const BETWEEN_OFFENSES = { measured: 0.6, upper: 0.95 } as const;
 
+interface TypicalZones {
+  readonly redZone: number;
+  readonly goalLine: number;
+}
+
 /** Shares of a situation's snaps in the red zone outside the five, and inside the five, league of 2022. */
-export const TYPICAL_ZONES: Readonly<Record<string, readonly [redZone: number, goalLine: number]>> = {
-  first_ten: [0.076, 0],
-  first_long: [0.034, 0],
-  first_short: [0.115, 0],
-  first_goal: [0.484, 0.516],
-  second_short: [0.11, 0.157],
-  second_medium: [0.122, 0.057],
-  second_long: [0.108, 0],
-  third_short: [0.116, 0.098],
-  third_medium: [0.129, 0.049],
-  third_long: [0.119, 0],
-  fourth_short: [0.162, 0.14],
-  fourth_medium: [0.181, 0.026],
-  fourth_long: [0.142, 0],
+export const TYPICAL_ZONES: Readonly<Record<SituationId, TypicalZones>> = {
+  first_ten: { redZone: 0.076, goalLine: 0 },
+  first_long: { redZone: 0.034, goalLine: 0 },
+  first_short: { redZone: 0.115, goalLine: 0 },
+  first_goal: { redZone: 0.484, goalLine: 0.516 },
+  second_short: { redZone: 0.11, goalLine: 0.157 },
+  second_medium: { redZone: 0.122, goalLine: 0.057 },
+  second_long: { redZone: 0.108, goalLine: 0 },
+  third_short: { redZone: 0.116, goalLine: 0.098 },
+  third_medium: { redZone: 0.129, goalLine: 0.049 },
+  third_long: { redZone: 0.119, goalLine: 0 },
+  fourth_short: { redZone: 0.162, goalLine: 0.14 },
+  fourth_medium: { redZone: 0.181, goalLine: 0.026 },
+  fourth_long: { redZone: 0.142, goalLine: 0 },
 };

@@ -1,6 +1,8 @@
+import type { Answer } from '../../game/answers.ts';
+import { isPass } from '../../game/answers.ts';
 import type { Level } from '../../game/call-library.ts';
-import type { Answer, Family } from '../../game/vocabulary.ts';
-import { isPass } from './by-answer.ts';
+import type { Family } from '../../game/families.ts';
+import { familyFacts } from '../../game/families.ts';
 import {
   ANSWER_FIGURES,
   BETWEEN_OFFENSES,
@@ -12,7 +14,6 @@ import {
   ZONE_CONTRASTS,
   ZONE_KEPT,
 } from './league-figures.ts';
-import { openFamilyOf } from './open-data-proxy.ts';
 import { type Measured, OPEN_DIFFERENCES } from './open-data-table.ts';
 import { pooledEffects, shrunkEffect } from './open-data-trust.ts';
 
@@ -51,7 +52,7 @@ const DROPBACKS = 10;
 
 /** The families' matched differences as points saved per ten dropbacks; undefined where nothing stands for a family. */
 function familyFigure(family: Family): Measured | undefined {
-  const proxy = openFamilyOf(family);
+  const proxy = familyFacts(family).openData;
   if (proxy === null || proxy === 'base') return undefined;
   const { value, error } = OPEN_DIFFERENCES[proxy].points;
   return { value: -DROPBACKS * value, error: DROPBACKS * error };
@@ -92,21 +93,8 @@ function shiftsOf<Key extends string>(figures: Readonly<Record<Key, Measured>>):
 const MOVEMENT_IS_PLAY_ACTION = 0.5;
 
 function answerShift(family: Family, answer: Answer): number {
-  if (answer === 'screen') return ANSWER_SHIFTS.screen + SCREEN_SHIFTS[SHELLS[family]];
+  if (answer === 'screen') return ANSWER_SHIFTS.screen + SCREEN_SHIFTS[familyFacts(family).behind];
   if (answer !== 'movement') return ANSWER_SHIFTS.straight;
   const { play_action: faked, straight } = ANSWER_SHIFTS;
   return MOVEMENT_IS_PLAY_ACTION * faked + (1 - MOVEMENT_IS_PLAY_ACTION) * straight;
 }
-
-/** What is played behind each family, as screens were counted. */
-const SHELLS: Readonly<Record<Family, keyof typeof SCREEN_FIGURES>> = {
-  base: 'zone',
-  three_under: 'zone',
-  four_under: 'zone',
-  man_free: 'one_deep',
-  hot: 'zone',
-  zero: 'none_deep',
-  peel: 'one_deep',
-  peel_spy: 'one_deep',
-  add_on: 'none_deep',
-};

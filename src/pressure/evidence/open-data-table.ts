@@ -1,8 +1,5 @@
-/** Families of the open-data table; each is a count of rushers and a charted coverage, not the family itself. */
-export type OpenFamily = keyof typeof OPEN_PREMIUMS;
-
-/** Answers of the open-data table; `quick` is thrown in 2.0 seconds or less, `dropback` the rest with its sacks. */
-export type OpenAnswer = keyof typeof OPEN_BASE;
+import type { OpenAnswer } from '../../game/answers.ts';
+import type { OpenFamily } from '../../game/families.ts';
 
 /** Shares or points by outcome kind: loss, stop, gain, explosive, takeaway. */
 type ByKind = readonly [number, number, number, number, number];
@@ -29,12 +26,12 @@ export interface AdjustedDifference {
  * (CC BY-SA 4.0). Participation: NFL NextGenStats via nflverse (CC BY-SA 4.0). Columns selected, renamed and joined;
  * families, answers and outcomes derived.
  */
-export const OPEN_BASE = {
+export const OPEN_BASE: Readonly<Record<OpenAnswer, ByKind>> = {
   screen: [0.1128, 0.4599, 0.3769, 0.0388, 0.0116],
   quick: [0.0151, 0.414, 0.5357, 0.0198, 0.0155],
   dropback: [0.0763, 0.4573, 0.353, 0.0793, 0.0341],
   play_action: [0.0595, 0.3776, 0.3948, 0.1408, 0.0273],
-} as const satisfies Readonly<Record<string, ByKind>>;
+};
 
 /** Difference of each family from four rushers in the same situations, all answers, 2019-23. */
 export const OPEN_DIFFERENCES: Readonly<Record<Exclude<OpenFamily, 'base'>, AdjustedDifference>> = {
@@ -76,7 +73,7 @@ export const OPEN_DIFFERENCES: Readonly<Record<Exclude<OpenFamily, 'base'>, Adju
  * What an outcome against a family is worth beyond the same outcome against four rushers, in points, by outcome kind
  * (same down, distance and field zone, 2019-23).
  */
-export const OPEN_PREMIUMS = {
+export const OPEN_PREMIUMS: Readonly<Record<OpenFamily, ByKind>> = {
   base: [0, 0, 0, 0, 0],
   three_under: [-0.069, -0.061, 0.083, -0.016, -0.851],
   four_under: [-0.068, -0.052, 0.043, -0.208, -0.809],
@@ -86,7 +83,7 @@ export const OPEN_PREMIUMS = {
   six_post: [-0.131, -0.087, 0.125, 0.086, -0.189],
   zero: [-0.177, -0.064, -0.026, 0.78, -0.573],
   seven_plus: [-0.261, -0.091, 0.08, 0.395, -0.259],
-} as const satisfies Readonly<Record<string, ByKind>>;
+};
 
 /** Runs against six and seven in the box, 2022-25, rushers and coverage unknown: shares of the outcome kinds. */
 export const OPEN_RUN_SHARES: ByKind = [0.0952, 0.4059, 0.4154, 0.0774, 0.0061];

@@ -1,5 +1,7 @@
-import type { Answer, Family } from '../../game/vocabulary.ts';
-import { openAnswerOf, openFamilyOf } from './open-data-proxy.ts';
+import type { Answer } from '../../game/answers.ts';
+import { ANSWER_TABLE } from '../../game/answers.ts';
+import type { Family } from '../../game/families.ts';
+import { familyFacts } from '../../game/families.ts';
 import { type Measured, OPEN_BASE, OPEN_DIFFERENCES, OPEN_RUN_SHARES } from './open-data-table.ts';
 import { EXPLOSIVES_POOLED, shrunkEffect } from './open-data-trust.ts';
 
@@ -13,7 +15,7 @@ export const OPEN_DATA_ATTRIBUTION =
  * those against six and seven in the box, whoever rushed.
  */
 export function baseShares(answer: Answer): Float64Array {
-  const proxy = openAnswerOf(answer);
+  const proxy = ANSWER_TABLE[answer].openData;
   const shares = Float64Array.from(proxy === null ? OPEN_RUN_SHARES : OPEN_BASE[proxy]);
   const total = shares.reduce((sum, value) => sum + value, 0);
   return shares.map((value) => value / total);
@@ -25,7 +27,7 @@ export function baseShares(answer: Answer): Float64Array {
  */
 export function extraExplosives(family: Family): Measured {
   if (family === 'base') return { value: 0, error: 0 };
-  const proxy = openFamilyOf(family);
+  const proxy = familyFacts(family).openData;
   if (proxy === null || proxy === 'base') {
     return { value: EXPLOSIVES_POOLED.mean, error: Math.sqrt(EXPLOSIVES_POOLED.between) };
   }

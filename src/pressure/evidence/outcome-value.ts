@@ -1,12 +1,14 @@
-import type { Answer, Family } from '../../game/vocabulary.ts';
-import { openFamilyOf } from './open-data-proxy.ts';
+import type { Answer } from '../../game/answers.ts';
+import { ANSWER_TABLE, isPass } from '../../game/answers.ts';
+import type { Family } from '../../game/families.ts';
+import { familyFacts } from '../../game/families.ts';
 import { OPEN_PREMIUMS } from './open-data-table.ts';
 
 /** Points of one outcome kind after another: loss, stop, gain, explosive, takeaway. */
 export type OutcomeValues = readonly [number, number, number, number, number];
 
 type ByDown = readonly [OutcomeValues, OutcomeValues, OutcomeValues, OutcomeValues];
-type ValuedAnswer = 'screen' | 'quick' | 'dropback' | 'movement' | 'run';
+type ValuedAnswer = (typeof ANSWER_TABLE)[Answer]['valuedAs'];
 
 /**
  * Expected points added by an outcome kind, by answer and down, professional games (screen and movement 2022-25, quick
@@ -53,7 +55,7 @@ const VALUES: Readonly<Record<ValuedAnswer, ByDown>> = {
  * @param down - 1 to 4
  */
 export function outcomeValues(answer: Answer, down: number): OutcomeValues {
-  const byDown = VALUES[valuedAnswer(answer)];
+  const byDown = VALUES[ANSWER_TABLE[answer].valuedAs];
   return byDown[Math.min(4, Math.max(1, down)) - 1] ?? byDown[0];
 }
 
@@ -62,12 +64,7 @@ export function outcomeValues(answer: Answer, down: number): OutcomeValues {
  * pressure goes further, a takeaway comes back further. Nothing on runs, and nothing where open data has no proxy.
  */
 export function outcomePremiums(family: Family, answer: Answer): OutcomeValues {
-  const proxy = openFamilyOf(family);
-  if (proxy === null || valuedAnswer(answer) === 'run') return OPEN_PREMIUMS.base;
+  const proxy = familyFacts(family).openData;
+  if (proxy === null || !isPass(answer)) return OPEN_PREMIUMS.base;
   return OPEN_PREMIUMS[proxy];
-}
-
-function valuedAnswer(answer: Answer): ValuedAnswer {
-  if (answer === 'deep_shot') return 'dropback';
-  return answer === 'quarterback_run' ? 'run' : answer;
 }

@@ -1,6 +1,7 @@
+import { ANSWER_TABLE, ANSWERS, type Answer } from '../../game/answers.ts';
 import type { CallLibrary } from '../../game/call-library.ts';
+import { FAMILIES, type Family } from '../../game/families.ts';
 import { type Film, numberAt, textAt } from '../../game/film.ts';
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { answerCodes } from '../snap/answer.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
@@ -107,28 +108,25 @@ function readSnaps(film: Film, library: CallLibrary | null, cuts: SituationCuts)
     const [outcome, down] = [outcomeAt(film, i), numberAt(film, 'down', i)];
     const split = answerSplit(answers[i] ?? NOT_KNOWN, textAt(film, 'play_kind', i));
     if (family === undefined || outcome === undefined || down === undefined || split === null) continue;
-    const [place, parts] = [placeAt(i), split.map(([answer]) => snapPoints({ family, answer, down, outcome }))];
-    const sum = (of: (k: number) => number) => split.reduce((total, [, part], k) => total + part * of(k), 0);
-    const expected = sum((k) => leaguePoints(family, split[k]?.[0] ?? 'run', place));
+    const [place, parts] = [placeAt(i), split.map(({ answer }) => snapPoints({ family, answer, down, outcome }))];
+    const sum = (of: (k: number) => number) => split.reduce((total, { part }, k) => total + part * of(k), 0);
+    const expected = sum((k) => leaguePoints(family, split[k]?.answer ?? 'run', place));
     const beyond = sum((k) => parts[k]?.saved ?? 0) - expected;
     read.push({ family, outcome, beyond, variance: sum((k) => parts[k]?.variance ?? 0) });
   }
   return { read, unread: film.size - read.length };
 }
 
-type AnswerSplit = readonly (readonly [Answer, number])[];
+type AnswerSplit = readonly { readonly answer: Answer; readonly part: number }[];
 
-/** How a bare pass splits over the pass answers; judgment. */
-const BARE_PASS: AnswerSplit = [
-  ['screen', 0.15],
-  ['quick', 0.35],
-  ['dropback', 0.4],
-  ['deep_shot', 0.1],
-];
+/** How a bare pass splits over the pass answers. */
+const BARE_PASS: AnswerSplit = ANSWERS.map((answer) => ({ answer, part: ANSWER_TABLE[answer].ofBarePasses })).filter(
+  ({ part }) => part > 0,
+);
 
 function answerSplit(code: number, playKind: string | undefined): AnswerSplit | null {
   const answer = ANSWERS[code];
-  if (answer !== undefined) return [[answer, 1]];
+  if (answer !== undefined) return [{ answer, part: 1 }];
   return playKind === 'pass' ? BARE_PASS : null;
 }
 

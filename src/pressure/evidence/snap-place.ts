@@ -1,8 +1,9 @@
 import { type Film, numberAt } from '../../game/film.ts';
+import { SITUATIONS, type SituationId } from '../../game/situations.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { fieldZoneOf } from '../snap/field-zone.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
-import { SITUATIONS, type SituationId, situationCodes } from '../snap/situation.ts';
+import { situationCodes } from '../snap/situation.ts';
 import { type Distance, PRESSURE_ZONES, type PressureZone, TYPICAL_ZONES } from './league-figures.ts';
 import type { SnapPlace } from './league-points.ts';
 
@@ -40,8 +41,8 @@ export function zoneShares(film: Film, cuts: SituationCuts): ReadonlyMap<Situati
 }
 
 function sharesOf(counts: ZoneShares | undefined, situation: SituationId): ZoneShares {
-  const [red, goal] = TYPICAL_ZONES[situation] ?? [0, 0];
-  const typical: ZoneShares = { open_field: 1 - red - goal, red_zone: red, goal_line: goal };
+  const { redZone, goalLine } = TYPICAL_ZONES[situation];
+  const typical: ZoneShares = { open_field: 1 - redZone - goalLine, red_zone: redZone, goal_line: goalLine };
   const total = PRESSURE_ZONES.reduce((sum, zone) => sum + (counts?.[zone] ?? 0), TYPICAL_WORTH);
   const share = (zone: PressureZone) => ((counts?.[zone] ?? 0) + TYPICAL_WORTH * typical[zone]) / total;
   return { open_field: share('open_field'), red_zone: share('red_zone'), goal_line: share('goal_line') };

@@ -1,4 +1,5 @@
-import { ANSWERS, type Answer, type Family } from '../../game/vocabulary.ts';
+import { ANSWERS, type Answer } from '../../game/answers.ts';
+import type { Family } from '../../game/families.ts';
 import { OUTCOME_KINDS, type OutcomeKind } from '../snap/outcome.ts';
 import { baseShares } from './open-data.ts';
 import { outcomePremiums, outcomeValues } from './outcome-value.ts';

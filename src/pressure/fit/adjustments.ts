@@ -1,6 +1,6 @@
 import type { Call, GivenUp } from '../../game/call-library.ts';
+import type { Family } from '../../game/families.ts';
 import type { FitTrigger } from '../../game/fit-rules.ts';
-import type { Family } from '../../game/vocabulary.ts';
 import { type AskedRule, askTrigger, shareOf, shareSpread } from './asked-rule.ts';
 import type { ExpectedSnaps } from './expected-snaps.ts';
 import { FIT_LOOKS, type FitAdjustment, type FitLook, type LookCall } from './fit-result.ts';

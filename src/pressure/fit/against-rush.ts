@@ -1,22 +1,8 @@
 import type { Call } from '../../game/call-library.ts';
-import type { Family } from '../../game/vocabulary.ts';
 import type { Forecast } from '../forecast/forecast-result.ts';
 import { answersToPressure } from '../pressured/answers-to-pressure.ts';
 import type { PressuredChapter } from '../pressured/pressured-result.ts';
 import type { ExpectedSnaps } from './expected-snaps.ts';
-
-/** Rushers a family sends at the snap; the add-on's seventh joins late. */
-export const FAMILY_RUSHERS: Readonly<Record<Family, number>> = {
-  base: 4,
-  three_under: 5,
-  four_under: 5,
-  man_free: 5,
-  hot: 6,
-  zero: 6,
-  peel: 6,
-  peel_spy: 6,
-  add_on: 6,
-};
 
 /** Rushers a call sends at the snap. */
 export function callRushers({ rush }: Call): number {

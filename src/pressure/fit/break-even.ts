@@ -1,26 +1,9 @@
-import type { Family } from '../../game/vocabulary.ts';
+import { FAMILIES, type Family, familyFacts } from '../../game/families.ts';
 import { type AskedRule, shareSpread } from './asked-rule.ts';
 import type { ExpectedSnaps } from './expected-snaps.ts';
 import type { FitBreakEven } from './fit-result.ts';
 import { type NetWhere, netWhere } from './net-where.ts';
 import type { Theory } from './theory.ts';
-
-/** What turns each family: the rules counted together, and the family it is measured against, if any. */
-const TURNS: readonly {
-  readonly family: Family;
-  readonly against: Family | null;
-  readonly rules: readonly string[];
-}[] = [
-  { family: 'base', against: null, rules: ['base_held_back_in'] },
-  { family: 'three_under', against: null, rules: ['three_under_flat'] },
-  { family: 'four_under', against: 'three_under', rules: ['four_under_trips'] },
-  { family: 'man_free', against: 'peel_spy', rules: ['man_free_quarterback_run', 'man_free_scramble'] },
-  { family: 'hot', against: null, rules: ['hot_screen', 'hot_quick_outside'] },
-  { family: 'zero', against: 'peel', rules: ['zero_back_wide'] },
-  { family: 'peel', against: null, rules: ['peel_back_wide'] },
-  { family: 'peel_spy', against: null, rules: ['spy_quarterback_run', 'spy_scramble'] },
-  { family: 'add_on', against: null, rules: ['add_on_screen', 'add_on_quick'] },
-];
 
 /** What break-evens are worked out from. */
 export interface BreakEvenInput {
@@ -35,7 +18,8 @@ export interface BreakEvenInput {
  * rules at which right and wrong are level (or the two families are). A rule the coach switched off turns nothing.
  */
 export function breakEvens({ theories, asked, facing }: BreakEvenInput): FitBreakEven[] {
-  return TURNS.flatMap(({ family, against, rules }) => {
+  return FAMILIES.flatMap((family) => {
+    const { against, rules } = familyFacts(family).turns;
     const expected = facing(family);
     const counted = asked.filter(({ ready }) => rules.includes(ready.rule.id));
     const [own, other] = [theories.get(family), against === null ? undefined : theories.get(against)];

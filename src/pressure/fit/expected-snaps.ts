@@ -1,5 +1,6 @@
+import { ANSWERS, type Answer } from '../../game/answers.ts';
 import type { Film } from '../../game/film.ts';
-import { ANSWERS, type Answer } from '../../game/vocabulary.ts';
+import { SITUATIONS } from '../../game/situations.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import type { Forecast, ForecastChapter, Target } from '../forecast/forecast-result.ts';
 import { answerCodes } from '../snap/answer.ts';
@@ -7,7 +8,7 @@ import { classifiedAnswers } from '../snap/classified-answers.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { offenseGames } from '../snap/offense-game.ts';
 import { runOrPassCodes } from '../snap/run-or-pass.ts';
-import { SITUATIONS, situationCodes } from '../snap/situation.ts';
+import { situationCodes } from '../snap/situation.ts';
 
 /** Worth of an answer's snaps outside a situation against those in it, in snaps; judgment. */
 export const OUTSIDE_WORTH = 12;

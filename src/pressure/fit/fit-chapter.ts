@@ -1,8 +1,8 @@
 import type { CallLibrary } from '../../game/call-library.ts';
-import { FAMILIES, type Family } from '../../game/vocabulary.ts';
+import { FAMILIES, type Family, familyFacts } from '../../game/families.ts';
 import type { PressuredChapter } from '../pressured/pressured-result.ts';
 import { adjustments, type ReadCall } from './adjustments.ts';
-import { callRushers, expectedAgainst, FAMILY_RUSHERS } from './against-rush.ts';
+import { callRushers, expectedAgainst } from './against-rush.ts';
 import { type AskedRule, askRule, shareOf } from './asked-rule.ts';
 import { breakEvens } from './break-even.ts';
 import { chartingValues } from './charting.ts';
@@ -39,7 +39,7 @@ export function fitChapter(input: FitInput): FitChapter {
   }));
   const against = expectedAgainst({ situations, forecasts: input.forecast.forecasts, pressured: input.pressured });
   const sharesOf = sharesOnce();
-  const facing = (family: Family, s: number) => against(FAMILY_RUSHERS[family])[s] as ExpectedSnaps;
+  const facing = (family: Family, s: number) => against(familyFacts(family).men.rush)[s] as ExpectedSnaps;
   return {
     rules,
     families: situations.flatMap((_, s) =>

@@ -1,5 +1,5 @@
+import type { Family } from '../../game/families.ts';
 import type { FitFeature, FitRule } from '../../game/fit-rules.ts';
-import type { Family } from '../../game/vocabulary.ts';
 import type { Spread } from '../../stats/spread.ts';
 
 /**

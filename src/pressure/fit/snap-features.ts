@@ -1,7 +1,7 @@
+import { ANSWERS, type Answer, isPass } from '../../game/answers.ts';
 import type { ColumnName } from '../../game/columns.ts';
 import { type Film, numberAt, textAt } from '../../game/film.ts';
 import { FIT_FEATURES, type FitFeature } from '../../game/fit-rules.ts';
-import { ANSWERS, type Answer } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { protectorCodes } from '../forecast/target-codes.ts';
 import { answerCodes } from '../snap/answer.ts';
@@ -75,9 +75,10 @@ export const PASS_OF_ANY_KIND = Object.fromEntries(
 
 /** A snap of which the answer is known and nothing else: what stands for an answer that film has not shown yet. */
 export function answerAlone(answer: Answer): Readonly<Record<FitFeature, number>> {
-  const run = answer === 'run' || answer === 'quarterback_run';
   const names = Object.keys(FIT_FEATURES) as FitFeature[];
-  const codes = names.map((name) => [name, run && PASS_FEATURES.includes(name) ? NO_WORD : NOT_KNOWN] as const);
+  const codes = names.map(
+    (name) => [name, !isPass(answer) && PASS_FEATURES.includes(name) ? NO_WORD : NOT_KNOWN] as const,
+  );
   return { ...(Object.fromEntries(codes) as Record<FitFeature, number>), answer: ANSWERS.indexOf(answer) };
 }
 

@@ -1,6 +1,6 @@
+import { SITUATIONS } from '../../game/situations.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import type { OffenseGame } from '../snap/offense-game.ts';
-import { SITUATIONS } from '../snap/situation.ts';
 import type { TargetCodes } from './chain-tally.ts';
 import type { LeagueOffense } from './league-worth.ts';
 

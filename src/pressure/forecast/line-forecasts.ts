@@ -1,6 +1,6 @@
+import { SITUATIONS } from '../../game/situations.ts';
 import { LOOKS, RECEIVER_LOOKS } from '../snap/look.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
-import { SITUATIONS } from '../snap/situation.ts';
 import type { ChainStrengths } from './chain-data.ts';
 import { chainTree, nodeAt } from './chain-tree.ts';
 import { forecastCell } from './forecast-cell.ts';

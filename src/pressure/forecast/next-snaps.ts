@@ -1,5 +1,5 @@
+import { SITUATIONS } from '../../game/situations.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
-import { SITUATIONS } from '../snap/situation.ts';
 import type { ForecastFilm } from './forecast-film.ts';
 
 /** What the archive's mix of situations is worth in snaps; judgment: about one game. */

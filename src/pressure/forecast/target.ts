@@ -1,10 +1,11 @@
+import { ANSWERS, isPass } from '../../game/answers.ts';
 import type { Film } from '../../game/film.ts';
-import { ANSWERS, BACK_ACTIONS } from '../../game/vocabulary.ts';
+import { BACK_ACTIONS } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { answerCodes } from '../snap/answer.ts';
 import { SLIDE_DIRECTIONS } from '../snap/field-side.ts';
 import { runOrPassCodes } from '../snap/run-or-pass.ts';
-import type { Target } from './forecast-result.ts';
+import { TARGETS, type Target } from './forecast-result.ts';
 import {
   backJobCodes,
   motionCodes,
@@ -31,67 +32,55 @@ export interface TargetDefinition {
   readonly readByFile?: true;
 }
 
-/** Whether they run or pass; nearly every chart tells it. */
-export const RUN_OR_PASS: TargetDefinition = {
-  target: 'run_or_pass',
-  label: 'run or pass',
-  classes: ['run', 'pass'],
-  per: 'snap',
-  codes: runOrPassCodes,
-};
-
-/** Every target of the report, in the order of the page. */
-export const TARGET_DEFINITIONS: readonly TargetDefinition[] = [
-  {
-    target: 'answer',
+const DEFINITIONS: Readonly<Record<Target, Omit<TargetDefinition, 'target'>>> = {
+  answer: {
     label: 'answer',
     classes: ANSWERS,
     per: 'snap',
     codes: answerCodes,
-    runs: ['run', 'quarterback_run'],
+    runs: ANSWERS.filter((answer) => !isPass(answer)),
   },
-  RUN_OR_PASS,
-  {
-    target: 'screen',
+  run_or_pass: { label: 'run or pass', classes: ['run', 'pass'], per: 'snap', codes: runOrPassCodes },
+  screen: {
     label: 'screen, when they pass',
     classes: ['screen', 'no_screen'],
     per: 'pass',
     codes: screenCodes,
     readByFile: true,
   },
-  {
-    target: 'quick_release',
+  quick_release: {
     label: 'ball out within 2.5 seconds, when timed',
     classes: ['within', 'later'],
     per: 'pass',
     codes: quickReleaseCodes,
   },
-  { target: 'motion', label: 'motion or shift', classes: ['motion', 'none'], per: 'snap', codes: motionCodes },
-  {
-    target: 'protectors',
+  motion: { label: 'motion or shift', classes: ['motion', 'none'], per: 'snap', codes: motionCodes },
+  protectors: {
     label: 'protectors, when they pass',
     classes: ['five', 'six', 'seven_or_more'],
     per: 'pass',
     codes: protectorCodes,
   },
-  slideTarget('slide_to_back', 'slide to or away from the back', 'back'),
-  slideTarget('slide_to_field', 'slide to or away from the wide side', 'field'),
-  slideTarget('slide_to_strength', 'slide to or away from the strength', 'strength'),
-  {
-    target: 'back_job',
-    label: "the back's job, when they pass",
-    classes: BACK_ACTIONS,
-    per: 'pass',
-    codes: backJobCodes,
-  },
-];
+  slide_to_back: slide('slide to or away from the back', 'back'),
+  slide_to_field: slide('slide to or away from the wide side', 'field'),
+  slide_to_strength: slide('slide to or away from the strength', 'strength'),
+  back_job: { label: "the back's job, when they pass", classes: BACK_ACTIONS, per: 'pass', codes: backJobCodes },
+};
 
-function slideTarget(target: Target, label: string, reference: 'back' | 'field' | 'strength'): TargetDefinition {
-  return {
-    target,
-    label,
-    classes: SLIDE_DIRECTIONS,
-    per: 'pass',
-    codes: (chart) => slideTargetCodes(chart, reference),
-  };
+function slide(label: string, reference: 'back' | 'field' | 'strength'): Omit<TargetDefinition, 'target'> {
+  return { label, classes: SLIDE_DIRECTIONS, per: 'pass', codes: (chart) => slideTargetCodes(chart, reference) };
 }
+
+/** Every target of the report, in the order of the page. */
+export const TARGET_DEFINITIONS: readonly TargetDefinition[] = TARGETS.map((target) => ({
+  target,
+  ...DEFINITIONS[target],
+}));
+
+/** The definition of one target, the same object each time. */
+export function definitionOf(target: Target): TargetDefinition {
+  return TARGET_DEFINITIONS[TARGETS.indexOf(target)] as TargetDefinition;
+}
+
+/** Whether they run or pass; nearly every chart tells it. */
+export const RUN_OR_PASS = definitionOf('run_or_pass');

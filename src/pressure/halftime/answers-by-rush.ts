@@ -1,7 +1,7 @@
+import { ANSWERS, type Answer } from '../../game/answers.ts';
 import type { CallLibrary } from '../../game/call-library.ts';
 import { type Film, numberAt, textAt } from '../../game/film.ts';
 import { freeWordKey } from '../../game/free-word.ts';
-import { ANSWERS, type Answer } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { type Share, share } from '../../stats/share.ts';
 import { callRushers } from '../fit/against-rush.ts';

@@ -1,10 +1,11 @@
 import type { Film } from '../../game/film.ts';
+import { SITUATIONS } from '../../game/situations.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { classifiedCodes } from '../forecast/classified-codes.ts';
 import type { Target } from '../forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../forecast/target.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
-import { SITUATIONS, situationCodes } from '../snap/situation.ts';
+import { situationCodes } from '../snap/situation.ts';
 
 /** Snaps whose situation cannot be told; they count for all situations together. */
 export const NO_SITUATION = 'not known';

@@ -1,12 +1,13 @@
 import type { CallLibrary } from '../../game/call-library.ts';
 import { type Film, numberAt } from '../../game/film.ts';
 import type { FitFeature } from '../../game/fit-rules.ts';
+import { SITUATIONS } from '../../game/situations.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { givenRules } from '../fit/given-rules.ts';
 import { ruleTable } from '../fit/rule-table.ts';
 import { snapFeatures } from '../fit/snap-features.ts';
 import { type ReadyRule, readyRules, rulesOf, type SnapWords, type Verdict, verdictOf } from '../fit/verdict.ts';
-import { SITUATIONS, situationCodes } from '../snap/situation.ts';
+import { situationCodes } from '../snap/situation.ts';
 
 /** What our calls would have been on one of tonight's snaps. */
 export interface CallMark {

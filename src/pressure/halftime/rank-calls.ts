@@ -1,4 +1,4 @@
-import type { Answer } from '../../game/vocabulary.ts';
+import type { Answer } from '../../game/answers.ts';
 import type { MenuCall } from '../menu/result.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
 import type { LiveForecast } from './live-forecast.ts';

@@ -1,4 +1,5 @@
 import type { Call } from '../../game/call-library.ts';
+import { familyFacts, type TheoryName } from '../../game/families.ts';
 import { uncountedCalls } from './habits.ts';
 import { type MenuInput, plain } from './input.ts';
 import { mixCells } from './mix-cells.ts';
@@ -7,7 +8,6 @@ import { type MenuOffer, menuOffer } from './offer.ts';
 import { pressureRates } from './pressure-rates.ts';
 import { repsThisWeek } from './reps.ts';
 import { LEAST_CALLS, type MenuRule, menuRules, ruleKey } from './rule.ts';
-import { theoryOf } from './theory.ts';
 import { type CallWorth, callWorths } from './worth.ts';
 
 /** A situation of the week with how often pressure is sent there. */
@@ -92,7 +92,7 @@ function candidateOf(
     );
   return {
     call,
-    theory: theoryOf(call.family),
+    theory: familyFacts(call.family).theory,
     reps: repsThisWeek(call),
     isNew: !call.installed,
     points: over((id) => worth.get(id)?.points ?? 0),
@@ -115,17 +115,15 @@ function limitsOf(input: MenuInput, offer: MenuOffer, free: ReadonlySet<string>)
     addOnShare: unless('add_on', menu.add_on_share),
     explosives: menu.explosives === undefined ? null : unless('explosives', menu.explosives),
     paths,
-    theories: demandedTheories(offer, paths).filter(
-      (theory) => !free.has(ruleKey({ kind: 'theory', of: String(theory) })),
-    ),
+    theories: demandedTheories(offer, paths).filter((theory) => !free.has(ruleKey({ kind: 'theory', of: theory }))),
     musts: new Set(menu.must.map(plain).filter((name) => !free.has(`must ${name}`))),
   };
 }
 
 /** Theories of which a call is on offer that its path can hold: the pairing cap forces none in that cannot be paired. */
-function demandedTheories({ calls, theories }: MenuOffer, paths: readonly PathLimit[]): number[] {
+function demandedTheories({ calls, theories }: MenuOffer, paths: readonly PathLimit[]): TheoryName[] {
   const held = calls.filter(({ path }) => holdsCalls(paths.find((limit) => limit.path === path)));
-  return theories.filter((theory) => held.some(({ family }) => theoryOf(family) === theory));
+  return theories.filter((theory) => held.some(({ family }) => familyFacts(family).theory === theory));
 }
 
 /**

@@ -1,4 +1,4 @@
-import { ANSWERS } from '../../game/vocabulary.ts';
+import { ANSWERS } from '../../game/answers.ts';
 import { largestRemainder } from '../../stats/apportion.ts';
 import { type Choice, type ChosenMenu, callsAGame, choose, expectedExplosives } from './chosen.ts';
 import { clashingLimits, impossibleMusts } from './clash.ts';

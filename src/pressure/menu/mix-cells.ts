@@ -1,3 +1,4 @@
+import { isSituation, SITUATION_TABLE } from '../../game/situations.ts';
 import type { MenuMixCell } from './model.ts';
 
 /** A situation with its snaps and how often pressure is sent. */
@@ -14,19 +15,6 @@ export interface PartedCell extends MenuMixCell {
 
 /** Fewer snaps than this a game have no mix of their own: nobody calls a mix of one and a half. Judgment. */
 const LEAST_SNAPS = 1.5;
-
-/** Where a rare situation goes: the same down with the next distance, fourth down to third. */
-const NEIGHBORS: Readonly<Record<string, string>> = {
-  first_long: 'first_ten',
-  first_short: 'first_ten',
-  second_short: 'second_medium',
-  second_medium: 'second_long',
-  third_short: 'third_medium',
-  third_medium: 'third_long',
-  fourth_short: 'third_short',
-  fourth_medium: 'third_medium',
-  fourth_long: 'third_long',
-};
 
 /** The mixes of a week: every situation has its own but for the rare ones, which share their neighbor's. */
 export function mixCells(situations: readonly CellSituation[]): PartedCell[] {
@@ -48,7 +36,7 @@ export function mixCells(situations: readonly CellSituation[]): PartedCell[] {
 /** Follows the neighbors until a situation is common enough, or has no neighbor that is expected at all. */
 function homeOf(id: string, situations: readonly CellSituation[]): string {
   const snaps = situations.find((one) => one.id === id)?.expectedSnaps ?? 0;
-  const next = NEIGHBORS[id];
-  if (snaps >= LEAST_SNAPS || next === undefined || !situations.some((one) => one.id === next)) return id;
+  const next = isSituation(id) ? SITUATION_TABLE[id].joins : null;
+  if (snaps >= LEAST_SNAPS || next === null || !situations.some((one) => one.id === next)) return id;
   return homeOf(next, situations);
 }

@@ -1,11 +1,12 @@
 import type { Call } from '../../game/call-library.ts';
+import type { TheoryName } from '../../game/families.ts';
 import type { ChangeUp } from './habits.ts';
 
 /** A pressure the menu may carry. */
 export interface MenuCandidate {
   readonly call: Call;
-  /** Index into the theories. */
-  readonly theory: number;
+  /** The theory it teaches; null for the base. */
+  readonly theory: TheoryName | null;
   /** Practice reps this week when nothing is shared. */
   readonly reps: number;
   readonly isNew: boolean;
@@ -60,7 +61,7 @@ export interface MenuLimits {
   readonly addOnShare: number | null;
   readonly explosives: number | null;
   readonly paths: readonly PathLimit[];
-  readonly theories: readonly number[];
+  readonly theories: readonly TheoryName[];
   /** Names of calls that must be carried, in small letters. */
   readonly musts: ReadonlySet<string>;
 }

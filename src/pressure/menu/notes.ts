@@ -1,14 +1,14 @@
+import { THEORIES } from '../../game/families.ts';
 import { type ChosenMenu, callsAGame } from './chosen.ts';
 import type { CompiledMenu } from './compile.ts';
 import type { MenuInput } from './input.ts';
 import { allPressures, roomOf } from './model.ts';
 import type { MenuNote } from './result.ts';
-import { THEORIES } from './theory.ts';
 
 /** What a reader must know of how a menu came about. */
 export function menuNotes({ own }: MenuInput, compiled: CompiledMenu, menu: ChosenMenu | null): MenuNote[] {
   const { problem, situations } = compiled;
-  const missing = THEORIES.map((_, theory) => theory).filter((theory) => !problem.limits.theories.includes(theory));
+  const missing = THEORIES.filter((theory) => !problem.limits.theories.includes(theory));
   const uncounted = uncountedPaths(compiled, menu);
   const snaps = situations.reduce((sum, { expectedSnaps }) => sum + expectedSnaps, 0);
   const planned = allPressures(problem);

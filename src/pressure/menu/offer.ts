@@ -1,6 +1,6 @@
 import type { Call, GivenUp } from '../../game/call-library.ts';
+import { familyFacts, THEORIES, type TheoryName } from '../../game/families.ts';
 import { type MenuInput, plain, pressuresInOrder } from './input.ts';
-import { THEORIES, theoryOf } from './theory.ts';
 
 /** Why a call cannot be on the menu at all. */
 export type OutReason =
@@ -14,7 +14,7 @@ export interface MenuOffer {
   readonly calls: readonly Call[];
   readonly out: readonly { readonly call: string; readonly why: OutReason }[];
   /** Theories that the calls offered teach: one that nobody offers is not demanded. */
-  readonly theories: readonly number[];
+  readonly theories: readonly TheoryName[];
 }
 
 /**
@@ -36,9 +36,7 @@ export function menuOffer(input: MenuInput, lifted: ReadonlySet<string> = new Se
       const why = reason(call);
       return why ? [{ call: call.name, why }] : [];
     }),
-    theories: THEORIES.map((_, theory) => theory).filter((theory) =>
-      calls.some((call) => theoryOf(call.family) === theory),
-    ),
+    theories: THEORIES.filter((theory) => calls.some((call) => familyFacts(call.family).theory === theory)),
   };
 }
 

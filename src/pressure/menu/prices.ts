@@ -90,7 +90,7 @@ function bindingKinds({ problem, rules }: CompiledMenu, { menu }: Choice): Reado
   if (paths.some((path) => tight(onPath(path) / total, limits.pathShare))) found.add('path');
   if (limits.paths.length > 0) found.add('pairing');
   for (const { kind, of = '' } of rules) {
-    const few = carried.filter((candidate) => String(candidate?.theory) === of).length === 1;
+    const few = carried.filter((candidate) => candidate?.theory === of).length === 1;
     if (kind === 'must' || kind === 'ban' || (kind === 'theory' && few && isForced(problem, menu, of))) {
       found.add(`${kind} ${of}`);
     }
@@ -100,9 +100,7 @@ function bindingKinds({ problem, rules }: CompiledMenu, { menu }: Choice): Reado
 
 /** Whether the only call of a theory is called no more than it has to be: then the theory holds it in. */
 function isForced({ candidates, limits }: CompiledMenu['problem'], menu: ChosenMenu, theory: string): boolean {
-  return menu.set.some(
-    (c, i) => String(candidates[c]?.theory) === theory && callsAGame(menu, i) <= limits.leastCalls + ROOM,
-  );
+  return menu.set.some((c, i) => candidates[c]?.theory === theory && callsAGame(menu, i) <= limits.leastCalls + ROOM);
 }
 
 const ROOM = 1e-3;

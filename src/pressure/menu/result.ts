@@ -1,4 +1,5 @@
-import type { Answer, Family } from '../../game/vocabulary.ts';
+import type { Answer } from '../../game/answers.ts';
+import type { Family, TheoryName } from '../../game/families.ts';
 import type { LeftOutReason } from './left-out.ts';
 import type { MenuRule, RuleKind } from './rule.ts';
 
@@ -16,8 +17,8 @@ export interface MenuCall {
   /** Where it is called, on what share of those snaps its theory is expected to be right and wrong. */
   readonly right: number;
   readonly wrong: number;
-  /** The theory of which it is the only call carried, as an index into the theories; null for none. */
-  readonly onlyOf: number | null;
+  /** The theory of which it is the only call carried; null for none. */
+  readonly onlyOf: TheoryName | null;
   /** Carried calls that play another coverage behind its path. */
   readonly splitsWith: readonly string[];
 }
@@ -79,7 +80,7 @@ export interface OtherMenu {
 
 /** Something a reader must know of how the menu came about. */
 export type MenuNote =
-  | { readonly kind: 'no_theory'; readonly theory: number }
+  | { readonly kind: 'no_theory'; readonly theory: TheoryName }
   | { readonly kind: 'uncounted_paths'; readonly paths: readonly string[] }
   | { readonly kind: 'no_own_rate'; readonly rate: number }
   | { readonly kind: 'short'; readonly sent: number; readonly planned: number };

@@ -1,3 +1,4 @@
+import type { TheoryName } from '../../game/families.ts';
 import { type MenuSettings, plain } from './input.ts';
 
 /** The limits of a menu, so that each can be named in a clash and lifted to see what it costs. */
@@ -17,7 +18,7 @@ export const RULE_KINDS = [
 /** One word of {@link RULE_KINDS}. */
 export type RuleKind = (typeof RULE_KINDS)[number];
 
-/** One limit of the week: `of` names the theory's index or the call, `limit` is its number where it has one. */
+/** One limit of the week: `of` names the theory or the call, `limit` is its number where it has one. */
 export interface MenuRule {
   readonly kind: RuleKind;
   readonly of?: string;
@@ -28,12 +29,12 @@ export interface MenuRule {
 export const LEAST_CALLS = 1;
 
 /** Every limit that week.yaml and common practice put on the menu. */
-export function menuRules(menu: MenuSettings, theories: readonly number[]): MenuRule[] {
+export function menuRules(menu: MenuSettings, theories: readonly TheoryName[]): MenuRule[] {
   return [
     { kind: 'size', limit: menu.size },
     { kind: 'new_calls', limit: menu.new_calls },
     { kind: 'reps', limit: menu.reps },
-    ...theories.map((theory): MenuRule => ({ kind: 'theory', of: String(theory) })),
+    ...theories.map((theory): MenuRule => ({ kind: 'theory', of: theory })),
     ...menu.must.map((of): MenuRule => ({ kind: 'must', of })),
     ...menu.ban.map((of): MenuRule => ({ kind: 'ban', of })),
     ...(menu.pairing_cap < 1 ? [{ kind: 'pairing', limit: menu.pairing_cap } as const] : []),

@@ -10,13 +10,12 @@ export interface ContactDay {
   readonly fullContact: number;
 }
 
-/** One limit passed: which, on which days, and the sentence for the coach. */
+/** One limit passed: which, on which days, what was found and what is allowed. */
 export interface ContactBreach {
   readonly limit: keyof ContactLimits;
   readonly days: readonly PracticeDay['day'][];
   readonly found: number;
   readonly allowed: number;
-  readonly words: string;
 }
 
 /** Full contact of the week and every limit it passes. */
@@ -48,14 +47,19 @@ export function contactLoad(practice: readonly PracticeDay[], limits: ContactLim
   const run = longestRun(full.map(({ day }) => day));
   const found: ContactBreach[] = full
     .filter(({ fullContact }) => fullContact > limits.minutes_per_day)
-    .map(({ day, fullContact }) => breach('minutes_per_day', [day], [fullContact, limits.minutes_per_day]));
+    .map(({ day, fullContact }) => ({
+      limit: 'minutes_per_day',
+      days: [day],
+      found: fullContact,
+      allowed: limits.minutes_per_day,
+    }));
   const names = full.map(({ day }) => day);
   const most = limits.consecutive_days ?? CONSECUTIVE_DAYS;
   if (weekMinutes > limits.minutes_per_week)
-    found.push(breach('minutes_per_week', names, [weekMinutes, limits.minutes_per_week]));
+    found.push({ limit: 'minutes_per_week', days: names, found: weekMinutes, allowed: limits.minutes_per_week });
   if (full.length > limits.days_per_week)
-    found.push(breach('days_per_week', names, [full.length, limits.days_per_week]));
-  if (run.length > most) found.push(breach('consecutive_days', run, [run.length, most]));
+    found.push({ limit: 'days_per_week', days: names, found: full.length, allowed: limits.days_per_week });
+  if (run.length > most) found.push({ limit: 'consecutive_days', days: run, found: run.length, allowed: most });
   return { days, weekMinutes, contactDays: full.length, longestRun: run.length, breaches: found };
 }
 
@@ -80,20 +84,3 @@ function longestRun(days: readonly PracticeDay['day'][]): PracticeDay['day'][] {
   }
   return longest;
 }
-
-type Numbers = readonly [found: number, allowed: number];
-
-function breach(limit: ContactBreach['limit'], days: ContactBreach['days'], [found, allowed]: Numbers): ContactBreach {
-  const said = SENTENCES[limit](days.join(', '), found, allowed);
-  return { limit, days, found, allowed, words: `${said} (week.yaml: practice.contact_limits.${limit})` };
-}
-
-const SENTENCES: Readonly<Record<ContactBreach['limit'], (days: string, found: number, allowed: number) => string>> = {
-  minutes_per_day: (day, found, allowed) =>
-    `${day}: ${found} minutes of full contact (thud and live), the limit is ${allowed} a day`,
-  minutes_per_week: (days, found, allowed) =>
-    `${days}: ${found} minutes of full contact together, the limit is ${allowed} a week`,
-  days_per_week: (days, found, allowed) => `${days}: full contact on ${found} days, the limit is ${allowed} a week`,
-  consecutive_days: (days, found, allowed) =>
-    `${days}: full contact on ${found} days in a row, the limit is ${allowed}`,
-};

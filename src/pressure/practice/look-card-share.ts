@@ -1,9 +1,10 @@
 import { type Film, textAt } from '../../game/film.ts';
+import { LOOK_KINDS, type LookKind } from '../../game/look-kinds.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { type Share, share } from '../../stats/share.ts';
 import type { Forecast, ForecastChapter, Target } from '../forecast/forecast-result.ts';
 import { receiverLookOf } from '../snap/look.ts';
-import { LOOK_KINDS, type LookKind, lookKinds } from './look-card-kind.ts';
+import { lookKinds } from './look-card-kind.ts';
 
 /** How often their passes come from empty, and their other sets are trips, on film; the forecast does not ask it. */
 export interface LookSplits {

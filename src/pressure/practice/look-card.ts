@@ -1,21 +1,39 @@
 import { type Film, numberAt, textAt } from '../../game/film.ts';
+import { LOOK_KINDS, type LookKind } from '../../game/look-kinds.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
-import { LOOK_KINDS, type LookKind, lookKindLabel, lookKinds } from './look-card-kind.ts';
-import { CARD_COLUMNS, type CardColumn, type CardShows, cardWords } from './look-card-words.ts';
+import { lookKinds } from './look-card-kind.ts';
+
+/** The columns a scout card shows, in the order it says them. */
+export const CARD_COLUMNS = [
+  'formation',
+  'receivers',
+  'personnel',
+  'strength',
+  'back_spot',
+  'quarterback_depth',
+  'motion',
+  'protectors',
+  'slide',
+  'back_action',
+  'concept',
+  'target_zone',
+] as const;
+/** One word of {@link CARD_COLUMNS}. */
+export type CardColumn = (typeof CARD_COLUMNS)[number];
+
+/** What was charted on the snap of a card; a column absent here was not charted. */
+export type CardShows = Readonly<Partial<Record<CardColumn, string>>>;
 
 /** A look for the scout team: one real snap of the opponent that is typical of its kind, as charted. */
 export interface LookCard {
   readonly number: number;
   readonly kind: LookKind;
-  readonly label: string;
   /** Snaps of this kind on film; 0 means the card is common practice, not theirs. */
   readonly filmSnaps: number;
   /** Where the snap stands: file, row, game; null without film. */
   readonly from: string | null;
   /** What was charted on that snap; a column absent here was not charted. */
   readonly shows: CardShows;
-  /** The look in words. */
-  readonly words: string;
 }
 
 /**
@@ -43,10 +61,8 @@ interface CardRequest {
 function cardOf(chart: Film, { kind, number, rows }: CardRequest): LookCard {
   const typical = typicalRow(chart, rows);
   const shows = typical === undefined ? {} : showsOf(chart, typical);
-  const told = typical === undefined ? COMMON_PRACTICE[kind] : cardWords(shows);
-  const label = lookKindLabel(kind);
   const from = typical === undefined ? null : placeOf(chart, typical);
-  return { number, kind, label, filmSnaps: rows.length, from, shows, words: told };
+  return { number, kind, filmSnaps: rows.length, from, shows };
 }
 
 function typicalRow(chart: Film, rows: readonly number[]): number | undefined {
@@ -87,19 +103,3 @@ function placeOf(chart: Film, row: number): string {
   const game = textAt(chart, 'game', row);
   return [`${file} row ${chart.rowOf[row] ?? 0}`, ...(game === undefined ? [] : [game])].join(', ');
 }
-
-/** How a look is drawn that the opponent has not shown on film; common practice, no source. */
-const COMMON_PRACTICE: Readonly<Record<LookKind, string>> = {
-  run: 'base set, inside run to the strength',
-  quarterback_run: 'shotgun, back beside him, the quarterback keeps it',
-  screen: 'balanced set, the line lets the rush through, ball to the back behind it',
-  quick: 'balanced set, ball out on the first step to the flat or the slant',
-  dropback: 'balanced set, back checks and stays in, ball held for the second read',
-  wide_release: 'balanced set, back swings wide at the snap',
-  inside_release: 'balanced set, back slips through the line',
-  max_protection: 'two receivers a side at most, back and tight end stay in, ball held',
-  empty: 'five out, nobody beside the quarterback, ball out early',
-  deep_shot: 'balanced set, two receivers deep, ball held',
-  trips_deep: 'three receivers to one side, all of them deep',
-  movement: 'the quarterback leaves the pocket to the strength',
-};

@@ -13,9 +13,9 @@ export interface RepPair {
 }
 
 /** Repetitions of every pair, in the order of the pairs, and the pairs that asked for one and got none. */
-export interface RepCounts {
+export interface RepCounts<Pair extends RepPair> {
   readonly counts: readonly number[];
-  readonly unmet: readonly RepPair[];
+  readonly unmet: readonly Pair[];
 }
 
 /**
@@ -26,7 +26,7 @@ export interface RepCounts {
  * @param seats - repetitions of the week, a whole number
  * @returns whole numbers that sum to `seats` unless no pair has any weight
  */
-export function repCounts(pairs: readonly RepPair[], seats: number): RepCounts {
+export function repCounts<Pair extends RepPair>(pairs: readonly Pair[], seats: number): RepCounts<Pair> {
   const asking = pairs.flatMap((pair, i) => (pair.need === null ? [] : [{ i, need: pair.need }]));
   const served = asking.sort((a, b) => a.need - b.need || a.i - b.i).slice(0, seats);
   const counts: number[] = pairs.map(() => 0);

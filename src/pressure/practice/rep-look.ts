@@ -1,6 +1,8 @@
-import type { Answer, Family } from '../../game/vocabulary.ts';
+import type { Answer } from '../../game/answers.ts';
+import type { Family } from '../../game/families.ts';
+import { familyFacts } from '../../game/families.ts';
+import { LOOK_KINDS, type LookKind } from '../../game/look-kinds.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
-import { LOOK_KINDS, type LookKind } from './look-card-kind.ts';
 
 /** Why a call is repped against a look. */
 export const REP_REASONS = ['likeliest', 'worst', 'deciding', 'forecast'] as const;
@@ -12,23 +14,6 @@ export interface RequiredLook {
   readonly look: LookKind;
   readonly reasons: readonly RepReason[];
 }
-
-/**
- * The looks that decide whether a family holds: what its rule was made for, or where it is known to give way.
- *
- * The weak points of each family are common practice, no source; which of them decide is judgment.
- */
-export const DECIDING_LOOKS: Readonly<Record<Family, readonly LookKind[]>> = {
-  base: ['run'],
-  three_under: ['quick', 'wide_release'],
-  four_under: ['trips_deep'],
-  man_free: ['quarterback_run', 'deep_shot'],
-  hot: ['screen', 'quick'],
-  zero: ['screen', 'quarterback_run'],
-  peel: ['wide_release', 'inside_release'],
-  peel_spy: ['quarterback_run', 'inside_release'],
-  add_on: ['screen', 'max_protection'],
-};
 
 /** What is needed to say which looks a call must be seen against. */
 export interface RequiredLooksInput {
@@ -49,7 +34,7 @@ export function requiredLooks(input: RequiredLooksInput): readonly RequiredLook[
   };
   add(likeliest(input.shares), 'likeliest');
   add(worstAnswer(input), 'worst');
-  for (const look of DECIDING_LOOKS[input.family]) add(look, 'deciding');
+  for (const look of familyFacts(input.family).makeOrBreak) add(look, 'deciding');
   return [...found].map(([look, reasons]) => ({ look, reasons }));
 }
 

@@ -1,6 +1,6 @@
-import { FAMILIES, type Family } from '../../game/vocabulary.ts';
+import { FAMILIES, type Family } from '../../game/families.ts';
+import { LOOK_KINDS, type LookKind } from '../../game/look-kinds.ts';
 import type { MenuCall } from '../menu/result.ts';
-import { LOOK_KINDS, type LookKind } from './look-card-kind.ts';
 import { type LookSplits, lookShares } from './look-card-share.ts';
 import type { RepPair } from './rep-count.ts';
 import { type RepReason, type RequiredLook, requiredLooks } from './rep-look.ts';

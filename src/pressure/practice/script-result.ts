@@ -1,6 +1,7 @@
+import type { Family } from '../../game/families.ts';
+import type { LookKind } from '../../game/look-kinds.ts';
 import type { ContactLoad } from './contact.ts';
 import type { LookCard } from './look-card.ts';
-import type { LookKind } from './look-card-kind.ts';
 import type { RepReason } from './rep-look.ts';
 import type { RepPeriod } from './rep-period.ts';
 
@@ -12,7 +13,7 @@ export interface ScriptRep {
   readonly contact: string;
   readonly call: string;
   readonly path: string;
-  readonly family: string;
+  readonly family: Family;
   readonly coverage: string;
   readonly sentFrom: string;
   readonly isNew: boolean;
@@ -21,13 +22,12 @@ export interface ScriptRep {
   readonly card: number;
   readonly look: LookKind;
   readonly reasons: readonly RepReason[];
-  readonly watch: string;
 }
 
 /** How often a call is repped, and against what. */
 export interface ScriptCall {
   readonly call: string;
-  readonly family: string;
+  readonly family: Family;
   readonly isNew: boolean;
   readonly reps: number;
   readonly asked: number;
@@ -45,6 +45,6 @@ export interface PracticeScript {
   readonly cards: readonly LookCard[];
   readonly calls: readonly ScriptCall[];
   readonly contact: ContactLoad;
-  /** Sentences on what the periods cannot hold; empty when everything fits. */
-  readonly shortages: readonly string[];
+  /** Calls against looks that must be seen, for which the periods hold no repetition. */
+  readonly unmet: readonly { readonly call: string; readonly look: LookKind }[];
 }

@@ -1,11 +1,9 @@
 import { contactLoad } from './contact.ts';
 import { type LookCard, lookCards } from './look-card.ts';
-import { type LookKind, lookKindLabel } from './look-card-kind.ts';
 import { lookSplits } from './look-card-share.ts';
 import { repCounts } from './rep-count.ts';
 import { repOrder } from './rep-order.ts';
 import { fillPeriods, type RepPeriod, repPeriods } from './rep-period.ts';
-import { repWatch } from './rep-watch.ts';
 import type { ChosenMenu, ScriptInput } from './script-input.ts';
 import { type ScriptPair, scriptPairs } from './script-pair.ts';
 import type { PracticeScript, ScriptCall, ScriptRep } from './script-result.ts';
@@ -32,7 +30,7 @@ export function practiceScript(input: ScriptInput): PracticeScript {
     cards,
     calls: scriptCalls(input.menu, pairs, counts),
     contact: contactLoad(settings.practice.days, settings.practice.contact_limits),
-    shortages: shortages(unmet, seats),
+    unmet: unmet.map(({ call, look }) => ({ call, look })),
   };
 }
 
@@ -65,7 +63,6 @@ function scriptReps(input: ScriptInput, { pairs, counts, cards, periods }: Count
       situation,
       hash: hashes[at] ?? 'middle',
       card: cardOf.get(pair.look) ?? 0,
-      watch: repWatch(pair.family, pair.look),
     };
   });
 }
@@ -87,17 +84,4 @@ function scriptCalls(menu: ChosenMenu, pairs: readonly ScriptPair[], counts: rea
       looks: looks.map(({ pair, reps }) => ({ look: pair.look, reps, reasons: pair.reasons })),
     };
   });
-}
-
-function shortages(unmet: readonly { readonly call: string; readonly look: string }[], seats: number): string[] {
-  if (unmet.length === 0) return [];
-  const calls = [...new Set(unmet.map(({ call }) => call))];
-  const missing = calls.map((call) => {
-    const looks = unmet.filter((pair) => pair.call === call).map(({ look }) => lookKindLabel(look as LookKind));
-    return `${call} is not repped against: ${looks.join('; ')}`;
-  });
-  return [
-    `The periods hold ${seats} repetitions, ${unmet.length} too few for one of every call against its looks. An un-repped pressure should not be called (common practice).`,
-    ...missing,
-  ];
 }

@@ -1,4 +1,5 @@
-import { ANSWERS, type Answer, type CoverageFaced } from '../../game/vocabulary.ts';
+import { ANSWERS, type Answer, isPass } from '../../game/answers.ts';
+import type { CoverageFaced } from '../../game/vocabulary.ts';
 import type { Forecast } from '../forecast/forecast-result.ts';
 import { rushGroupOf } from '../snap/rush-group.ts';
 import type { PressuredChapter, PressuredFactor, PressuredSplit, PressuredTarget } from './pressured-result.ts';
@@ -39,11 +40,11 @@ export function answersToPressure(
   const shares = ANSWERS.map((answer) => found.classes.find(({ name }) => name === answer)?.share ?? 0);
   const factors = groupsOf(ours).flatMap((one) => pressured.factors.filter((factor) => isFor(factor, one)));
   const [runs, passes] = [true, false].map((run) => movedWithin(shares, factors, run)) as [number[], number[]];
-  const plain = shares.reduce((sum, share, k) => sum + (isRun(ANSWERS[k] as Answer) ? share : 0), 0);
+  const plain = shares.reduce((sum, share, k) => sum + (isPass(ANSWERS[k] as Answer) ? 0 : share), 0);
   const run = movedRun(plain, factors);
   return ANSWERS.map((answer, k) => ({
     answer,
-    share: isRun(answer) ? run * (runs[k] as number) : (1 - run) * (passes[k] as number),
+    share: isPass(answer) ? (1 - run) * (passes[k] as number) : run * (runs[k] as number),
     forecast: shares[k] as number,
   }));
 }
@@ -65,14 +66,10 @@ function isFor(factor: PressuredFactor, { by, group }: Facing): boolean {
   return factor.by === by && factor.group === group;
 }
 
-function isRun(answer: Answer): boolean {
-  return answer === 'run' || answer === 'quarterback_run';
-}
-
 /** Shares within the runs, or within the passes, moved and summing to 1. */
 function movedWithin(shares: readonly number[], factors: readonly PressuredFactor[], run: boolean): number[] {
   const moved = ANSWERS.map((answer, k) => {
-    if (isRun(answer) !== run) return 0;
+    if (isPass(answer) === run) return 0;
     return (shares[k] as number) * (run ? 1 : factorOf(factors, 'pass_answer', answer));
   });
   const total = moved.reduce((sum, share) => sum + share, 0);

@@ -1,6 +1,6 @@
+import { SITUATIONS } from '../../game/situations.ts';
 import type { Forecast } from '../forecast/forecast-result.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
-import { SITUATIONS } from '../snap/situation.ts';
 import type { PressuredDefinition } from './pressured-target.ts';
 
 /** Shares of a question's classes by situation code; the last row, and code 255, are all snaps. */

@@ -1,8 +1,8 @@
+import { ANSWERS, PASS_ANSWERS } from '../../game/answers.ts';
 import type { Film } from '../../game/film.ts';
-import { ANSWERS } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import type { Target } from '../forecast/forecast-result.ts';
-import { TARGET_DEFINITIONS } from '../forecast/target.ts';
+import { definitionOf } from '../forecast/target.ts';
 import { quickReleaseCodes, screenCodes } from '../forecast/target-codes.ts';
 import { answerCodes } from '../snap/answer.ts';
 import { classifiedAnswers } from '../snap/classified-answers.ts';
@@ -10,7 +10,6 @@ import { codesBySnap } from '../snap/codes-by-snap.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { offenseGames } from '../snap/offense-game.ts';
 import { OUTCOME_KINDS, outcomeAt } from '../snap/outcome.ts';
-import { PASS_ANSWERS } from '../snap/pass-answer.ts';
 import { PASS, runOrPassCodes } from '../snap/run-or-pass.ts';
 import type { PressuredTarget } from './pressured-result.ts';
 
@@ -48,7 +47,7 @@ export const PRESSURED_DEFINITIONS: readonly PressuredDefinition[] = [
 ];
 
 function classesOf(target: Target): readonly string[] {
-  return TARGET_DEFINITIONS.find((definition) => definition.target === target)?.classes ?? [];
+  return definitionOf(target).classes;
 }
 
 /** Which pass it was, in games that tell their passes apart. */

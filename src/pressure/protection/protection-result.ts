@@ -1,5 +1,5 @@
+import type { Answer } from '../../game/answers.ts';
 import type { Call } from '../../game/call-library.ts';
-import type { Answer } from '../../game/vocabulary.ts';
 import type { Share } from '../../stats/share.ts';
 import type { SoundnessFault } from '../soundness/fault.ts';
 

@@ -1,5 +1,5 @@
+import type { PassAnswer } from '../../game/answers.ts';
 import type { Call, CallLibrary } from '../../game/call-library.ts';
-import type { PassAnswer } from '../snap/pass-answer.ts';
 import { type Meeting, meetProtection } from './protection-meeting.ts';
 import type { ExpectedPicture } from './protection-pictures.ts';
 import type { ProtectionPicture, RaceLine } from './protection-result.ts';

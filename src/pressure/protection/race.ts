@@ -1,6 +1,7 @@
+import type { PassAnswer } from '../../game/answers.ts';
 import type { Level } from '../../game/call-library.ts';
 import { normalCdf } from '../../stats/normal.ts';
-import { CHASE_DELAY, PASSER_DEPTH, type PassAnswer } from '../snap/pass-answer.ts';
+import { CHASE_DELAY, PASSER_DEPTH } from '../snap/pass-answer.ts';
 import { homeBy } from './block-delay.ts';
 import { unblockedArrival } from './protection.ts';
 import type { Meeting, MetRusher } from './protection-meeting.ts';

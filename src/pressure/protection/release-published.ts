@@ -1,6 +1,6 @@
+import type { PassAnswer } from '../../game/answers.ts';
 import type { Level } from '../../game/call-library.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
-import type { PassAnswer } from '../snap/pass-answer.ts';
 
 /** Release times of one answer as a log-normal curve, and how much an offense of its own differs from it. */
 export interface PublishedRelease {

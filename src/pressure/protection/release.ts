@@ -1,9 +1,8 @@
+import { ANSWERS, PASS_ANSWERS, type PassAnswer } from '../../game/answers.ts';
 import { type Film, numberAt, textAt } from '../../game/film.ts';
-import { ANSWERS } from '../../game/vocabulary.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
 import { answerCodes } from '../snap/answer.ts';
 import { offenseGames } from '../snap/offense-game.ts';
-import { PASS_ANSWERS, type PassAnswer } from '../snap/pass-answer.ts';
 import type { ReleaseCurve } from './protection-result.ts';
 import { fitRelease, type ReleaseFit, type ReleasePrior, type ReleaseTimes } from './release-fit.ts';
 import { publishedRelease, sackSeconds } from './release-published.ts';

@@ -1,6 +1,6 @@
+import { SITUATIONS } from '../../game/situations.ts';
 import type { Share } from '../../stats/share.ts';
 import type { Forecast, ForecastChapter, Target } from '../forecast/forecast-result.ts';
-import { SITUATIONS } from '../snap/situation.ts';
 import { picturesFrom } from './protection-pictures.ts';
 import type { ProtectionRates } from './protection-rates.ts';
 import type { SituationProtection } from './protection-result.ts';

@@ -1,11 +1,13 @@
+import { ANSWERS, type Answer } from '../../game/answers.ts';
+import { FAMILIES, type Family } from '../../game/families.ts';
 import { type Film, numberAt, textAt } from '../../game/film.ts';
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../game/vocabulary.ts';
+import { SITUATIONS } from '../../game/situations.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { snapPoints } from '../evidence/snap-points.ts';
 import { answerCodes } from '../snap/answer.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { type OutcomeKind, outcomeAt } from '../snap/outcome.ts';
-import { SITUATIONS, situationCodes } from '../snap/situation.ts';
+import { situationCodes } from '../snap/situation.ts';
 
 /** One of our snaps in points. */
 export interface GradedSnap {

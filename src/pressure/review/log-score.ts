@@ -1,11 +1,12 @@
 import type { Film } from '../../game/film.ts';
+import { SITUATIONS } from '../../game/situations.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { mean, standardError } from '../../stats/mean.ts';
 import { classifiedCodes } from '../forecast/classified-codes.ts';
 import type { Forecast, ForecastChapter, Target } from '../forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../forecast/target.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
-import { SITUATIONS, situationCodes } from '../snap/situation.ts';
+import { situationCodes } from '../snap/situation.ts';
 
 /** Sunday's forecast of one target judged on the game: mean log loss a snap, lower is better. */
 export interface TargetReview {

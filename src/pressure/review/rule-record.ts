@@ -1,8 +1,9 @@
+import { ANSWERS, type Answer } from '../../game/answers.ts';
 import type { CallLibrary } from '../../game/call-library.ts';
+import { FAMILIES, type Family } from '../../game/families.ts';
 import { type Film, numberAt, textAt } from '../../game/film.ts';
 import type { FitFeature, FitRule } from '../../game/fit-rules.ts';
 import { freeWordKey } from '../../game/free-word.ts';
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { type Share, share } from '../../stats/share.ts';
 import { givenRules } from '../fit/given-rules.ts';

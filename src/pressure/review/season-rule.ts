@@ -1,4 +1,4 @@
-import { ANSWERS } from '../../game/vocabulary.ts';
+import { ANSWERS } from '../../game/answers.ts';
 import { benjaminiHochberg } from '../../stats/adjust.ts';
 import { mantelHaenszel, type Stratum } from '../../stats/mantel-haenszel.ts';
 import { type Share, share } from '../../stats/share.ts';

@@ -3,7 +3,7 @@ import type { SituationCuts } from '../../game/week-settings.ts';
 import { type Share, share } from '../../stats/share.ts';
 import { classifiedCodes } from '../forecast/classified-codes.ts';
 import type { Target, Tell } from '../forecast/forecast-result.ts';
-import { TARGET_DEFINITIONS } from '../forecast/target.ts';
+import { definitionOf } from '../forecast/target.ts';
 import { tellFeatures } from '../forecast/tell-feature.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 
@@ -28,9 +28,9 @@ const LEAST_SEEN = 3;
 export function reviewTells(tells: readonly Tell[], game: Film, cuts: SituationCuts): readonly TellReview[] {
   const features = tellFeatures(game, cuts);
   return tells.map((tell) => {
-    const definition = TARGET_DEFINITIONS.find(({ target }) => target === tell.target);
-    const wanted = definition?.classes.indexOf(tell.follows) ?? -1;
-    const codes = definition ? classifiedCodes(definition, game, cuts) : new Uint8Array(game.size).fill(NOT_KNOWN);
+    const definition = definitionOf(tell.target);
+    const wanted = definition.classes.indexOf(tell.follows);
+    const codes = classifiedCodes(definition, game, cuts);
     const parts = tell.description.split(', ');
     const seen = [...codes.keys()].filter(
       (i) => codes[i] !== NOT_KNOWN && parts.every((words) => features.some((feature) => feature.wordsAt(i) === words)),

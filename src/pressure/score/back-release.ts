@@ -1,4 +1,6 @@
-import { ANSWERS, BACK_ACTIONS, FAMILIES } from '../../game/vocabulary.ts';
+import { ANSWERS } from '../../game/answers.ts';
+import { FAMILIES } from '../../game/families.ts';
+import { BACK_ACTIONS } from '../../game/vocabulary.ts';
 import { eachAnswer, eachFamily } from '../evidence/by-answer.ts';
 import { edgeIn, LOSSES_PER_RUSHER_HOME, type SituationEdge } from '../evidence/evidence-race.ts';
 import type { ForecastChapter } from '../forecast/forecast-result.ts';

@@ -1,5 +1,5 @@
+import { ANSWERS } from '../../game/answers.ts';
 import type { Call } from '../../game/call-library.ts';
-import { ANSWERS } from '../../game/vocabulary.ts';
 import { type ByAnswer, eachAnswer, weighted } from '../evidence/by-answer.ts';
 import { edgeIn, LOSSES_PER_RUSHER_HOME } from '../evidence/evidence-race.ts';
 import { lossWorth } from './cell-points.ts';

@@ -1,5 +1,6 @@
-import { ANSWERS, type Answer, type Family } from '../../game/vocabulary.ts';
-import { type ByAnswer, eachAnswer, isPass } from '../evidence/by-answer.ts';
+import { ANSWERS, type Answer, isPass } from '../../game/answers.ts';
+import type { Family } from '../../game/families.ts';
+import { type ByAnswer, eachAnswer } from '../evidence/by-answer.ts';
 import { edgeIn, LOSSES_PER_RUSHER_HOME, pointsPerLoss } from '../evidence/evidence-race.ts';
 import type { PressureZone } from '../evidence/league-figures.ts';
 import { betweenOffenses, leagueErrors, leaguePoints } from '../evidence/league-points.ts';

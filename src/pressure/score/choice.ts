@@ -1,4 +1,4 @@
-import type { Family } from '../../game/vocabulary.ts';
+import type { Family } from '../../game/families.ts';
 import { weighted } from '../evidence/by-answer.ts';
 import { POINT_SOURCES, type PointSource } from './cell-points.ts';
 import { chanceAhead, leadOf, pointsOf } from './lead.ts';

@@ -1,4 +1,5 @@
-import type { Answer, Family } from '../../game/vocabulary.ts';
+import type { Answer } from '../../game/answers.ts';
+import type { Family } from '../../game/families.ts';
 import type { ByAnswer } from '../evidence/by-answer.ts';
 
 /** Where open play data and common practice part ways; the report has the sentences. */

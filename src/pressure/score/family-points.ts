@@ -1,7 +1,8 @@
-import { ANSWERS, type Answer, type Family } from '../../game/vocabulary.ts';
+import { ANSWERS, type Answer, isPass } from '../../game/answers.ts';
+import type { Family } from '../../game/families.ts';
 import { normalWidth } from '../../stats/normal.ts';
 import type { Spread } from '../../stats/spread.ts';
-import { isPass, weighted } from '../evidence/by-answer.ts';
+import { weighted } from '../evidence/by-answer.ts';
 import { edgeIn, LOSSES_PER_RUSHER_HOME } from '../evidence/evidence-race.ts';
 import { baseShares, extraExplosives } from '../evidence/open-data.ts';
 import { choiceOf } from './choice.ts';

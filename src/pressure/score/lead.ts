@@ -1,4 +1,4 @@
-import type { Family } from '../../game/vocabulary.ts';
+import type { Family } from '../../game/families.ts';
 import { normalCdf, normalWidth } from '../../stats/normal.ts';
 import type { Spread } from '../../stats/spread.ts';
 import { weighted } from '../evidence/by-answer.ts';

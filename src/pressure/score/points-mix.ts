@@ -1,4 +1,5 @@
-import { ANSWERS, type Family } from '../../game/vocabulary.ts';
+import { ANSWERS } from '../../game/answers.ts';
+import type { Family } from '../../game/families.ts';
 import { dirichletVariance } from '../../stats/dirichlet-variance.ts';
 import { type ByAnswer, type ByFamily, eachAnswer, eachFamily } from '../evidence/by-answer.ts';
 import { PRESSURE_ZONES, type PressureZone } from '../evidence/league-figures.ts';

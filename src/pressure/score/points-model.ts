@@ -1,5 +1,6 @@
 import type { CallLibrary } from '../../game/call-library.ts';
 import type { Film } from '../../game/film.ts';
+import type { SituationId } from '../../game/situations.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
 import { type RaceEdge, raceEdge } from '../evidence/evidence-race.ts';
 import type { OwnFilmPoints } from '../evidence/own-film-points.ts';
@@ -7,7 +8,6 @@ import { ownFilmPoints } from '../evidence/own-film-points.ts';
 import { type ZoneShares, zoneShares } from '../evidence/snap-place.ts';
 import type { ForecastChapter } from '../forecast/forecast-result.ts';
 import type { ProtectionChapter } from '../protection/protection-result.ts';
-import type { SituationId } from '../snap/situation.ts';
 import { type SituationAnswers, situationAnswers } from './situation-answers.ts';
 
 /** What the families are scored from. */

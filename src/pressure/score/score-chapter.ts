@@ -1,4 +1,4 @@
-import { FAMILIES, type Family } from '../../game/vocabulary.ts';
+import { FAMILIES, type Family } from '../../game/families.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
 import { backReleases } from './back-release.ts';
 import { callScore } from './call-points.ts';

@@ -1,5 +1,5 @@
 import type { CallLibrary } from '../../game/call-library.ts';
-import type { Family } from '../../game/vocabulary.ts';
+import { FAMILIES, familyFacts } from '../../game/families.ts';
 import type { PointsWeek } from './points-mix.ts';
 import type { PointsModel, ScoreInput } from './points-model.ts';
 
@@ -32,7 +32,7 @@ function ownFilmNotes({ ownFilm }: PointsModel): ScoreNote[] {
   ];
 }
 
-const SIX_RUSH: readonly Family[] = ['hot', 'zero', 'peel', 'add_on'];
+const SIX_RUSH = FAMILIES.filter((family) => familyFacts(family).men.rush === 6);
 
 /** What the race cannot see of six rushers is said where six were raced. */
 function libraryNotes(library: CallLibrary | null, { race }: PointsModel): ScoreNote[] {

@@ -1,4 +1,5 @@
-import type { Answer, Family } from '../../game/vocabulary.ts';
+import type { Answer } from '../../game/answers.ts';
+import type { Family } from '../../game/families.ts';
 import type { Spread } from '../../stats/spread.ts';
 import type { OutcomeKind } from '../snap/outcome.ts';
 import type { PointSource } from './cell-points.ts';

@@ -1,7 +1,7 @@
-import { ANSWERS } from '../../game/vocabulary.ts';
+import { ANSWERS } from '../../game/answers.ts';
+import { SITUATIONS, type SituationId } from '../../game/situations.ts';
 import { type ByAnswer, eachAnswer } from '../evidence/by-answer.ts';
 import type { Forecast, ForecastChapter } from '../forecast/forecast-result.ts';
-import { SITUATIONS, type SituationId } from '../snap/situation.ts';
 
 /** What the offense will do in a situation: Dirichlet pseudo-counts of the seven answers, and how often it comes up. */
 export interface SituationAnswers {

@@ -1,9 +1,10 @@
 import type { CallLibrary } from '../../game/call-library.ts';
 import { type Film, textAt } from '../../game/film.ts';
+import { SITUATIONS } from '../../game/situations.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { gamesInOrder } from '../snap/game-order.ts';
 import { type OutcomeKind, outcomeAt } from '../snap/outcome.ts';
-import { SITUATIONS, situationCodes } from '../snap/situation.ts';
+import { situationCodes } from '../snap/situation.ts';
 import { sentSide } from './sent-side.ts';
 
 /** One of our own snaps as a reader of our film sees it; undefined is "not charted". */

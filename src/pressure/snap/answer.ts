@@ -1,6 +1,7 @@
+import { ANSWERS, type Answer } from '../../game/answers.ts';
 import { type Film, numberAt, textAt } from '../../game/film.ts';
 import { PASS_ENDINGS, RUN_KINDS } from '../../game/run-or-pass.ts';
-import { ANSWERS, type Answer, type PlayKind } from '../../game/vocabulary.ts';
+import type { PlayKind } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';

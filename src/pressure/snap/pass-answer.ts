@@ -1,15 +1,4 @@
-import type { Answer } from '../../game/vocabulary.ts';
-
-/** The answers that end in a ball thrown, and so have a race. */
-export const PASS_ANSWERS = [
-  'screen',
-  'quick',
-  'dropback',
-  'deep_shot',
-  'movement',
-] as const satisfies readonly Answer[];
-/** One word of {@link PASS_ANSWERS}. */
-export type PassAnswer = (typeof PASS_ANSWERS)[number];
+import type { PassAnswer } from '../../game/answers.ts';
 
 /**
  * Depth of the passer by answer, in yards: a gun catch at 5, three steps from the gun or five from under the center 7,

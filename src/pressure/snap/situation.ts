@@ -1,27 +1,8 @@
 import { type Film, numberAt } from '../../game/film.ts';
-import type { SITUATION_IDS } from '../../game/situation-ids.ts';
+import { SITUATIONS, type SituationId } from '../../game/situations.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
-
-/** The down-and-distance situations, in the order of the page; cut-offs for short and medium are the staff's. */
-export const SITUATIONS = [
-  { id: 'first_ten', label: '1st and 10' },
-  { id: 'first_long', label: '1st and 11 or more' },
-  { id: 'first_short', label: '1st and less than 10' },
-  { id: 'first_goal', label: '1st and goal' },
-  { id: 'second_short', label: '2nd and short' },
-  { id: 'second_medium', label: '2nd and medium' },
-  { id: 'second_long', label: '2nd and long' },
-  { id: 'third_short', label: '3rd and short' },
-  { id: 'third_medium', label: '3rd and medium' },
-  { id: 'third_long', label: '3rd and long' },
-  { id: 'fourth_short', label: '4th and short' },
-  { id: 'fourth_medium', label: '4th and medium' },
-  { id: 'fourth_long', label: '4th and long' },
-] as const satisfies readonly { id: (typeof SITUATION_IDS)[number]; label: string }[];
-/** The id of one of {@link SITUATIONS}. */
-export type SituationId = (typeof SITUATIONS)[number]['id'];
 
 /** Down, yards to the first down or goal, and yards to the opponent's goal line where charted. */
 export interface DownAndDistance {

@@ -1,7 +1,8 @@
+import { ANSWERS } from '../../game/answers.ts';
 import { type ColumnName, FILM_COLUMNS } from '../../game/columns.ts';
 import { type Film, numberAt, textAt } from '../../game/film.ts';
 import { PASS_COLUMNS, wasRun } from '../../game/run-or-pass.ts';
-import { ANSWERS } from '../../game/vocabulary.ts';
+import { SITUATIONS } from '../../game/situations.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { writeClock, writeFieldPosition } from '../../game/written-numbers.ts';
 import { answerCodes } from './answer.ts';
@@ -11,7 +12,7 @@ import { LOOKS, lookCodes } from './look.ts';
 import { NOT_KNOWN } from './not-known.ts';
 import { runOrPassCodes } from './run-or-pass.ts';
 import { RUSH_GROUPS, rushGroupCodes } from './rush-group.ts';
-import { SITUATIONS, situationCodes } from './situation.ts';
+import { situationCodes } from './situation.ts';
 
 /** A property every snap has once: the word it has on a snap, or undefined where it was not charted. */
 export type SnapWord = (index: number) => string | undefined;

@@ -1,16 +1,10 @@
-import type { Call, CoverJob, Role } from '../../game/call-library.ts';
+import type { Call, Role } from '../../game/call-library.ts';
+import { coverJobFacts } from '../../game/cover-jobs.ts';
 import type { Fault } from './fault.ts';
 
 /** Men without a job, with two, not of our eleven, or at a job they are not asked to do. */
 export function menFaults(call: Call, roles: readonly Role[]): Fault[] {
   return [...countFaults(call, roles), ...strangerFaults(call, roles), ...cannotFaults(call, roles)];
-}
-
-/** What a cover job asks of a man. */
-export function demandOf(job: CoverJob): 'drop' | 'man' | 'deep' | 'spy' {
-  if (job.startsWith('deep')) return 'deep';
-  if (job.startsWith('man')) return 'man';
-  return job === 'spy' ? 'spy' : 'drop';
 }
 
 function countFaults(call: Call, roles: readonly Role[]): Fault[] {
@@ -59,7 +53,7 @@ export function demandsOn(role: string, { rush, cover }: Call): Demand[] {
   return [
     ...(rushing.length > 0 || covering.some(({ adds }) => adds) ? (['rush'] as const) : []),
     ...(rushing.some(({ peels }) => peels) ? (['peel'] as const) : []),
-    ...covering.map(({ job }) => demandOf(job)),
+    ...covering.map(({ job }) => coverJobFacts(job).demand),
   ];
 }
 

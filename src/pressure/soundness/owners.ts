@@ -1,11 +1,9 @@
-import type { Call, CoverJob, Role } from '../../game/call-library.ts';
+import type { Call, Role } from '../../game/call-library.ts';
+import { coverJobFacts, type Receiver } from '../../game/cover-jobs.ts';
 import { solveAssignment } from '../../stats/assignment.ts';
 import type { Fault } from './fault.ts';
 import { edgePeelSides } from './peel.ts';
 import { roleTitle } from './role-title.ts';
-
-/** Receivers by number from the outside, two a side and the back; a call drawn for trips has a third on one side. */
-type Receiver = 'near_1' | 'near_2' | 'near_3' | 'far_1' | 'far_2' | 'far_3' | 'back';
 
 /**
  * Receivers nobody has first, and jobs left open by a man who peels or adds. Each cover man owns at most one receiver,
@@ -13,52 +11,10 @@ type Receiver = 'near_1' | 'near_2' | 'near_3' | 'far_1' | 'far_2' | 'far_3' | '
  */
 export function ownerFaults(call: Call, roles: readonly Role[]): Fault[] {
   const receivers = receiversOf(call);
-  const owners: (readonly Receiver[])[] = call.cover.map(({ job }) => receiversOwnedBy(job));
+  const owners: (readonly Receiver[])[] = call.cover.map(({ job }) => coverJobFacts(job).owns);
   if (edgePeelSides(call).length === 2) owners.push(['back']);
   const lost = unowned(receivers, owners);
   return [...lost.map((receiver) => lostFault(receiver, call)), ...addFaults(call, roles)];
-}
-
-/** The receivers a job may be the first owner of. */
-function receiversOwnedBy(job: CoverJob): readonly Receiver[] {
-  const side = job.endsWith('far') ? 'far' : 'near';
-  switch (job) {
-    case 'deep_third_near':
-    case 'deep_third_far':
-    case 'deep_half_near':
-    case 'deep_half_far':
-    case 'man_1_near':
-    case 'man_1_far':
-      return [`${side}_1`];
-    case 'seam_near':
-    case 'seam_far':
-    case 'hot_near':
-    case 'hot_far':
-    case 'man_2_near':
-    case 'man_2_far':
-      return [`${side}_2`];
-    case 'man_3_near':
-    case 'man_3_far':
-      return [`${side}_3`];
-    case 'hook_near':
-    case 'hook_far':
-      return [`${side}_2`, 'back'];
-    case 'flat_near':
-    case 'flat_far':
-      return [`${side}_1`, `${side}_2`, 'back'];
-    case 'man_end':
-      return ['near_2', 'far_2'];
-    case 'hook_middle':
-    case 'robber':
-    case 'man_back':
-      return ['back'];
-    case 'deep_middle':
-    case 'deep_third_middle':
-    case 'spy':
-      return [];
-    default:
-      return job satisfies never;
-  }
 }
 
 function receiversOf({ cover }: Call): readonly Receiver[] {
@@ -101,7 +57,7 @@ function other(side: 'near' | 'far' | undefined): string {
  */
 function addFaults({ cover }: Call, roles: readonly Role[]): Fault[] {
   return cover
-    .filter(({ adds, job }) => adds && !job.startsWith('man'))
+    .filter(({ adds, job }) => adds && coverJobFacts(job).demand !== 'man')
     .filter(({ job, role }) => !cover.some((other) => other.role !== role && other.next === job && !other.adds))
     .map(({ role, job }) => ({
       rule: 'second owner',

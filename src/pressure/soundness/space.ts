@@ -1,4 +1,6 @@
-import type { Call, CoverJob, Role } from '../../game/call-library.ts';
+import type { Call, Role } from '../../game/call-library.ts';
+import type { CoverJob } from '../../game/cover-jobs.ts';
+import { coverJobFacts } from '../../game/cover-jobs.ts';
 import type { Fault } from './fault.ts';
 import { roleTitle } from './role-title.ts';
 
@@ -8,12 +10,9 @@ export function spaceFaults(call: Call, roles: readonly Role[]): Fault[] {
   return [...deepFaults(call, roles), ...doubledFaults(call, roles), ...flats, ...quarterbackFaults(call)];
 }
 
-/** Jobs that hold the deep middle alone. */
-const DEEP_MIDDLE: readonly CoverJob[] = ['deep_middle', 'deep_third_middle'];
-
 function deepFaults(call: Call, roles: readonly Role[]): Fault[] {
   const jobs = call.cover.map(({ job }) => job);
-  if (jobs.some((job) => DEEP_MIDDLE.includes(job))) return [];
+  if (jobs.some((job) => coverJobFacts(job).deepMiddle)) return [];
   const halves = (['near', 'far'] as const).filter((side) => jobs.includes(`deep_half_${side}`));
   // Two halves share the deep middle; one alone leaves it, and the other half of the field.
   if (halves.length === 2) return [];
@@ -28,14 +27,11 @@ function deepFaults(call: Call, roles: readonly Role[]): Fault[] {
   return [{ rule: 'deep middle', role: late.role, words, excuse }];
 }
 
-/** Jobs that two men may have at once: a spy each side, and a man on each end. */
-const SHARED: readonly CoverJob[] = ['spy', 'man_end'];
-
 /** Two men in one place leave another place open. */
 function doubledFaults({ cover }: Call, roles: readonly Role[]): Fault[] {
   return cover.flatMap(({ role, job }, i): Fault[] => {
     const first = cover.findIndex((man) => man.job === job);
-    if (first === i || SHARED.includes(job)) return [];
+    if (first === i || coverJobFacts(job).shared) return [];
     const names = `${roleTitle(cover[first]?.role ?? '', roles)} and ${roleTitle(role, roles)}`;
     return [{ rule: 'one place each', role, words: `${names} both have ${job.replaceAll('_', ' ')}` }];
   });
@@ -43,14 +39,13 @@ function doubledFaults({ cover }: Call, roles: readonly Role[]): Fault[] {
 
 /** A flat belongs to the man in it, or to the man on number two when the call is man to man. */
 function flatFaults({ cover }: Call, side: 'near' | 'far'): Fault[] {
-  const owners: readonly CoverJob[] = [`flat_${side}`, `man_2_${side}`, `man_3_${side}`];
-  if (cover.some(({ job }) => owners.includes(job))) return [];
+  if (cover.some(({ job }) => coverJobFacts(job).flat === side)) return [];
   return [{ rule: 'flat', words: `nobody has the ${side} flat`, excuse: `flat_${side}` }];
 }
 
 /** A quarterback who runs belongs to a spy, or to men who drop with their eyes on him. */
 function quarterbackFaults({ cover }: Call): Fault[] {
-  const eyes = (job: CoverJob) => !job.startsWith('deep') && !job.startsWith('man');
+  const eyes = (job: CoverJob) => ['drop', 'spy'].includes(coverJobFacts(job).demand);
   if (cover.some(({ job }) => eyes(job))) return [];
   return [{ rule: 'quarterback run', words: 'nobody has the quarterback when he runs', excuse: 'quarterback_run' }];
 }

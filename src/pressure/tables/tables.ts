@@ -1,5 +1,5 @@
+import { ANSWERS } from '../../game/answers.ts';
 import { type Film, textAt } from '../../game/film.ts';
-import { ANSWERS } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { RUN_OR_PASS } from '../forecast/target.ts';
 import {

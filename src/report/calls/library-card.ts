@@ -1,5 +1,5 @@
 import type { Call, CallLibrary } from '../../game/call-library.ts';
-import { THEORIES, theoryOf } from '../../pressure/menu/theory.ts';
+import { familyFacts, THEORY_WORDS } from '../../game/families.ts';
 import type { SoundnessFault } from '../../pressure/soundness/fault.ts';
 import { callPicture } from '../field/call-picture.ts';
 import { fieldDrawing } from '../field/field-drawing.ts';
@@ -22,7 +22,8 @@ ${answers(call)}${points(call)}</article>\n`;
 
 /** The theory of coverage a call teaches; none for the four-man base. */
 export function theoryWords(call: Call): string {
-  return THEORIES[theoryOf(call.family)]?.words ?? 'always carried';
+  const { theory } = familyFacts(call.family);
+  return theory === null ? 'always carried' : THEORY_WORDS[theory];
 }
 
 function kindWords(call: Call): string {

@@ -1,4 +1,4 @@
-import type { CoverJob } from '../../game/call-library.ts';
+import type { CoverJob } from '../../game/cover-jobs.ts';
 import { FIELD_WIDTH, type FieldPoint, insideField } from './field-size.ts';
 import type { OffenseSet } from './offense-set.ts';
 
@@ -9,68 +9,72 @@ export interface CoverSpot {
 }
 
 /**
+ * A job's place: a deep zone by its share of the field from the far side, a short one by yards from the ball toward the
+ * near side, a man by his number on a side, a spot over the ball; `past` is yards past the line.
+ */
+type JobPlace =
+  | { readonly kind: 'deep'; readonly share: number; readonly past: number }
+  | { readonly kind: 'under'; readonly lateral: number; readonly past: number }
+  | { readonly kind: 'man'; readonly side: 'near' | 'far' | 'boundary'; readonly number: 1 | 2 }
+  | { readonly kind: 'back' }
+  | { readonly kind: 'watch'; readonly past: number };
+
+/** The drawn set is two by two, so a third receiver is the back. */
+const PLACES: Readonly<Record<CoverJob, JobPlace>> = {
+  deep_third_near: { kind: 'deep', share: 5 / 6, past: 15 },
+  deep_third_middle: { kind: 'deep', share: 1 / 2, past: 15.5 },
+  deep_third_far: { kind: 'deep', share: 1 / 6, past: 15 },
+  deep_half_near: { kind: 'deep', share: 3 / 4, past: 15.5 },
+  deep_half_far: { kind: 'deep', share: 1 / 4, past: 15.5 },
+  deep_middle: { kind: 'deep', share: 1 / 2, past: 15.5 },
+  seam_near: { kind: 'under', lateral: 9, past: 10 },
+  seam_far: { kind: 'under', lateral: -9, past: 10 },
+  hook_near: { kind: 'under', lateral: 4.5, past: 8 },
+  hook_middle: { kind: 'under', lateral: 0, past: 8.5 },
+  hook_far: { kind: 'under', lateral: -4.5, past: 8 },
+  flat_near: { kind: 'under', lateral: 15, past: 5 },
+  flat_far: { kind: 'under', lateral: -15, past: 5 },
+  hot_near: { kind: 'under', lateral: 5.5, past: 6.5 },
+  hot_far: { kind: 'under', lateral: -5.5, past: 6.5 },
+  man_1_near: { kind: 'man', side: 'near', number: 1 },
+  man_2_near: { kind: 'man', side: 'near', number: 2 },
+  man_3_near: { kind: 'back' },
+  man_1_far: { kind: 'man', side: 'far', number: 1 },
+  man_2_far: { kind: 'man', side: 'far', number: 2 },
+  man_3_far: { kind: 'back' },
+  man_back: { kind: 'back' },
+  man_end: { kind: 'man', side: 'boundary', number: 2 },
+  spy: { kind: 'watch', past: 4 },
+  robber: { kind: 'watch', past: 9 },
+};
+
+/**
  * Where on the drawn field a cover job is done.
  *
  * @param near - 1 when the call is sent from the right of the drawing, -1 from the left
  */
 export function coverSpot(job: CoverJob, near: 1 | -1, offense: OffenseSet): CoverSpot {
-  const man = manSpot(job, near, offense);
-  if (man !== null) return { kind: 'man', at: man };
-  if (job === 'spy' || job === 'robber')
-    return { kind: 'watch', at: { across: offense.ball.across, past: job === 'spy' ? 4 : 9 } };
-  return { kind: 'zone', at: insideField(zoneSpot(job, near, offense)) };
-}
-
-function manSpot(job: CoverJob, near: 1 | -1, offense: OffenseSet): FieldPoint | null {
-  const nearSide = near === 1 ? offense.field : offense.boundary;
-  const farSide = near === 1 ? offense.boundary : offense.field;
-  switch (job) {
-    case 'man_1_near':
-      return nearSide[0] ?? null;
-    case 'man_2_near':
-      return nearSide[1] ?? null;
-    case 'man_1_far':
-      return farSide[0] ?? null;
-    case 'man_2_far':
-      return farSide[1] ?? null;
-    case 'man_3_near':
-    case 'man_3_far':
-    case 'man_back':
-      return offense.back;
-    case 'man_end':
-      return offense.boundary[1] ?? null;
+  const place = PLACES[job];
+  const { ball } = offense;
+  switch (place.kind) {
+    case 'back':
+      return { kind: 'man', at: offense.back };
+    case 'man':
+      return { kind: 'man', at: receiverSpot(place, near, offense) };
+    case 'watch':
+      return { kind: 'watch', at: { across: ball.across, past: place.past } };
+    case 'deep': {
+      const across = FIELD_WIDTH * (near === 1 ? place.share : 1 - place.share);
+      return { kind: 'zone', at: insideField({ across, past: place.past }) };
+    }
+    case 'under':
+      return { kind: 'zone', at: insideField({ across: ball.across + near * place.lateral, past: place.past }) };
     default:
-      return null;
+      return place satisfies never;
   }
 }
 
-/** Depth and place of zones; across is a share of the field from the far side, or yards from the ball. */
-const DEEP: Partial<Record<CoverJob, readonly [number, number]>> = {
-  deep_third_near: [5 / 6, 15],
-  deep_third_middle: [1 / 2, 15.5],
-  deep_third_far: [1 / 6, 15],
-  deep_half_near: [3 / 4, 15.5],
-  deep_half_far: [1 / 4, 15.5],
-  deep_middle: [1 / 2, 15.5],
-};
-const UNDERNEATH: Partial<Record<CoverJob, readonly [number, number]>> = {
-  seam_near: [9, 10],
-  seam_far: [-9, 10],
-  hook_near: [4.5, 8],
-  hook_middle: [0, 8.5],
-  hook_far: [-4.5, 8],
-  flat_near: [15, 5],
-  flat_far: [-15, 5],
-  hot_near: [5.5, 6.5],
-  hot_far: [-5.5, 6.5],
-};
-
-function zoneSpot(job: CoverJob, near: 1 | -1, { ball }: OffenseSet): FieldPoint {
-  const deep = DEEP[job];
-  if (deep !== undefined) {
-    const [share, past] = deep;
-    return { across: FIELD_WIDTH * (near === 1 ? share : 1 - share), past };
-  }
-  const [lateral, past] = UNDERNEATH[job] ?? [0, 8];
-  return { across: ball.across + near * lateral, past };
+function receiverSpot(man: Extract<JobPlace, { kind: 'man' }>, near: 1 | -1, offense: OffenseSet): FieldPoint {
+  const inField = man.side !== 'boundary' && (man.side === 'near') === (near === 1);
+  return (inField ? offense.field : offense.boundary)[man.number - 1] ?? offense.back;
 }

@@ -1,7 +1,7 @@
+import { SITUATIONS } from '../../game/situations.ts';
 import type { Overtaking } from '../../pressure/halftime/best-calls.ts';
 import type { HalftimeUpdate, PathWarning } from '../../pressure/halftime/halftime.ts';
 import type { MovedHabit } from '../../pressure/halftime/moved.ts';
-import { SITUATIONS } from '../../pressure/snap/situation.ts';
 import { habitName } from '../words/habit-name.ts';
 import { listed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';

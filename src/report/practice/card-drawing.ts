@@ -1,7 +1,9 @@
+import { lookKindLabel } from '../../game/look-kinds.ts';
 import type { LookCard } from '../../pressure/practice/look-card.ts';
 import { escapeText, type Html, trusted } from '../page/html.ts';
 import { CARD_SIZE, type CardSpot, cardSet, LINE_Y } from './card-spot.ts';
 import { type CardStroke, cardStrokes } from './card-stroke.ts';
+import { cardWords } from './card-words.ts';
 
 /**
  * A scout card drawn from behind the offense: squares are the line, open discs the eligible men, the filled disc the
@@ -14,7 +16,7 @@ export function cardDrawing(card: LookCard): Html {
   const lines = cardStrokes(card, set).map(strokeMarkup);
   const scrimmage = `<path class="s" d="M4,${LINE_Y - 3}H${CARD_SIZE.width - 4}"/>`;
   const parts = [scrimmage, ...lines, ...squares, ...eligible, disc(set.passer, 'q')].join('');
-  const words = escapeText(`${card.label}: ${card.words}`);
+  const words = escapeText(`${lookKindLabel(card.kind)}: ${cardWords(card)}`);
   return trusted(
     `<svg class="look" role="img" aria-label="${words}" viewBox="0 0 ${CARD_SIZE.width} ${CARD_SIZE.height}"><g aria-hidden="true">${parts}</g></svg>`,
   );

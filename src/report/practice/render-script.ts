@@ -1,6 +1,6 @@
-import { CONTACT_CAUTIONS, WHO_DECIDES } from '../../pressure/practice/contact-caution.ts';
+import { lookKindLabel } from '../../game/look-kinds.ts';
 import type { LookCard } from '../../pressure/practice/look-card.ts';
-import { CARD_COLUMNS } from '../../pressure/practice/look-card-words.ts';
+import { CARD_COLUMNS } from '../../pressure/practice/look-card.ts';
 import { MIX_PART } from '../../pressure/practice/script-pair.ts';
 import type { PracticeScript } from '../../pressure/practice/script-result.ts';
 import { INVENTED } from '../layout/masthead.ts';
@@ -11,8 +11,11 @@ import { gameDay } from '../words/game-day.ts';
 import { counted } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { cardDrawing } from './card-drawing.ts';
+import { cardWords } from './card-words.ts';
+import { CONTACT_CAUTIONS, WHO_DECIDES } from './contact-caution.ts';
 import { SCRIPT_STYLE } from './script-style.ts';
 import { contactTable, countTable, periodTable } from './script-table.ts';
+import { shortageWords } from './shortage-words.ts';
 
 /** Whom a script is for. */
 export interface ScriptHead {
@@ -27,7 +30,7 @@ export async function renderScript(script: PracticeScript, head: ScriptHead): Pr
   const body = html`<main>
 <h1>Practice script: <bdi>${head.opponent}</bdi></h1>
 <p class="meta"><bdi>${head.us}</bdi> · ${gameDay(head.date)} · ${counted(script.reps.length, 'rep', 'reps')} · ${counted(script.cards.length, 'scout card', 'scout cards')}</p>
-${head.invented ? INVENTED : null}${shortageMarkup(script.shortages)}
+${head.invented ? INVENTED : null}${shortageMarkup(shortageWords(script))}
 <h2>Contact limits and safety</h2>
 ${tableMarkup(contactTable(script.contact))}${cautionMarkup()}
 <h2>The week</h2>
@@ -76,8 +79,8 @@ function cardMarkup(card: LookCard): Html {
       : `${counted(card.filmSnaps, 'such snap', 'such snaps')} on film; drawn as ${card.from ?? 'charted'}.`;
   const lacking = card.filmSnaps === 0 ? [] : DRAWN.filter((column) => card.shows[column] === undefined);
   const gaps = lacking.length === 0 ? '' : `Not charted there: ${lacking.join(', ').replaceAll('_', ' ')}.`;
-  return html`<article class="card" id="card-${card.number}"><h3><span class="number">${card.number}</span>${card.label}</h3>
-${cardDrawing(card)}<p>${card.words}</p><p class="small">${film} ${gaps}</p></article>\n`;
+  return html`<article class="card" id="card-${card.number}"><h3><span class="number">${card.number}</span>${lookKindLabel(card.kind)}</h3>
+${cardDrawing(card)}<p>${cardWords(card)}</p><p class="small">${film} ${gaps}</p></article>\n`;
 }
 
 /** Columns the drawing stands on. */

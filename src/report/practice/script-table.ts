@@ -1,9 +1,10 @@
+import { lookKindLabel } from '../../game/look-kinds.ts';
+import { SITUATIONS } from '../../game/situations.ts';
 import type { ContactLoad } from '../../pressure/practice/contact.ts';
-import { lookKindLabel } from '../../pressure/practice/look-card-kind.ts';
 import type { PracticeScript, ScriptRep } from '../../pressure/practice/script-result.ts';
-import { SITUATIONS } from '../../pressure/snap/situation.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
 import { familyLabel, plainWords } from '../words/label.ts';
+import { repWatch } from './rep-watch.ts';
 
 /** The repetitions of one period as a table. */
 export function periodTable(
@@ -30,7 +31,7 @@ export function periodTable(
         textCell(sentWords(rep.sentFrom)),
         textCell(`${rep.card} ${lookKindLabel(rep.look)}`),
         textCell(rep.reasons.filter((reason) => reason !== 'forecast').join(', ')),
-        textCell(rep.watch),
+        textCell(repWatch(rep.family, rep.look)),
       ],
     })),
     empty: 'no reps',

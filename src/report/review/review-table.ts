@@ -1,8 +1,8 @@
+import { SITUATIONS } from '../../game/situations.ts';
 import type { CountCheck, CountRange } from '../../pressure/review/count-range.ts';
 import type { Grade, GradeStanding } from '../../pressure/review/grade.ts';
 import type { TargetReview } from '../../pressure/review/log-score.ts';
 import type { TellReview } from '../../pressure/review/tell.ts';
-import { SITUATIONS } from '../../pressure/snap/situation.ts';
 import {
   type Cell,
   numberCell,

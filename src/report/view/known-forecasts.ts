@@ -1,3 +1,4 @@
+import { isAnswer, isPass } from '../../game/answers.ts';
 import type { Forecast, ForecastClass, Target } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
@@ -56,5 +57,5 @@ function asAnyRun(entry: ForecastClass): ForecastClass {
 }
 
 function isRun(name: string): boolean {
-  return name === 'run' || name === 'quarterback_run';
+  return isAnswer(name) && !isPass(name);
 }

@@ -1,4 +1,4 @@
-import { ANSWERS } from '../../game/vocabulary.ts';
+import { ANSWERS } from '../../game/answers.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { situationLabel } from '../words/situation-label.ts';
 import type { WhatIfModel } from './what-if.ts';

@@ -1,7 +1,7 @@
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../game/vocabulary.ts';
+import { type Answer, isAnswer } from '../../game/answers.ts';
+import { familyFacts, isFamily } from '../../game/families.ts';
 import type { Target } from '../../pressure/forecast/forecast-result.ts';
 import type { ProtectionPicture } from '../../pressure/protection/protection-result.ts';
-import { FAMILY_WORDS } from '../../pressure/score/family-words.ts';
 import { cleanText } from './clean-text.ts';
 
 /** The staff's word for each answer. */
@@ -31,7 +31,7 @@ export const TARGET_LABELS: Readonly<Record<Target, string>> = {
 
 /** The word for a family, or the id made readable when it is not a family we know. */
 export function familyLabel(family: string): string {
-  return isFamily(family) ? capital(FAMILY_WORDS[family]) : plainWords(family);
+  return isFamily(family) ? capital(familyFacts(family).words) : plainWords(family);
 }
 
 /** The word for an answer, or the id made readable. */
@@ -83,14 +83,6 @@ const BACK_WORDS: Readonly<Record<ProtectionPicture['back'], string>> = {
 export function plainWords(id: string): string {
   const words = cleanText(id).replaceAll('_', ' ');
   return words.charAt(0).toUpperCase() + words.slice(1);
-}
-
-function isFamily(word: string): word is Family {
-  return (FAMILIES as readonly string[]).includes(word);
-}
-
-function isAnswer(word: string): word is Answer {
-  return (ANSWERS as readonly string[]).includes(word);
 }
 
 /** The text with its first letter large, as a sentence begins. */

@@ -1,7 +1,7 @@
+import { isTheory, THEORY_WORDS } from '../../game/families.ts';
 import type { LeftOutReason } from '../../pressure/menu/left-out.ts';
 import type { ImpossibleMust, LimitPrice, LimitStep, MenuNote, MenuResult } from '../../pressure/menu/result.ts';
 import type { MenuRule } from '../../pressure/menu/rule.ts';
-import { THEORIES } from '../../pressure/menu/theory.ts';
 import { counted, fixed, listed, signed } from './number-words.ts';
 import { percent } from './percent.ts';
 
@@ -18,7 +18,7 @@ export function ruleWords(rule: MenuRule | ImpossibleMust): string {
 }
 
 function limitWords(kind: LimitPrice['limit'], of = '', limit?: number): string {
-  if (kind === 'theory') return `one call of ${THEORIES[Number(of)]?.words ?? of}`;
+  if (kind === 'theory') return `one call of ${isTheory(of) ? THEORY_WORDS[of] : of}`;
   if (kind === 'must') return `${of} must be carried`;
   if (kind === 'ban') return `${of} may not be carried`;
   return limit === undefined ? LIMIT_NAMES[kind] : LIMIT_WORDS[kind](limit);
@@ -126,7 +126,7 @@ export function proofWords({ proof, nextBest }: Menu): string {
 export function menuNoteWords(note: MenuNote): string {
   switch (note.kind) {
     case 'no_theory':
-      return `No ${THEORIES[note.theory]?.words ?? ''} call fits this week, so none is asked for; the table of calls left out says why.`;
+      return `No ${THEORY_WORDS[note.theory]} call fits this week, so none is asked for; the table of calls left out says why.`;
     case 'uncounted_paths':
       return `Barely on film, fine a couple of times a game without a change-up: ${listed(note.paths)}.`;
     case 'no_own_rate':

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { ANSWERS, FAMILIES, type Family } from '../../../src/game/vocabulary.ts';
+import { ANSWERS } from '../../../src/game/answers.ts';
+import { FAMILIES, type Family } from '../../../src/game/families.ts';
 import { DISTANCES, INSIDE_SHARE, ZONE_CONTRASTS, ZONE_KEPT } from '../../../src/pressure/evidence/league-figures.ts';
 import { betweenOffenses, leagueErrors, leaguePoints } from '../../../src/pressure/evidence/league-points.ts';
 

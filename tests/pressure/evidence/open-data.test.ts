@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { ANSWERS, FAMILIES } from '../../../src/game/vocabulary.ts';
+import { ANSWER_TABLE, ANSWERS } from '../../../src/game/answers.ts';
+import { FAMILIES, familyFacts } from '../../../src/game/families.ts';
 import { baseShares, extraExplosives, OPEN_DATA_ATTRIBUTION } from '../../../src/pressure/evidence/open-data.ts';
-import { openAnswerOf, openFamilyOf } from '../../../src/pressure/evidence/open-data-proxy.ts';
 import { OPEN_DIFFERENCES } from '../../../src/pressure/evidence/open-data-table.ts';
 
 describe('the committed table', () => {
@@ -25,11 +25,11 @@ describe('the committed table', () => {
   });
 
   it('has nothing to say on a run, nor on the spy', () => {
-    expect([openAnswerOf('run'), openAnswerOf('quarterback_run'), openFamilyOf('peel_spy')]).toEqual([
-      null,
-      null,
-      null,
-    ]);
+    expect([
+      ANSWER_TABLE.run.openData,
+      ANSWER_TABLE.quarterback_run.openData,
+      familyFacts('peel_spy').openData,
+    ]).toEqual([null, null, null]);
   });
 });
 
@@ -37,7 +37,7 @@ describe('explosives beyond four rushers', () => {
   it('lie between what was measured of the family and of all pressures', () => {
     const pooled = extraExplosives('peel_spy').value;
     for (const family of FAMILIES) {
-      const proxy = openFamilyOf(family);
+      const proxy = familyFacts(family).openData;
       if (proxy === null || proxy === 'base') continue;
       const [own, kept] = [OPEN_DIFFERENCES[proxy].explosive.value, extraExplosives(family).value];
       expect(kept).toBeGreaterThanOrEqual(Math.min(own, pooled) - 1e-12);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ANSWERS, FAMILIES } from '../../../src/game/vocabulary.ts';
+import { ANSWERS } from '../../../src/game/answers.ts';
+import { FAMILIES } from '../../../src/game/families.ts';
 import { outcomePremiums, outcomeValues } from '../../../src/pressure/evidence/outcome-value.ts';
 
 describe('values of outcome kinds', () => {

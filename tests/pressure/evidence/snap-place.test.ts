@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords } from '../../../src/game/film.ts';
+import { SITUATIONS } from '../../../src/game/situations.ts';
 import { distanceOf, snapPlaces, zoneShares } from '../../../src/pressure/evidence/snap-place.ts';
-import { SITUATIONS } from '../../../src/pressure/snap/situation.ts';
 import { inventedSettings } from '../invented-offense.ts';
 
 const CUTS = inventedSettings().situations;

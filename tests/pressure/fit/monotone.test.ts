@@ -1,8 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { ANSWERS } from '../../../src/game/answers.ts';
 import { DEFAULT_FIT_RULES } from '../../../src/game/default-fit-rules.ts';
+import { FAMILIES, type Family } from '../../../src/game/families.ts';
 import { FIT_FEATURES, type FitFeature } from '../../../src/game/fit-rules.ts';
-import { ANSWERS, FAMILIES, type Family } from '../../../src/game/vocabulary.ts';
 import type { FitShares } from '../../../src/pressure/fit/fit-result.ts';
 import { fitShares } from '../../../src/pressure/fit/fit-shares.ts';
 import { readyRules, rulesOf, type SnapWords, VERDICTS, verdictOf } from '../../../src/pressure/fit/verdict.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Family } from '../../../src/game/vocabulary.ts';
+import type { Family } from '../../../src/game/families.ts';
 import { fitOf, ranked, STYLES } from './styles.ts';
 
 /** What a coordinator expects of each style: common practice, no source. */

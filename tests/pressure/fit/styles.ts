@@ -1,5 +1,5 @@
+import type { Family } from '../../../src/game/families.ts';
 import { type Film, filmFromRecords } from '../../../src/game/film.ts';
-import type { Family } from '../../../src/game/vocabulary.ts';
 import { fitChapter } from '../../../src/pressure/fit/fit-chapter.ts';
 import type { FamilyFit } from '../../../src/pressure/fit/fit-result.ts';
 import {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { FAMILIES } from '../../../src/game/families.ts';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
-import { FAMILIES } from '../../../src/game/vocabulary.ts';
 import { fitChapter } from '../../../src/pressure/fit/fit-chapter.ts';
 import { demoDefense } from '../demo-defense.ts';
 import { chartedMore, countedForecast, inventedRecords, inventedSettings } from '../invented-offense.ts';

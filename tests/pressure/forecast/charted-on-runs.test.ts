@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { ANSWERS } from '../../../src/game/answers.ts';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
-import { ANSWERS } from '../../../src/game/vocabulary.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { checkPassColumns } from '../../../src/ingest/pass-column-checks.ts';
 import { describeProblem } from '../../../src/ingest/row-problem.ts';

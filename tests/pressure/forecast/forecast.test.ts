@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { SITUATIONS } from '../../../src/game/situations.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import type { Forecast, Target } from '../../../src/pressure/forecast/forecast-result.ts';
 import { TARGETS } from '../../../src/pressure/forecast/forecast-result.ts';
 import { forecastWeek } from '../../../src/pressure/forecast/week/forecast.ts';
-import { SITUATIONS } from '../../../src/pressure/snap/situation.ts';
 
 const settings = weekSettingsSchema.parse({ opponent: 'Cinder Vale', snaps: 60 });
 

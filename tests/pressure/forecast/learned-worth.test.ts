@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { type InventedLeague, inventedLeague } from '../../../bench/invented-league.ts';
 import { filmFromRecords } from '../../../src/game/film.ts';
+import { SITUATIONS } from '../../../src/game/situations.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { nodeAt } from '../../../src/pressure/forecast/chain-tree.ts';
 import { fitTarget, forecastFilm } from '../../../src/pressure/forecast/forecast-film.ts';
 import { RUN_OR_PASS } from '../../../src/pressure/forecast/target.ts';
-import { SITUATIONS } from '../../../src/pressure/snap/situation.ts';
 
 const cuts = weekSettingsSchema.parse({ opponent: 'Opponent' }).situations;
 const LOOK_ALIKES: InventedLeague = { seed: '', spread: 0.05, archive: 8, opponent: 'average', gameToGame: 36 };

@@ -1,5 +1,6 @@
+import { ANSWERS } from '../../../src/game/answers.ts';
 import type { Call, CallLibrary } from '../../../src/game/call-library.ts';
-import { ANSWERS, FAMILIES, type Family } from '../../../src/game/vocabulary.ts';
+import { FAMILIES, type Family } from '../../../src/game/families.ts';
 import { type WeekSettings, weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import type { FitChapter } from '../../../src/pressure/fit/fit-result.ts';
 import type { MenuInput } from '../../../src/pressure/menu/input.ts';

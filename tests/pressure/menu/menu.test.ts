@@ -239,7 +239,7 @@ describe('a declared hole', () => {
       call: 'Lock',
       why: { kind: 'hole', hole: 'quarterback_run', count: 38, trials: 100 },
     });
-    expect(menu.notes).toContainEqual({ kind: 'no_theory', theory: 2 });
+    expect(menu.notes).toContainEqual({ kind: 'no_theory', theory: 'man_free' });
   });
 
   it('is no reason below the share the week sets', () => {

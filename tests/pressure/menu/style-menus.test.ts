@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Family } from '../../../src/game/vocabulary.ts';
+import type { Family } from '../../../src/game/families.ts';
 import { filmOf, STYLES } from '../fit/styles.ts';
 import { familyShares, menuAgainst, planAgainst } from './style-menus.ts';
 

@@ -2,7 +2,8 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CONTACT_LEVELS, type PracticeDay, weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { contactLoad } from '../../../src/pressure/practice/contact.ts';
-import { CONTACT_CAUTIONS } from '../../../src/pressure/practice/contact-caution.ts';
+import { CONTACT_CAUTIONS } from '../../../src/report/practice/contact-caution.ts';
+import { breachWords } from '../../../src/report/practice/contact-words.ts';
 
 const limits = weekSettingsSchema.parse({ opponent: 'Nobody' }).practice.contact_limits;
 type Contact = PracticeDay['periods'][number]['contact'];
@@ -28,7 +29,7 @@ describe('full contact of the week', () => {
   it('names the day that passes the daily limit by one minute', () => {
     const { breaches } = contactLoad([day('Tue', [16, 'thud'], [15, 'live']), day('Thu', [10, 'air'])], limits);
     expect(breaches).toMatchObject([{ limit: 'minutes_per_day', days: ['Tue'], found: 31, allowed: 30 }]);
-    expect(breaches[0]?.words).toContain('Tue: 31 minutes of full contact');
+    expect(breachWords(breaches[0]!)).toContain('Tue: 31 minutes of full contact');
   });
 
   it('names every day of a week with too many minutes', () => {

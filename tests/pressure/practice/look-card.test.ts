@@ -1,11 +1,12 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { LOOK_KINDS, lookKindLabel } from '../../../src/game/look-kinds.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { lookCards } from '../../../src/pressure/practice/look-card.ts';
-import { LOOK_KINDS, lookKindLabel, lookKinds } from '../../../src/pressure/practice/look-card-kind.ts';
+import { lookKinds } from '../../../src/pressure/practice/look-card-kind.ts';
 import { forecastOf, lookShares, lookSplits } from '../../../src/pressure/practice/look-card-share.ts';
-import { cardWords } from '../../../src/pressure/practice/look-card-words.ts';
+import { cardWords, shownWords } from '../../../src/report/practice/card-words.ts';
 import { inventedForecast } from '../../report/invented-forecast.ts';
 
 const cuts = weekSettingsSchema.parse({ opponent: 'Nobody' }).situations;
@@ -49,18 +50,18 @@ describe('scout cards', () => {
     const [card] = lookCards(film, cuts, new Set(['quick'] as const));
     expect(card).toMatchObject({ number: 1, kind: 'quick', filmSnaps: 3, from: 'opponent.csv row 4, week 4' });
     expect(card?.shows).toEqual({ receivers: '3x1', back_spot: 'weak', motion: 'none', protectors: '5' });
-    expect(card?.words).toBe('3x1, back weak, no motion, 5 protect');
+    expect(card && cardWords(card)).toBe('3x1, back weak, no motion, 5 protect');
   });
 
   it('a kind not on film is common practice and says so with 0 snaps', () => {
     const [card] = lookCards(film, cuts, new Set(['max_protection'] as const));
     expect(card).toMatchObject({ filmSnaps: 0, from: null, shows: {} });
-    expect(card?.words).toContain('stay in');
+    expect(card && cardWords(card)).toContain('stay in');
   });
 
   it('says nothing of what was not charted', () => {
-    expect(cardWords({})).toBe('');
-    expect(cardWords({ back_spot: 'none', slide: 'full_left', strength: 'none' })).toBe('no back, slide full left');
+    expect(shownWords({})).toBe('');
+    expect(shownWords({ back_spot: 'none', slide: 'full_left', strength: 'none' })).toBe('no back, slide full left');
   });
 });
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { FAMILIES } from '../../../src/game/vocabulary.ts';
-import { LOOK_KINDS, type LookKind } from '../../../src/pressure/practice/look-card-kind.ts';
-import { DECIDING_LOOKS, requiredLooks } from '../../../src/pressure/practice/rep-look.ts';
-import { repWatch } from '../../../src/pressure/practice/rep-watch.ts';
+import { FAMILIES, familyFacts } from '../../../src/game/families.ts';
+import { LOOK_KINDS, type LookKind } from '../../../src/game/look-kinds.ts';
+import { requiredLooks } from '../../../src/pressure/practice/rep-look.ts';
 import type { ScoreChapter } from '../../../src/pressure/score/score-result.ts';
+import { repWatch } from '../../../src/report/practice/rep-watch.ts';
 
 const points = { mean: 0, low: 0, high: 0 };
 const scores = {
@@ -56,12 +56,12 @@ describe('looks a call must be seen against', () => {
     ],
     ['four_under', ['trips_deep'], 'common practice, no source: weak against trips and four verticals'],
   ] as const)('%s is decided by %j (%s)', (family, looks, _source) => {
-    expect(DECIDING_LOOKS[family]).toEqual(looks);
+    expect(familyFacts(family).makeOrBreak).toEqual(looks);
   });
 
   it('every family has a deciding look and every pair something to watch', () => {
     for (const family of FAMILIES) {
-      expect(DECIDING_LOOKS[family].length).toBeGreaterThan(0);
+      expect(familyFacts(family).makeOrBreak.length).toBeGreaterThan(0);
       for (const { id } of LOOK_KINDS) expect(repWatch(family, id)).toMatch(/\w{3}/);
     }
     expect(repWatch('add_on', 'screen')).toContain('stays in the deep middle');

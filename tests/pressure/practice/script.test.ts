@@ -5,6 +5,7 @@ import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { practiceScript } from '../../../src/pressure/practice/script.ts';
 import type { ScriptInput } from '../../../src/pressure/practice/script-input.ts';
 import { spreadEvenly } from '../../../src/pressure/practice/script-spread.ts';
+import { shortageWords } from '../../../src/report/practice/shortage-words.ts';
 import { inventedPlan } from '../../report/invented-plan.ts';
 
 const film = filmFromRecords([
@@ -36,7 +37,7 @@ describe('the practice script', () => {
 
   it('fills the periods exactly, numbered from 1', () => {
     expect(script.reps.map(({ number }) => number)).toEqual(Array.from({ length: 120 }, (_, i) => i + 1));
-    expect(script.shortages).toEqual([]);
+    expect(shortageWords(script)).toEqual([]);
   });
 
   it('leaves no call of the menu unrepped and reps none that was dropped', () => {
@@ -110,10 +111,10 @@ describe('the practice script', () => {
     const few = practiceScript(inputWith([8]));
     expect(few.reps.length).toBe(8);
     expect(new Set(few.reps.map(({ call }) => call)).size).toBe(8);
-    expect(few.shortages[0]).toMatch(/The periods hold 8 repetitions, \d+ too few/);
+    expect(shortageWords(few)[0]).toMatch(/The periods hold 8 repetitions, \d+ too few/);
     const none = practiceScript(inputWith([]));
     expect(none.reps).toEqual([]);
-    expect(none.shortages.length).toBe(1 + input.menu.calls.length);
+    expect(shortageWords(none).length).toBe(1 + input.menu.calls.length);
   });
 
   it('apportioned counts sum to the repetitions given, whatever the periods', () => {

@@ -1,5 +1,6 @@
+import type { Answer } from '../../../src/game/answers.ts';
 import type { CallLibrary } from '../../../src/game/call-library.ts';
-import type { Answer, Family } from '../../../src/game/vocabulary.ts';
+import type { Family } from '../../../src/game/families.ts';
 import type { ProtectionChapter, RaceLine } from '../../../src/pressure/protection/protection-result.ts';
 import { unraced } from '../invented-offense.ts';
 

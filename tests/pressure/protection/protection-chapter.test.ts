@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { PASS_ANSWERS } from '../../../src/game/answers.ts';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import type { ForecastChapter } from '../../../src/pressure/forecast/forecast-result.ts';
 import { protectionChapter } from '../../../src/pressure/protection/protection-chapter.ts';
-import { PASS_ANSWERS } from '../../../src/pressure/snap/pass-answer.ts';
 import { share } from '../../../src/stats/share.ts';
 import { demoDefense } from '../demo-defense.ts';
 

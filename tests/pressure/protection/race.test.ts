@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { PASS_ANSWERS } from '../../../src/game/answers.ts';
 import { unblockedArrival } from '../../../src/pressure/protection/protection.ts';
 import { meetProtection } from '../../../src/pressure/protection/protection-meeting.ts';
 import { PROTECTIONS, type ProtectionPicture } from '../../../src/pressure/protection/protection-result.ts';
@@ -10,7 +11,6 @@ import {
   mixCurves,
   RACE_TIMES,
 } from '../../../src/pressure/protection/race.ts';
-import { PASS_ANSWERS } from '../../../src/pressure/snap/pass-answer.ts';
 import { demoCall, demoDefense } from '../demo-defense.ts';
 
 const curves = createHomeCurves('high_school');

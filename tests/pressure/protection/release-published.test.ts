@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { PASS_ANSWERS } from '../../../src/game/answers.ts';
 import {
   PUBLISHED_RELEASE,
   publishedRelease,
   releaseShift,
   sackSeconds,
 } from '../../../src/pressure/protection/release-published.ts';
-import { PASS_ANSWERS } from '../../../src/pressure/snap/pass-answer.ts';
 import { normalCdf, normalQuantile } from '../../../src/stats/normal.ts';
 
 /** Open data as named in the module: nflverse and FTN Data via nflverse, CC BY-SA 4.0. Seconds at 10, 50 and 90%. */

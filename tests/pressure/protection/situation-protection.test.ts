@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { SITUATIONS } from '../../../src/game/situations.ts';
 import { protectionChapter } from '../../../src/pressure/protection/protection-chapter.ts';
-import { SITUATIONS } from '../../../src/pressure/snap/situation.ts';
 import { demoDefense } from '../demo-defense.ts';
 import { countedForecast, inventedSettings } from '../invented-offense.ts';
 

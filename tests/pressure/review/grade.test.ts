@@ -1,7 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { ANSWERS } from '../../../src/game/answers.ts';
+import { FAMILIES } from '../../../src/game/families.ts';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
-import { ANSWERS, FAMILIES } from '../../../src/game/vocabulary.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { baseShares } from '../../../src/pressure/evidence/open-data.ts';
 import { outcomePremiums, outcomeValues } from '../../../src/pressure/evidence/outcome-value.ts';

@@ -1,7 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { ANSWERS } from '../../../src/game/answers.ts';
+import { FAMILIES } from '../../../src/game/families.ts';
 import { filmFromRecords, joinFilms } from '../../../src/game/film.ts';
-import { ANSWERS, FAMILIES } from '../../../src/game/vocabulary.ts';
 import { gradeGame } from '../../../src/pressure/review/grade.ts';
 import { type Review, reviewWeek } from '../../../src/pressure/review/review.ts';
 import { seasonOf } from '../../../src/pressure/review/season.ts';

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { ANSWERS, type Answer } from '../../../src/game/answers.ts';
+import { FAMILIES, type Family } from '../../../src/game/families.ts';
 import { type Film, filmFromRecords } from '../../../src/game/film.ts';
-import { ANSWERS, type Answer, FAMILIES, type Family } from '../../../src/game/vocabulary.ts';
+import { SITUATIONS } from '../../../src/game/situations.ts';
 import { scoreChapter } from '../../../src/pressure/score/score-chapter.ts';
-import { SITUATIONS } from '../../../src/pressure/snap/situation.ts';
 import { inventedRecords } from '../invented-offense.ts';
 import { racedInput } from './invented-week.ts';
 

@@ -1,14 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { ANSWERS } from '../../../src/game/answers.ts';
+import { FAMILIES } from '../../../src/game/families.ts';
 import { filmFromRecords } from '../../../src/game/film.ts';
-import { ANSWERS, FAMILIES } from '../../../src/game/vocabulary.ts';
+import { SITUATIONS } from '../../../src/game/situations.ts';
 import { LOSSES_PER_RUSHER_HOME } from '../../../src/pressure/evidence/evidence-race.ts';
 import { leaguePoints } from '../../../src/pressure/evidence/league-points.ts';
 import { lossWorth } from '../../../src/pressure/score/cell-points.ts';
 import { choiceOf, RULED_OUT_CHANCE } from '../../../src/pressure/score/choice.ts';
 import { leadOf, pointsOf } from '../../../src/pressure/score/lead.ts';
 import { scoreChapter } from '../../../src/pressure/score/score-chapter.ts';
-import { SITUATIONS } from '../../../src/pressure/snap/situation.ts';
 import { inventedRecords, inventedSettings } from '../invented-offense.ts';
 import { inventedCalls, raced, raceLine } from '../protection/invented-race.ts';
 import { inventedWeek, plainInput, racedInput } from './invented-week.ts';

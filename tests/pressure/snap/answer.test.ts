@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { ANSWERS } from '../../../src/game/answers.ts';
 import { filmFromRecords } from '../../../src/game/film.ts';
-import { ANSWERS } from '../../../src/game/vocabulary.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { answerCodes, answerOf } from '../../../src/pressure/snap/answer.ts';
 import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { ANSWERS } from '../../../src/game/vocabulary.ts';
+import { ANSWERS } from '../../../src/game/answers.ts';
 import { classifiedAnswers } from '../../../src/pressure/snap/classified-answers.ts';
 import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';
 

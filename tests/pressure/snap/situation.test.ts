@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords } from '../../../src/game/film.ts';
+import { SITUATIONS } from '../../../src/game/situations.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';
-import { SITUATIONS, situationCodes, situationOf } from '../../../src/pressure/snap/situation.ts';
+import { situationCodes, situationOf } from '../../../src/pressure/snap/situation.ts';
 
 const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Call } from '../../../src/game/call-library.ts';
-import { FAMILIES } from '../../../src/game/vocabulary.ts';
+import { FAMILIES } from '../../../src/game/families.ts';
 import { checkCall, checkLibrary } from '../../../src/pressure/soundness/soundness.ts';
 import { demoCall, demoDefense } from '../demo-defense.ts';
 
@@ -190,7 +190,7 @@ describe('broken copies of the demo library', () => {
         rush: [...call.rush, { role: 'will', lane: 'far_B' as const, way: 'straight' as const, peels: false }],
       }),
       rule: 'family',
-      words: '6 rush at the snap; three under has 5',
+      words: '6 rush at the snap; three-under has 5',
     },
     {
       what: 'a peel call with one peel man',
@@ -204,7 +204,7 @@ describe('broken copies of the demo library', () => {
       name: 'Hackle Extra',
       by: (call: Call) => ({ ...call, rush: call.rush.slice(0, 6) }),
       rule: 'family',
-      words: '0 join late; add on has 1',
+      words: '0 join late; add-on has 1',
     },
     {
       what: 'inside men who peel while the edges stay',

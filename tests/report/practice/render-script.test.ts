@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords } from '../../../src/game/film.ts';
+import { LOOK_KINDS } from '../../../src/game/look-kinds.ts';
 import { lookCards } from '../../../src/pressure/practice/look-card.ts';
-import { LOOK_KINDS } from '../../../src/pressure/practice/look-card-kind.ts';
 import { practiceScript } from '../../../src/pressure/practice/script.ts';
-import { scriptRows } from '../../../src/pressure/practice/script-rows.ts';
 import { cardDrawing } from '../../../src/report/practice/card-drawing.ts';
 import { CARD_SIZE, cardSet } from '../../../src/report/practice/card-spot.ts';
 import { cardStrokes } from '../../../src/report/practice/card-stroke.ts';
 import { renderScript } from '../../../src/report/practice/render-script.ts';
+import { scriptRows } from '../../../src/report/practice/script-rows.ts';
 import { inventedPlan } from '../invented-plan.ts';
 
 const plan = inventedPlan();
@@ -78,7 +78,7 @@ describe('the script page', () => {
 describe('a scout card drawn', () => {
   const cards = lookCards(film, plan.settings.situations, new Set(LOOK_KINDS.map(({ id }) => id)));
 
-  it.each(cards.map((card) => [card.label, card] as const))('%s has eleven men, all on the card', (_, card) => {
+  it.each(cards.map((card) => [card.kind, card] as const))('%s has eleven men, all on the card', (_, card) => {
     const set = cardSet(card);
     const men = [...set.line, ...set.strong, ...set.away, ...set.backs, set.passer];
     expect(men.length).toBe(11);

@@ -1,5 +1,5 @@
+import { SITUATIONS } from '../../../game/situations.ts';
 import { betaBinomialPmf } from '../../../stats/beta-binomial.ts';
-import { SITUATIONS } from '../../snap/situation.ts';
 import type { ChainFit } from '../chain-fit.ts';
 import { nodeAt } from '../chain-tree.ts';
 import { nextCountInterval, nextGameConcentration } from '../next-count.ts';

@@ -2,9 +2,9 @@ import { type Film, selectSnaps } from '../../../game/film.ts';
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import { lineLevels } from '../../snap/snap-cells.ts';
 import { nodeAt } from '../chain-tree.ts';
-import { type FittedTarget, type ForecastFilm, fitTarget, forecastFilm } from '../forecast-film.ts';
+import { type FittedTarget, fitTarget, forecastFilm } from '../forecast-film.ts';
 import type { Target, Tell } from '../forecast-result.ts';
-import { TARGET_DEFINITIONS } from '../target.ts';
+import { definitionOf } from '../target.ts';
 import { type TellFeature, tellFeatures } from '../tell-feature.ts';
 import { findTells } from '../tells.ts';
 import { type BacktestFilm, type BacktestGame, chartedCodes } from './backtest-film.ts';
@@ -56,29 +56,23 @@ function replayWindow(read: ReadFilm, window: BacktestWindow, archive: Film | nu
   const before = forecastFilm(own, archive, cuts);
   const fits = new Map<Target, FittedTarget>();
   return findTells(before, own, cuts).tells.map((tell) => {
-    const fitted = fits.get(tell.target) ?? fitLine(before, tell.target);
-    if (fitted) fits.set(tell.target, fitted);
+    const fitted = fits.get(tell.target) ?? fitTarget(before, definitionOf(tell.target), 'line');
+    fits.set(tell.target, fitted);
     return { tell, game: window.test, ...nextGame(read, window.test, { tell, fitted }) };
   });
 }
 
-function fitLine(film: ForecastFilm, target: Target): FittedTarget | undefined {
-  const definition = TARGET_DEFINITIONS.find((candidate) => candidate.target === target);
-  return definition && fitTarget(film, definition, 'line');
-}
-
 interface ExpectedTell {
   readonly tell: Tell;
-  readonly fitted: FittedTarget | undefined;
+  readonly fitted: FittedTarget;
 }
 
 function nextGame({ film, features, codesOf }: ReadFilm, test: BacktestGame, { tell, fitted }: ExpectedTell) {
   const codes = codesOf(tell.target);
   const rows = test.rows.filter((row) => codes[row] !== NOT_KNOWN && isSeen(features, row, tell.description));
-  const follows = fitted?.definition.classes.indexOf(tell.follows) ?? 0;
+  const follows = fitted.definition.classes.indexOf(tell.follows);
   const levels = lineLevels(film.cells);
   const shareAt = (row: number) => {
-    if (!fitted) return 0;
     const path = levels.map((level) => level[row] ?? NOT_KNOWN);
     const known = path.indexOf(NOT_KNOWN);
     const node = nodeAt(fitted.tree, known === -1 ? path : path.slice(0, known));
@@ -106,8 +100,7 @@ function isSeen(features: readonly TellFeature[], row: number, description: stri
 function codesOnce(film: BacktestFilm): (target: Target) => Uint8Array {
   const known = new Map<Target, Uint8Array>();
   return (target) => {
-    const definition = TARGET_DEFINITIONS.find((candidate) => candidate.target === target);
-    const codes = known.get(target) ?? (definition ? chartedCodes(film, definition).codes : new Uint8Array());
+    const codes = known.get(target) ?? chartedCodes(film, definitionOf(target)).codes;
     known.set(target, codes);
     return codes;
   };

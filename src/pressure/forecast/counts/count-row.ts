@@ -1,5 +1,5 @@
+import { SITUATIONS } from '../../../game/situations.ts';
 import { GAME_STATES } from '../../snap/game-state.ts';
-import { SITUATIONS } from '../../snap/situation.ts';
 import { TARGET_DEFINITIONS } from '../target.ts';
 
 /**

@@ -1,6 +1,8 @@
+import { ANSWERS } from '../../../game/answers.ts';
 import { PASS_ENDINGS, RUN_KINDS } from '../../../game/run-or-pass.ts';
-import { ANSWERS, BACK_ACTIONS } from '../../../game/vocabulary.ts';
+import { BACK_ACTIONS } from '../../../game/vocabulary.ts';
 import type { SituationCuts } from '../../../game/week-settings.ts';
+import { TARGETS, type Target } from '../forecast-result.ts';
 import { QUICK_RELEASE_SECONDS } from '../target-codes.ts';
 import { ANY, GAMES, SNAPS } from './count-row.ts';
 
@@ -12,12 +14,12 @@ import { ANY, GAMES, SNAPS } from './count-row.ts';
  * @param cuts - the staff's cut-offs, written into the text
  */
 export function countsSql(cuts: SituationCuts): string {
-  const tallies = [[SNAPS, `'${ANY}'`] as const, ...TARGETS.map(([target]) => [target, target] as const)];
+  const tallies = [[SNAPS, `'${ANY}'`] as const, ...TARGETS.map((target) => [target, target] as const)];
   return `WITH charted AS (
   SELECT COALESCE(offense, source) AS offense, COALESCE(game, '') AS game,
     ${situationSql(cuts)} AS situation,
     ${stateSql()} AS state,
-    ${TARGETS.map(([target, sql]) => `${sql(cuts)} AS ${target}`).join(',\n    ')}
+    ${TARGETS.map((target) => `${TARGET_SQL[target](cuts)} AS ${target}`).join(',\n    ')}
   FROM (
     SELECT snaps.*,
       MAX(CASE WHEN play_kind = 'screen' THEN 1 ELSE 0 END) OVER (PARTITION BY source) AS tells_screens,
@@ -76,34 +78,22 @@ const RUNS = list(RUN_KINDS);
 const RAN = `COALESCE(play_kind, '') IN ${RUNS} AND COALESCE(result, '') NOT IN ${list(PASS_ENDINGS)}`;
 
 /** Every target with its class as an expression over a snap; NULL where it does not apply or was not charted. */
-const TARGETS: readonly (readonly [target: string, sql: (cuts: SituationCuts) => string])[] = [
-  ['answer', answerSql],
-  [
-    'run_or_pass',
-    () =>
-      `CASE WHEN result IN ${list(PASS_ENDINGS)} THEN 'pass' WHEN play_kind IN ${RUNS} THEN 'run' WHEN play_kind IS NOT NULL THEN 'pass' END`,
-  ],
-  [
-    'screen',
-    () =>
-      `CASE WHEN play_kind = 'screen' THEN 'screen' WHEN play_kind IN ('quick', 'dropback', 'deep_shot', 'movement', 'scramble') THEN 'no_screen' WHEN play_kind IN ('pass', 'play_action') AND tells_screens = 1 THEN 'no_screen' WHEN result IN ${list(PASS_ENDINGS)} THEN 'no_screen' END`,
-  ],
-  [
-    'quick_release',
-    () =>
-      `CASE WHEN ${RAN} THEN NULL WHEN time_to_throw <= ${QUICK_RELEASE_SECONDS} THEN 'within' WHEN time_to_throw IS NOT NULL THEN 'later' END`,
-  ],
-  ['motion', () => "CASE WHEN motion = 'none' THEN 'none' WHEN motion IS NOT NULL THEN 'motion' END"],
-  [
-    'protectors',
-    () =>
-      `CASE WHEN (${RAN}) OR protectors IS NULL THEN NULL WHEN protectors <= 5 THEN 'five' WHEN protectors = 6 THEN 'six' ELSE 'seven_or_more' END`,
-  ],
-  ['slide_to_back', () => slideSql('back_side')],
-  ['slide_to_field', () => slideSql("CASE hash WHEN 'left' THEN 'right' WHEN 'right' THEN 'left' END")],
-  ['slide_to_strength', () => slideSql("CASE WHEN strength IN ('left', 'right') THEN strength END")],
-  ['back_job', () => `CASE WHEN NOT (${RAN}) AND back_action IN ${list(BACK_ACTIONS)} THEN back_action END`],
-];
+const TARGET_SQL: Readonly<Record<Target, (cuts: SituationCuts) => string>> = {
+  answer: answerSql,
+  run_or_pass: () =>
+    `CASE WHEN result IN ${list(PASS_ENDINGS)} THEN 'pass' WHEN play_kind IN ${RUNS} THEN 'run' WHEN play_kind IS NOT NULL THEN 'pass' END`,
+  screen: () =>
+    `CASE WHEN play_kind = 'screen' THEN 'screen' WHEN play_kind IN ('quick', 'dropback', 'deep_shot', 'movement', 'scramble') THEN 'no_screen' WHEN play_kind IN ('pass', 'play_action') AND tells_screens = 1 THEN 'no_screen' WHEN result IN ${list(PASS_ENDINGS)} THEN 'no_screen' END`,
+  quick_release: () =>
+    `CASE WHEN ${RAN} THEN NULL WHEN time_to_throw <= ${QUICK_RELEASE_SECONDS} THEN 'within' WHEN time_to_throw IS NOT NULL THEN 'later' END`,
+  motion: () => "CASE WHEN motion = 'none' THEN 'none' WHEN motion IS NOT NULL THEN 'motion' END",
+  protectors: () =>
+    `CASE WHEN (${RAN}) OR protectors IS NULL THEN NULL WHEN protectors <= 5 THEN 'five' WHEN protectors = 6 THEN 'six' ELSE 'seven_or_more' END`,
+  slide_to_back: () => slideSql('back_side'),
+  slide_to_field: () => slideSql("CASE hash WHEN 'left' THEN 'right' WHEN 'right' THEN 'left' END"),
+  slide_to_strength: () => slideSql("CASE WHEN strength IN ('left', 'right') THEN strength END"),
+  back_job: () => `CASE WHEN NOT (${RAN}) AND back_action IN ${list(BACK_ACTIONS)} THEN back_action END`,
+};
 
 function answerSql({ deep_yards, quick_seconds }: SituationCuts): string {
   const charted = ANSWERS.filter((answer) => !RUN_KINDS.includes(answer));

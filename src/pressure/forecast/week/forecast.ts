@@ -1,6 +1,6 @@
 import type { Film } from '../../../game/film.ts';
+import { SITUATIONS } from '../../../game/situations.ts';
 import type { WeekSettings } from '../../../game/week-settings.ts';
-import { SITUATIONS } from '../../snap/situation.ts';
 import { archiveNote } from '../archive-note.ts';
 import { backtestVerdict } from '../backtest/backtest-verdict.ts';
 import { nodeAt } from '../chain-tree.ts';

@@ -1,5 +1,5 @@
-import type { Family } from '../../game/vocabulary.ts';
-import type { LookKind } from './look-card-kind.ts';
+import type { Family } from '../../game/families.ts';
+import type { LookKind } from '../../game/look-kinds.ts';
 
 /**
  * What the staff watches on a repetition: the one thing the look asks of the call.
@@ -7,7 +7,7 @@ import type { LookKind } from './look-card-kind.ts';
  * Common practice, no source.
  */
 export function repWatch(family: Family, look: LookKind): string {
-  return BY_FAMILY[family]?.[look] ?? BY_LOOK[look];
+  return BY_FAMILY[family][look] ?? BY_LOOK[look];
 }
 
 const BY_LOOK: Readonly<Record<LookKind, string>> = {
@@ -32,7 +32,8 @@ const PEEL: Partial<Record<LookKind, string>> = {
   run: 'peel men play the run first',
 };
 
-const BY_FAMILY: Partial<Record<Family, Partial<Record<LookKind, string>>>> = {
+const BY_FAMILY: Readonly<Record<Family, Partial<Record<LookKind, string>>>> = {
+  base: {},
   three_under: {
     quick: 'seam men expand to the flat at 6 to 8 yards',
     wide_release: 'the seam man rallies to the flat',

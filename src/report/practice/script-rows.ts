@@ -1,5 +1,7 @@
-import { lookKindLabel } from './look-card-kind.ts';
-import type { PracticeScript } from './script-result.ts';
+import { lookKindLabel } from '../../game/look-kinds.ts';
+import type { PracticeScript } from '../../pressure/practice/script-result.ts';
+import { cardWords } from './card-words.ts';
+import { repWatch } from './rep-watch.ts';
 
 /** The script as rows of a sheet, header first. */
 export function scriptRows({ reps, cards }: PracticeScript): readonly (readonly (string | number)[])[] {
@@ -18,11 +20,16 @@ export function scriptRows({ reps, cards }: PracticeScript): readonly (readonly 
     rep.sentFrom,
     rep.card,
     lookKindLabel(rep.look),
-    cards.find(({ number }) => number === rep.card)?.words ?? '',
+    cardText(cards, rep.card),
     rep.reasons.join(' '),
-    rep.watch,
+    repWatch(rep.family, rep.look),
   ]);
   return [SCRIPT_HEADER, ...rows];
+}
+
+function cardText(cards: PracticeScript['cards'], wanted: number): string {
+  const card = cards.find(({ number }) => number === wanted);
+  return card === undefined ? '' : cardWords(card);
 }
 
 const SCRIPT_HEADER: readonly string[] = [
