@@ -10,6 +10,7 @@ import { completeOwnFilm, joinOwnFilm, type UnknownCall, unknownCalls } from '..
 import { filmChapter } from '../pressure/plan/film-chapter.ts';
 import { offenseOf, withOffense } from '../pressure/plan/name-offense.ts';
 import type { FilmChapter } from '../pressure/plan/week-plan.ts';
+import { inOrderOfPlay } from '../pressure/snap/game-order.ts';
 import { offenseGames } from '../pressure/snap/offense-game.ts';
 import type { SoundnessFault } from '../pressure/soundness/fault.ts';
 import { checkLibrary } from '../pressure/soundness/soundness.ts';
@@ -79,11 +80,11 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekReading> {
   const { settings, notes } = await settingsOf(folder, all);
   const readings = [...sheets.opponent, ...sheets.archive, ...sheets.ours];
   const problems = readings.flatMap(({ reading }) => reading.problems);
-  const chart = theirSnaps(all, settings.opponent);
+  const chart = inOrderOfPlay(theirSnaps(all, settings.opponent));
   if (chart.size === 0) throw new UserProblem('faults', noSnaps(settings.opponent, problems, folder.unread));
   const { rejected, faults } = rejectedOf(readings);
   const { rows: counts, notes: tallyNotes } = talliesOf(folder, sheets, settings.opponent);
-  const own = joinOwnFilm(sheets.ours.map(({ reading }) => reading.chart));
+  const own = ownFilmOf(sheets);
   const ownProblems = own && library ? unknownCallLines(unknownCalls(own, library)) : [];
   const unread = [...notes, ...folder.unread];
   const soundness = library ? checkLibrary(library) : [];
@@ -181,6 +182,12 @@ function holdsOthers(readings: readonly NamedReading[], opponent: string): boole
     for (let i = 0; i < chart.size; i++) if (!sameName(textAt(chart, 'offense', i) ?? file, opponent)) return true;
     return false;
   });
+}
+
+/** Our own film of all sheets, in the order in which it was played. */
+function ownFilmOf({ ours }: SeasonSheets): Film | null {
+  const joined = joinOwnFilm(ours.map(({ reading }) => reading.chart));
+  return joined && inOrderOfPlay(joined);
 }
 
 function talliesOf({ counts }: SeasonFolder, { archive }: SeasonSheets, opponent: string): CountsBesideFilm {

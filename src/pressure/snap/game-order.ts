@@ -1,4 +1,4 @@
-import { type Film, numberAt, textAt } from '../../game/film.ts';
+import { type Film, numberAt, selectSnaps, textAt } from '../../game/film.ts';
 
 /**
  * The snaps of every game in the order in which they were played: by number where every snap of the game has one, else
@@ -16,6 +16,34 @@ export function gamesInOrder(film: Film): readonly (readonly number[])[] {
     else games.set(game, [i]);
   }
   return [...games.values()].map((rows) => sorted(film, rows));
+}
+
+/**
+ * The film with its snaps in the order in which they were played, so that nothing worked out from it depends on how a
+ * sheet is sorted: game after game by week where every game has one, else in order of appearance; within a game as
+ * {@link gamesInOrder}. A film that is in order already is given back itself.
+ */
+export function inOrderOfPlay(film: Film): Film {
+  const games = gamesInOrder(film);
+  const weeks = new Map(games.map((rows) => [rows, weekOf(film, rows)]));
+  const all = [...weeks.values()].every((week) => week !== undefined);
+  const weekAt = (rows: readonly number[]) => (all ? (weeks.get(rows) ?? 0) : 0);
+  const nameAt = (rows: readonly number[]) => (all ? (textAt(film, 'game', rows[0] ?? 0) ?? '') : '');
+  const rows = [...games]
+    .sort((one, other) => weekAt(one) - weekAt(other) || compareWords(nameAt(one), nameAt(other)))
+    .flat();
+  return rows.every((row, place) => row === place) ? film : selectSnaps(film, rows);
+}
+
+/** The first week charted in a game. */
+function weekOf(film: Film, rows: readonly number[]): number | undefined {
+  const weeks = rows.map((row) => numberAt(film, 'week', row)).filter((week) => week !== undefined);
+  return weeks.length === 0 ? undefined : Math.min(...weeks);
+}
+
+function compareWords(one: string, other: string): number {
+  if (one === other) return 0;
+  return one < other ? -1 : 1;
 }
 
 function sorted(film: Film, rows: readonly number[]): readonly number[] {

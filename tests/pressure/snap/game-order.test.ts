@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { type Film, filmFromRecords, type SnapRecord, textAt } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { pressureRuns } from '../../../src/pressure/self-scout/runs.ts';
 import { ownSnaps } from '../../../src/pressure/self-scout/snaps.ts';
-import { gamesInOrder } from '../../../src/pressure/snap/game-order.ts';
+import { gamesInOrder, inOrderOfPlay } from '../../../src/pressure/snap/game-order.ts';
 import { createRandom } from '../../../src/stats/random.ts';
 
 const { situations: cuts } = weekSettingsSchema.parse({ opponent: 'Cinder Vale' });
@@ -51,5 +51,27 @@ describe('the order of play', () => {
       [2, 0],
       [1, 3],
     ]);
+  });
+});
+
+describe('a film in order of play', () => {
+  const calls = (film: Film) => Array.from({ length: film.size }, (_, i) => textAt(film, 'call', i)).join('');
+  const snap = (week: number | undefined, number: number, call: string): SnapRecord => ({
+    ...(week === undefined ? {} : { week }),
+    game: `of ${call.toLowerCase() === call ? 'one' : 'two'}`,
+    snap: number,
+    call,
+  });
+
+  it('goes by week and snap, whatever the order of its rows', () => {
+    const film = filmFromRecords([snap(9, 2, 'D'), snap(2, 2, 'b'), snap(9, 1, 'C'), snap(2, 1, 'a')]);
+    expect(calls(inOrderOfPlay(film))).toBe('abCD');
+  });
+
+  it('leaves games as they appear where one has no week, and a film in order as it is', () => {
+    const film = filmFromRecords([snap(undefined, 2, 'D'), snap(2, 2, 'b'), snap(undefined, 1, 'C'), snap(2, 1, 'a')]);
+    expect(calls(inOrderOfPlay(film))).toBe('CDab');
+    const ordered = filmFromRecords([snap(1, 1, 'a'), snap(1, 2, 'b'), snap(2, 1, 'C')]);
+    expect(inOrderOfPlay(ordered)).toBe(ordered);
   });
 });
