@@ -31,6 +31,7 @@ export const ROOMS = [
   'pressure/evidence',
   'pressure/score',
   'pressure/menu',
+  'pressure/zone',
   'pressure/self-scout',
   'pressure/archive',
   'pressure/plan',

@@ -3,7 +3,7 @@ import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import { documentText } from './page/document.ts';
 import { type Html, html } from './page/html.ts';
 import { numberedCalls } from './sheet/call-numbers.ts';
-import { lookCounts, lookRows, SHEET_LOOKS } from './sheet/look-changes.ts';
+import { lookTable } from './sheet/look-changes.ts';
 import { breakLines } from './sheet/our-tells.ts';
 import { scoredCalls } from './sheet/scored-calls.ts';
 import { sheetHead, sheetList } from './sheet/sheet-head.ts';
@@ -12,6 +12,7 @@ import { CALL_SHEET_STYLE } from './sheet/sheet-style.ts';
 import { zoneRows } from './sheet/zone-rows.ts';
 import { CAUTION_LINE } from './words/caution-words.ts';
 import { ruleWords } from './words/menu-words.ts';
+import { listed } from './words/number-words.ts';
 import { SIDE_WORDS } from './words/side-words.ts';
 
 /** The call sheet for the sideline as one HTML file, one side of letter landscape. */
@@ -27,7 +28,7 @@ function front(plan: WeekPlan): Html {
   if (plan.menu.kind === 'infeasible') {
     return html`<p class="big">No menu keeps all of this week’s limits. These clash:</p>${sheetList(plan.menu.clashing.map(ruleWords))}`;
   }
-  return html`${situationTable(plan, plan.menu)}${lookTable(plan)}${breakLines(plan).map((line) => html`<p class="small">${line}</p>\n`)}`;
+  return html`${situationTable(plan, plan.menu)}${lookChanges(plan)}${breakLines(plan).map((line) => html`<p class="small">${line}</p>\n`)}`;
 }
 
 function situationTable(plan: WeekPlan, menu: Extract<MenuResult, { kind: 'menu' }>): Html {
@@ -59,16 +60,17 @@ function callMark(plan: WeekPlan, { call, when }: SheetCall, numbers: ReadonlyMa
   return html`<span><b>${numbers.get(call) ?? ''} <bdi>${call}</bdi></b> <span class="side">${side}</span> <span class="d">${when}</span></span> `;
 }
 
-function lookTable(plan: WeekPlan): Html {
-  const counts = lookCounts(plan);
-  const heads = SHEET_LOOKS.map(
-    ({ label }, i) => html`<th scope="col">${label}<span class="count">${counts[i] ?? ''}</span></th>`,
+function lookChanges(plan: WeekPlan): Html {
+  const { columns, rows, silent } = lookTable(plan);
+  const heads = columns.map(
+    ({ label, count }) => html`<th scope="col">${label}<span class="count">${count}</span></th>`,
   );
   const points = new Map(numberedCalls(plan).map(({ call }) => [call.name, call.rules[0] ?? '']));
-  const rows = lookRows(plan).map(
+  const lines = rows.map(
     ({ call, cells }) =>
       html`<tr><th scope="row"><bdi>${call}</bdi></th>${cells.map((cell) => html`<td>${cell}</td>`)}<td class="point">${points.get(call) ?? ''}</td></tr>\n`,
   );
-  return html`<div class="scroll" tabindex="0" role="region" aria-label="What changes against each look"><table class="looks"><thead><tr><th scope="col">When they show</th>${heads}<th scope="col">Point</th></tr></thead><tbody>${rows}</tbody></table></div>
-<p class="small">“base”: check to a base call. “→”: same path, that call. “?”: a lean, under 20 snaps. ▸ to the back: where the back lines up.</p>\n`;
+  const rest = silent.length === 0 ? '' : ` Not seen: ${listed(silent)}.`;
+  return html`<div class="scroll" tabindex="0" role="region" aria-label="What changes against each look"><table class="looks"><thead><tr><th scope="col">When they show</th>${heads}<th scope="col">Point</th></tr></thead><tbody>${lines}</tbody></table></div>
+<p class="small">“base”: check to a base call. “→”: same path, that call. “?”: a lean, under 20 snaps. ▸ to the back: where the back lines up.${rest}</p>\n`;
 }

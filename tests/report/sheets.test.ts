@@ -6,7 +6,7 @@ import { renderTipSheet } from '../../src/report/render-tip-sheet.ts';
 import { renderWristband, wristbandRows } from '../../src/report/render-wristband.ts';
 import { numberedCalls } from '../../src/report/sheet/call-numbers.ts';
 import { CLOSE, type ClockRow, clockRule } from '../../src/report/sheet/clock-rule.ts';
-import { lookRows, SHEET_LOOKS } from '../../src/report/sheet/look-changes.ts';
+import { lookTable, SHEET_LOOKS } from '../../src/report/sheet/look-changes.ts';
 import { breakLines } from '../../src/report/sheet/our-tells.ts';
 import { protectLines } from '../../src/report/sheet/player-lines.ts';
 import { keySure } from '../../src/report/sheet/raw-keys.ts';
@@ -170,9 +170,11 @@ describe('the call sheet', () => {
   });
 
   it('says for each look what each pressure does, and what their film shows of it', () => {
-    const rows = lookRows(plan);
+    const { columns, rows, silent } = lookTable(plan);
     expect(rows.length).toBeGreaterThan(4);
-    for (const { cells } of rows) expect(cells).toHaveLength(SHEET_LOOKS.length);
+    expect(columns.length + silent.length).toBe(SHEET_LOOKS.length);
+    for (const { cells } of rows) expect(cells).toHaveLength(columns.length);
+    for (const look of silent) expect(callSheet).toContain(look);
     expect(rows.flatMap(({ cells }) => cells).every((cell) => cell === '' || /^(stay|base|→ .+)\??$/.test(cell))).toBe(
       true,
     );

@@ -21,6 +21,7 @@ import { ownHabits } from '../self-scout/own-habits.ts';
 import { readerOnPlan } from '../self-scout/reader-on-plan.ts';
 import type { OwnFilmChapter } from '../self-scout/result.ts';
 import { opponentTables } from '../tables/tables.ts';
+import { zoneCalls } from '../zone/zone-calls.ts';
 import type { FilmChapter, WeekPlan } from './week-plan.ts';
 
 /** Everything a plan is made from; `archive`, `ownFilm` and `library` may be absent. */
@@ -85,6 +86,7 @@ export function planWeek(input: WeekInput): WeekPlan {
     scores,
     fit,
     menu,
+    zones: zoneCalls({ chart, forecast, cuts, library, menu }),
     ownFilm: ours && ownFilmOnMenu({ ...input, scores }, ours, menu),
   };
 }

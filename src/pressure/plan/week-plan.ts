@@ -10,6 +10,7 @@ import type { ProtectionChapter } from '../protection/protection-result.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
 import type { OwnFilmChapter } from '../self-scout/result.ts';
 import type { OpponentTables } from '../tables/tables-result.ts';
+import type { ZoneCalls } from '../zone/zone-result.ts';
 
 /** How much of a column was charted on the opponent's film. */
 export interface ColumnCharted {
@@ -61,5 +62,7 @@ export interface WeekPlan {
   /** When each theory is right against them; absent from plans of earlier versions. */
   readonly fit?: FitChapter;
   readonly menu: MenuResult | null;
+  /** What to call by field zone; absent from plans of earlier versions. */
+  readonly zones?: readonly ZoneCalls[];
   readonly ownFilm: OwnFilmChapter | null;
 }

@@ -31,12 +31,16 @@ export function askSplit(both: BothFilms, by: TableSplit, cuts: SituationCuts): 
   }
 }
 
-/** The four zones of the table in both charts: between the own goal line and the red zone all is open field. */
+/** The four zones of the table in both charts. */
 export function askZones(both: BothFilms, cuts: SituationCuts): AskedOfBoth {
-  return askBoth(both, TABLE_ZONES, (chart) => zoneCodes(chart, cuts));
+  return askBoth(both, TABLE_ZONES, (chart) => tableZoneCodes(chart, cuts));
 }
 
-function zoneCodes(chart: Film, cuts: SituationCuts): Uint8Array {
+/**
+ * The zone of every snap as an index into the table's four: between their own goal line and the red zone all is open
+ * field. 255 where the ball position was not charted.
+ */
+export function tableZoneCodes(chart: Film, cuts: SituationCuts): Uint8Array {
   return codesBySnap(chart.size, (i) => {
     const yards = numberAt(chart, 'ball_on', i);
     if (yards === undefined) return NOT_KNOWN;

@@ -1,6 +1,6 @@
 import type { FitAdjustment, FitLook } from '../../pressure/fit/fit-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
-import { isThin } from '../words/share-words.ts';
+import { countWords, isThin } from '../words/share-words.ts';
 import { numberedCalls } from './call-numbers.ts';
 
 /** The looks of the call sheet, as they head its columns. */
@@ -14,28 +14,41 @@ export const SHEET_LOOKS: readonly { readonly look: FitLook; readonly label: str
   { look: 'checked', label: 'They check' },
 ];
 
-/** What becomes of one call against each look, in the order of {@link SHEET_LOOKS}. */
+/** What becomes of one call against each look of the sheet. */
 export interface LookRow {
   readonly call: string;
   readonly cells: readonly string[];
 }
 
-/** What the carried pressures do against each look: stay, swap to a call of the same path, or out to the base. */
-export function lookRows(plan: WeekPlan): readonly LookRow[] {
-  return numberedCalls(plan)
-    .filter(({ call }) => call.family !== 'base')
-    .map(({ call }) => ({
-      call: call.name,
-      cells: SHEET_LOOKS.map(({ look }) => lookWords(plan, look, call.name)),
-    }));
+/** The sheet's looks against this opponent: a row a call, and the looks of which there is nothing to say. */
+export interface LookTable {
+  readonly columns: readonly { readonly label: string; readonly count: string }[];
+  readonly rows: readonly LookRow[];
+  /** Looks without a column, each with how often their film shows it. */
+  readonly silent: readonly string[];
 }
 
-/** How often each look comes, as it stands under its heading. */
-export function lookCounts({ fit }: WeekPlan): readonly string[] {
-  return SHEET_LOOKS.map(({ look }) => {
-    const found = fit?.adjustments.find((entry) => entry.look === look);
-    return found === undefined || found.trials === 0 ? 'not charted' : `${found.count} of ${found.trials}`;
-  });
+/** What the carried pressures do against each look: stay, swap to a call of the same path, or out to the base. */
+export function lookTable(plan: WeekPlan): LookTable {
+  const calls = numberedCalls(plan).filter(({ call }) => call.family !== 'base');
+  const looks = SHEET_LOOKS.map(({ look, label }) => ({
+    label,
+    count: countOf(plan, look),
+    cells: calls.map(({ call }) => lookWords(plan, look, call.name)),
+  }));
+  const said = looks.filter(({ cells }) => cells.some((cell) => cell !== ''));
+  const silent = looks.filter(({ cells }) => cells.every((cell) => cell === ''));
+  return {
+    columns: said.map(({ label, count }) => ({ label, count })),
+    rows: calls.map(({ call }, i) => ({ call: call.name, cells: said.map(({ cells }) => cells[i] ?? '') })),
+    silent: silent.map(({ label, count }) => `${label.toLowerCase()} ${count}`),
+  };
+}
+
+/** How often a look comes, as it stands under its heading. */
+function countOf({ fit }: WeekPlan, look: FitLook): string {
+  const found = fit?.adjustments.find((entry) => entry.look === look);
+  return found === undefined || found.trials === 0 ? 'not charted' : countWords(found);
 }
 
 function lookWords(plan: WeekPlan, look: FitLook, call: string): string {

@@ -32,13 +32,13 @@ main{max-width:10.4in}
 .calls>span{display:inline-block;margin-right:.1in;white-space:nowrap}
 .calls .side{font-size:8.5pt}
 .calls .d{border:1.25pt solid var(--ink);padding:0 .04in;font-variant-numeric:tabular-nums;background:var(--tint1);print-color-adjust:exact}
-.zone td{font-size:10pt;line-height:1.1}.zone .where{font-size:10.5pt;line-height:1.1}
-.fact{font-size:8.5pt;width:1.4in;line-height:1.05}
+.zone td{font-size:11pt;line-height:1.1}.zone .where{font-size:10.5pt;line-height:1.1}
+.fact,.zone .fact{font-size:9pt;width:2in;line-height:1.05}
 .looks{margin-top:.07in}
 .looks th,.looks td{font-size:9pt;line-height:1.05;padding:.008in .06in .008in 0}
 .looks thead th{width:.9in}
 .looks .count{display:block;font-size:8pt}
-.looks .point{width:2.6in;font-size:8pt;line-height:1}
+.looks .point{width:3.4in;font-size:8.5pt;line-height:1}
 @media screen and (max-width:50rem){.scroll{overflow-x:auto}.calls>span{white-space:normal}.where{white-space:normal}.fact{width:auto}}
 @page{size:letter landscape;margin:.28in}
 @media print{main{max-width:none;padding:0}tr,li{break-inside:avoid}}

@@ -1,7 +1,8 @@
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
-import { isCarried } from '../view/carried-calls.ts';
-import { listed } from '../words/number-words.ts';
-import { shareWords } from '../words/share-words.ts';
+import type { TableZone, ZoneCall, ZoneCalls } from '../../pressure/zone/zone-result.ts';
+import { counted, listed } from '../words/number-words.ts';
+import { isThin, shareWords } from '../words/share-words.ts';
+import { SIDE_WORDS } from '../words/side-words.ts';
 
 /** A row of the call sheet that is not cut by down and distance. */
 export interface ZoneRow {
@@ -11,46 +12,66 @@ export interface ZoneRow {
   readonly fact: string;
 }
 
-const ZONES = [
+const ZONES: readonly { readonly id: TableZone; readonly label: string }[] = [
   { id: 'backed_up', label: 'Backed up' },
   { id: 'open_field', label: 'Open field' },
   { id: 'red_zone', label: 'Red zone' },
   { id: 'goal_line', label: 'Goal line' },
-] as const;
+];
 
-/** The field zones and two minute: call by down, less what points rule out there. */
+/** The field zones and two minute: which of the carried calls fit there, the side to send them from, what to leave out. */
 export function zoneRows(plan: WeekPlan): readonly ZoneRow[] {
   return [
     ...ZONES.map(({ id, label }) => ({ label, words: zoneWords(plan, id), fact: zoneFact(plan, id) })),
-    TWO_MINUTE,
+    { label: 'Two minute', words: twoMinuteWords(plan), fact: '' },
   ];
 }
 
-/** Common practice, no source. */
-const TWO_MINUTE: ZoneRow = {
-  fact: '',
+/** Calls named as the best of a zone. */
+const BEST_NAMED = 3;
 
-  label: 'Two minute',
-  words: 'Rows of 2nd and long, 3rd and long. Keep the clock running: tackle in bounds.',
-};
-
-function zoneWords(plan: WeekPlan, zone: string): string {
-  const ruledOut = new Set(
-    plan.scores.zones
-      .filter(
-        ({ situation, family, ruledOutBy, verdict }) =>
-          situation === zone && family !== 'base' && (ruledOutBy !== null || verdict === 'behind base'),
-      )
-      .map(({ family }) => family),
-  );
-  const out = (plan.library?.calls ?? []).filter(
-    (call) => ruledOut.has(call.family) && isCarried(plan)(call.name) && call.family !== 'base',
-  );
-  if (out.length === 0) return 'By down and distance.';
-  return `By down and distance, without ${listed(out.map(({ name }) => name))}.`;
+function zoneWords(plan: WeekPlan, zone: TableZone): string {
+  if (zone === 'open_field') return 'The rows above.';
+  const found = plan.zones?.find((entry) => entry.zone === zone);
+  if (found === undefined || found.calls.length === 0) return 'No film of them there: call by down and distance.';
+  const lean = isThin({ trials: found.snaps }) ? `A lean (${counted(found.snaps, 'snap', 'snaps')}): ` : '';
+  const best = found.calls.filter(({ does }) => does === 'best').slice(0, BEST_NAMED);
+  const first =
+    best.length === 0 ? 'base; no pressure fits there' : listed(best.map((call) => withSide(plan, call.call)));
+  return `${lean}${first}.${outWords(found)}`;
 }
 
-function zoneFact({ tables }: WeekPlan, zone: string): string {
+function outWords({ calls }: ZoneCalls): string {
+  const out = calls.filter(({ does }: ZoneCall) => does === 'out').map(({ call }) => call);
+  return out.length === 0 ? '' : ` Leave out ${listed(out)}.`;
+}
+
+function withSide({ library }: WeekPlan, name: string): string {
+  const sent = library?.calls.find((call) => call.name === name)?.sent_from;
+  return sent === undefined ? name : `${name} ▸ ${SIDE_WORDS[sent]}`;
+}
+
+/** The rows two minute is played from. Common practice, no source. */
+const TWO_MINUTE_ROWS = ['second_long', 'third_long'];
+
+/** The calls of the long-yardage rows; what else changes is common practice, no source. */
+function twoMinuteWords(plan: WeekPlan): string {
+  const { menu } = plan;
+  const calls = menu?.kind === 'menu' ? menu.calls.filter(({ family }) => family !== 'base') : [];
+  const most = TWO_MINUTE_ROWS.flatMap((id) => {
+    const shares = calls.map(({ call, mix }) => ({
+      call,
+      share: mix.find(({ situation }) => situation === id)?.share ?? 0,
+    }));
+    const [first] = shares.filter(({ share }) => share > 0).sort((a, b) => b.share - a.share);
+    return first === undefined ? [] : [first.call];
+  });
+  const named = [...new Set(most)].map((call) => withSide(plan, call));
+  const which = named.length === 0 ? '' : `${listed(named)}: `;
+  return `${which}${which === '' ? 'Rows' : 'rows'} of 2nd and long, 3rd and long. Tackle in bounds.`;
+}
+
+function zoneFact({ tables }: WeekPlan, zone: TableZone): string {
   const row = tables.tables.find(({ by }) => by === 'field_zone')?.rows.find(({ value }) => value === zone);
   return row === undefined || row.runs.film.trials === 0 ? '' : `Run ${shareWords(row.runs.film)}`;
 }
