@@ -1,6 +1,6 @@
 import type { Review } from '../pressure/review/review.ts';
 import { isGameSheet } from './read-game.ts';
-import { readSaved, type SavedJson, type UnusableJson } from './saved-json.ts';
+import { readSaved, type SavedJson } from './saved-json.ts';
 import type { SeasonWeek } from './store.ts';
 import { earlierWeeks } from './week-order.ts';
 
@@ -20,8 +20,8 @@ export async function earlierReviews(at: SeasonWeek): Promise<EarlierReviews> {
   const names = (await files.list('').catch(() => [])).map(({ name }) => name);
   const gathered: Gathered = { reviews: [], notReviewed: [], problems: [], seals: new Map() };
   for (const name of earlierWeeks(names, week)) {
-    const found = await readSaved<Review>({ path: `${name}/out/review.json`, schema: 'pressure-plan.review/2' }, at);
-    const problem = await problemOf(found, { name, gathered });
+    const found = await readSaved<Review>({ path: `${name}/out/review.json`, schema: 'pressure-plan.review/3' }, at);
+    const problem = problemOf(found, { name, gathered });
     if (problem !== null)
       gathered.problems.push(`${problem}. To write it again: pressure-plan review ${files.shown(name)}`);
     if (found.kind === 'sound' && problem === null) take(found, name, gathered);
@@ -50,18 +50,11 @@ interface WeekSoFar {
   readonly gathered: Gathered;
 }
 
-async function problemOf(found: SavedJson<Review>, { name, gathered }: WeekSoFar): Promise<string | null> {
+function problemOf(found: SavedJson<Review>, { name, gathered }: WeekSoFar): string | null {
   if (found.kind === 'absent') return null;
-  if (found.kind === 'unusable') return withPlace(found);
+  if (found.kind === 'unusable') return found.problem;
   const first = gathered.seals.get(found.seal.content);
   return first === undefined ? null : `out/review.json of ${name} is a copy of that of ${first}`;
-}
-
-async function withPlace({ problem, changed }: UnusableJson): Promise<string> {
-  if (!changed) return problem;
-  const { reviewFault } = await import('./review-shape.ts');
-  const fault = reviewFault(changed);
-  return fault === null ? problem : `${problem}, at ${fault}`;
 }
 
 async function wasCharted({ files }: SeasonWeek, week: string): Promise<boolean> {

@@ -14,8 +14,6 @@ export interface UnusableJson {
   readonly kind: 'unusable';
   /** Which file, where in it, and what is wrong; no full stop at the end. */
   readonly problem: string;
-  /** What stands in it, where it is ours and was only changed: to tell where. */
-  readonly changed?: Readonly<Record<string, unknown>>;
 }
 
 /** Where the file lies and what it must be. */
@@ -60,7 +58,7 @@ function soundValue<Value>({ shown, schema, bytes }: SavedBytes, platform: Platf
   if (wrong !== null) return unusable(`${shown}, at "${wrong.key}": ${wrong.words}`);
   const seal = value['seal'] as Seal;
   if (isUntouched(bytes, seal, platform)) return { kind: 'sound', value: value as Value, seal };
-  return { ...unusable(`${shown} was changed after it was written`), changed: value };
+  return unusable(`${shown} was changed after it was written`);
 }
 
 type Parsed =

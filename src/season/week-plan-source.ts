@@ -5,7 +5,7 @@ import type { SavedJson } from './saved-json.ts';
 import { inputsPrint } from './seal.ts';
 import { readSeasonFolder } from './season-folder.ts';
 import type { Listener, SeasonWeek } from './store.ts';
-import { changedPlanPlace, savedPlan } from './sunday-plan.ts';
+import { savedPlan } from './sunday-plan.ts';
 
 /** A week with Sunday's plan, and where the plan came from. */
 export interface PlannedWeek {
@@ -74,8 +74,6 @@ async function workedOutAgain({ at, week, inputs, saved }: WeekWithSaved, listen
   const { workOutPlan } = await import('./work-out-plan.ts');
   const plan = await workOutPlan(week, listener, at.platform);
   if (saved.kind === 'unusable') {
-    const place = changedPlanPlace(saved, { plan, inputs });
-    if (place !== null) listener.note(`It was changed at ${place}`);
     listener.note(`To write it again: pressure-plan report ${at.files.shown(at.week)}`);
   }
   return { week, inputs, plan, sunday: 'worked out again' as const };

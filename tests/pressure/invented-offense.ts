@@ -113,7 +113,7 @@ export function countedForecast(chart: Film, settings: WeekSettings = inventedSe
     forecasts,
     tells: { looked: 0, discoveryRate: 0.1, tells: [] },
     backtest: null,
-    archive: { used: false, games: 0, snaps: 0, note: '', ownShare: 1 },
+    archive: { used: false, games: 0, snaps: 0, ownShare: 1 },
   };
 }
 
@@ -175,8 +175,8 @@ export function unraced(): ProtectionChapter {
   return {
     mix: {
       source: 'assumed',
-      note: '',
       passes: 0,
+      charted: { protectors: 0, slide: 0, back: 0 },
       assumed: [],
       protectors: [],
       slideToBack: share(0, 0),

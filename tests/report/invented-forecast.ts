@@ -31,7 +31,7 @@ export function inventedForecast(): ForecastChapter {
     forecasts,
     tells: { looked: 412, discoveryRate: 0.1, tells: TELLS },
     backtest: BACKTEST,
-    archive: { used: true, games: 18, snaps: 1104, note: 'Eighteen games of other invented opponents.', ownShare: 0.9 },
+    archive: { used: true, games: 18, snaps: 1104, ownShare: 0.9 },
   };
 }
 
@@ -178,8 +178,6 @@ const BACKTEST: NonNullable<ForecastChapter['backtest']> = {
     backtestOf('run_or_pass', [0.601, 0.688, 0.622, 0.731], 4),
     backtestOf('screen', [0.482, 0.479, 0.511, 0.602], 1),
   ],
-  sentence:
-    'On their own film the forecast beat the plain rate in 3 of 4 games on what they do with the ball, and lost to it on screens; lean on the former, not on the latter.',
 };
 
 function backtestOf(target: Target, losses: readonly [number, number, number, number], gamesWon: number) {

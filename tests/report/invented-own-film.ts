@@ -50,7 +50,6 @@ export function inventedOwnFilm(): OwnFilmChapter {
       chance: 0.09,
       p: 0.001,
       informationBits: 1.02,
-      words: 'The path gives the coverage away: a reader of our film is right far more often than a blind guess.',
     },
     guesses: [
       { knows: 'nothing', share: share(43, 90), byGame: { low: 0.39, high: 0.57 }, gain: null, doubtBits: 1.9 },
@@ -104,7 +103,6 @@ export function inventedOwnFilm(): OwnFilmChapter {
       changed: { success: share(4, 5), explosive: share(1, 5) },
       left: { success: share(3, 7), explosive: share(0, 7) },
       difference: { estimate: 0.37, low: -0.18, high: 0.69 },
-      words: 'When they changed the play after our look they succeeded on 4 of 5, when they left it on 3 of 7.',
     },
     earlyShows: [{ by: 'path', adjusted: 0.4, values: [{ value: 'rake', share: share(9, 47) }] }],
     tellsLooked: 812,

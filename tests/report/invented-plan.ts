@@ -19,7 +19,7 @@ export function inventedPlan(changes: Partial<WeekPlan> = {}): WeekPlan {
     practice: { days: DAYS },
   });
   return {
-    schema: 'pressure-plan.week/2',
+    schema: 'pressure-plan.week/3',
     version: '0.1.0',
     opponent: settings.opponent,
     us: settings.us,
@@ -69,6 +69,6 @@ const FILM: WeekPlan['film'] = {
   faults: 2,
   warnings: 3,
   problems: ['opponent-2.csv, row 14, column F (to_go): "1O" is not a number; kept out of the numbers'],
-  absent: [{ part: 'archive', wouldAdd: 'base rates of other opponents, which steady every thin situation' }],
+  absent: ['archive'],
   invented: true,
 };

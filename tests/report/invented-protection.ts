@@ -34,9 +34,9 @@ export function inventedProtection(library: CallLibrary): ProtectionChapter {
   return {
     mix: {
       source: 'partly charted',
-      note: 'Protectors charted on 61 of 99 passes; the rest follow the usual six-man half slide.',
       passes: 99,
-      assumed: ['The slide to the strength was not charted: taken from other opponents.'],
+      charted: { protectors: 61, slide: 58, back: 79 },
+      assumed: [],
       seenFrom: 'field',
       protectors: [
         { count: 5, share: share(17, 61) },
@@ -67,7 +67,6 @@ export function inventedProtection(library: CallLibrary): ProtectionChapter {
           };
         });
         const free = rushers.filter((rusher) => rusher.fate === 'free');
-        const words = free[0] ? `${free[0].role} comes free: the back is on the other side.` : 'Nobody is free.';
         return {
           call: call.name,
           picture,
@@ -77,7 +76,6 @@ export function inventedProtection(library: CallLibrary): ProtectionChapter {
           peeled: [],
           added: [],
           rushers,
-          words,
         };
       }),
     ),
@@ -118,6 +116,6 @@ function releaseOf(answer: Answer): ReleaseCurve {
     high: 1.12 * median,
     mu: Math.log(median),
     sigma: 0.28,
-    source: answer === 'movement' ? 'published curve' : 'their film and the published curve',
+    othersTimed: 12,
   };
 }

@@ -20,7 +20,7 @@ let made = 0;
 /** A review in little: every one tells of another day. */
 const review = (version: string) =>
   sealedText(
-    sealed({ schema: 'pressure-plan.review/2', version, week: 'moved', day: ++made }, '', NODE_PLATFORM.digest),
+    sealed({ schema: 'pressure-plan.review/3', version, week: 'moved', day: ++made }, '', NODE_PLATFORM.digest),
   );
 
 it('takes the reviews of earlier weeks in order and names the charted games without one', async () => {
@@ -66,7 +66,7 @@ it('takes no review twice, and none that was changed', async () => {
   expect(notReviewed).toEqual(['week-02', 'week-03', 'week-04', 'week-05']);
   expect(problems.map((line) => line.replaceAll(again, ''))).toEqual([
     expect.stringContaining('out/review.json of week-02 is a copy of that of week-01'),
-    expect.stringMatching(/week-03.* was changed after it was written, at opponent: nothing cannot stand there/),
+    expect.stringMatching(/week-03.* was changed after it was written/),
     expect.stringMatching(/week-04.*review\.json is empty/),
     expect.stringMatching(/week-05.*review\.json holds no object/),
     expect.stringMatching(/week-06.*review\.json is not a file/),

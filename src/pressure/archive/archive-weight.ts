@@ -37,7 +37,8 @@ export interface ArchiveWeight {
   /** Yards a snap of the opponent; null when no gain was charted. */
   readonly ownYards: number | null;
   readonly uses: readonly ArchiveUse[];
-  readonly level: string;
+  /** Every offense is taken as of the week's own level: sheets carry none. */
+  readonly level: WeekSettings['level'];
 }
 
 /** Whose film there is, and what the forecast made of it. */
@@ -59,7 +60,7 @@ export function archiveWeight({ chart, archive, settings, forecast }: ArchiveInp
     ownGames: betweenOwnGames(own),
     ownYards: yardsOf(chart, own.rows),
     uses: TARGET_DEFINITIONS.map((definition) => useOf(archive, { definition, games, settings, forecast })),
-    level: `sheets carry no level of play; every offense is taken as ${settings.level.replace('_', ' ')}; yards a snap is the only sign of it`,
+    level: settings.level,
   };
 }
 

@@ -136,10 +136,9 @@ export interface BacktestTarget {
   readonly standardError: number | null;
 }
 
-/** The verdict of the backtest with one sentence for the page. */
+/** The forecast judged on their own games. */
 export interface BacktestVerdict {
   readonly targets: readonly BacktestTarget[];
-  readonly sentence: string;
 }
 
 /** Chapter of the report on what they will do. */
@@ -153,7 +152,6 @@ export interface ForecastChapter {
     readonly used: boolean;
     readonly games: number;
     readonly snaps: number;
-    readonly note: string;
     /** How much of the forecasts over all snaps is their own film, 0 to 1: the mean over what they charted, by snaps. */
     readonly ownShare: number;
   };

@@ -1,7 +1,7 @@
 import { type ColumnName, FILM_COLUMNS } from '../../game/columns.ts';
 import { chartedCount, type Film, filterSnaps, textAt } from '../../game/film.ts';
 import { PASS_COLUMNS, wasRun } from '../../game/run-or-pass.ts';
-import type { FilmChapter } from './week-plan.ts';
+import { type FilmChapter, SEASON_PARTS, type SeasonPart } from './week-plan.ts';
 
 /** Which parts of the season folder were there, and what reading them found. */
 export interface FilmFacts {
@@ -9,23 +9,8 @@ export interface FilmFacts {
   readonly warnings: number;
   readonly problems: readonly string[];
   readonly invented: boolean;
-  readonly has: {
-    readonly archive: boolean;
-    readonly ownFilm: boolean;
-    readonly library: boolean;
-    readonly weekFile: boolean;
-  };
+  readonly has: Readonly<Record<SeasonPart, boolean>>;
 }
-
-const PARTS = {
-  weekFile: { part: 'week.yaml', wouldAdd: 'your own cut-offs, practice budget and menu limits; defaults were used' },
-  library: {
-    part: 'defense.yaml',
-    wouldAdd: 'your calls: who comes free, the race, soundness, a menu and a call sheet',
-  },
-  ownFilm: { part: 'ours.csv', wouldAdd: 'your own results in the scores, and what your film gives away' },
-  archive: { part: 'archive', wouldAdd: 'base rates of other opponents, which sharpen every forecast' },
-} as const;
 
 /** Columns that belong to our own film and are never expected of a scouted offense. */
 const OWN_ONLY: readonly string[] = ['call', 'path', 'family', 'coverage', 'rotation', 'shown_early', 'note'];
@@ -36,9 +21,7 @@ export function filmChapter(chart: Film, facts: FilmFacts): FilmChapter {
   const columns = FILM_COLUMNS.filter(({ name }) => !OWN_ONLY.includes(name)).map(({ name }) =>
     PASS_COLUMNS.includes(name) ? chartedOn(passes, name) : { ...chartedOn(chart, name), of: 'snaps' as const },
   );
-  const absent = (Object.keys(PARTS) as (keyof typeof PARTS)[])
-    .filter((part) => !facts.has[part])
-    .map((part) => PARTS[part]);
+  const absent = SEASON_PARTS.filter((part) => !facts.has[part]);
   return {
     snaps: chart.size,
     games: gamesOf(chart),

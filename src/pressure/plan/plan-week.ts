@@ -68,7 +68,7 @@ export function planWeek(input: WeekInput): WeekPlan {
       ? planMenu(menuInput(input, { library, exact: input.exact, scores, fit, protection, ours }))
       : null;
   return {
-    schema: 'pressure-plan.week/2',
+    schema: 'pressure-plan.week/3',
     version: input.version,
     opponent: settings.opponent,
     us: settings.us,

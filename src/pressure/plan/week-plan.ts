@@ -21,6 +21,11 @@ export interface ColumnCharted {
   readonly of: 'snaps' | 'passes';
 }
 
+/** Parts of a season folder a plan can do without. */
+export const SEASON_PARTS = ['weekFile', 'library', 'ownFilm', 'archive'] as const;
+/** One word of {@link SEASON_PARTS}. */
+export type SeasonPart = (typeof SEASON_PARTS)[number];
+
 /** What the numbers were made from. */
 export interface FilmChapter {
   readonly snaps: number;
@@ -30,15 +35,15 @@ export interface FilmChapter {
   readonly faults: number;
   readonly warnings: number;
   readonly problems: readonly string[];
-  /** Parts of the season folder that were not there, and what each would have added. */
-  readonly absent: readonly { readonly part: string; readonly wouldAdd: string }[];
+  /** Parts of the season folder that were not there. */
+  readonly absent: readonly SeasonPart[];
   /** True when every snap is invented demonstration data. */
   readonly invented: boolean;
 }
 
 /** Everything one week's report says; the page, report.json and the sheets are made from this and nothing else. */
 export interface WeekPlan {
-  readonly schema: 'pressure-plan.week/2';
+  readonly schema: 'pressure-plan.week/3';
   readonly version: string;
   readonly opponent: string;
   readonly us: string;

@@ -1,6 +1,7 @@
 import type { Share } from '../../stats/share.ts';
 import type { ForecastChapter, Target } from '../forecast/forecast-result.ts';
 import { ASSUMED_WORTH, baseWorth } from './base-worth.ts';
+import type { AssumedPiece } from './protection-result.ts';
 import { OUT_JOBS, type ProtectionTally } from './protection-tally.ts';
 
 /** How an offense protects when it passes, as shares to plan with. */
@@ -19,7 +20,7 @@ export interface ProtectionRates {
 /** Rates with what nobody charted on this opponent, and where it was taken from instead. */
 export interface SourcedRates {
   readonly rates: ProtectionRates;
-  readonly assumed: readonly string[];
+  readonly assumed: readonly AssumedPiece[];
 }
 
 /** What a week's rates are made from; a missing archive or forecast is null. */
@@ -182,14 +183,14 @@ function widesOf({ backJobs }: ProtectionTally): number {
   return backJobs.find(({ job }) => job === 'releases_wide')?.share.count ?? 0;
 }
 
-function assumedPieces(tally: ProtectionTally, archive: ProtectionTally | null): string[] {
+function assumedPieces(tally: ProtectionTally, archive: ProtectionTally | null): AssumedPiece[] {
   const pieces = [
-    { words: 'how many protect', own: tally.charted.protectors, others: archive?.charted.protectors },
-    { words: 'how the line turns', own: tally.charted.slide, others: archive?.charted.slide },
-    { words: 'whether it turns to the back', own: tally.toBack.trials, others: archive?.toBack.trials },
-    { words: "the back's job", own: tally.charted.back, others: archive?.charted.back },
-  ];
+    { piece: 'protectors', own: tally.charted.protectors, others: archive?.charted.protectors },
+    { piece: 'slide', own: tally.charted.slide, others: archive?.charted.slide },
+    { piece: 'slide_to_back', own: tally.toBack.trials, others: archive?.toBack.trials },
+    { piece: 'back_job', own: tally.charted.back, others: archive?.charted.back },
+  ] as const;
   return pieces
     .filter(({ own }) => own === 0)
-    .map(({ words, others = 0 }) => `${words} (${others >= ENOUGH ? 'as other opponents do' : 'assumed'})`);
+    .map(({ piece, others = 0 }) => ({ piece, from: others >= ENOUGH ? 'other_opponents' : 'assumed' }));
 }

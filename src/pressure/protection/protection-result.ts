@@ -1,5 +1,5 @@
 import type { Answer } from '../../game/answers.ts';
-import type { Call } from '../../game/call-library.ts';
+import type { Call, Lane } from '../../game/call-library.ts';
 import type { Share } from '../../stats/share.ts';
 import type { SoundnessFault } from '../soundness/fault.ts';
 
@@ -31,7 +31,7 @@ export interface ProtectionPicture {
  */
 export interface RusherFate {
   readonly role: string;
-  readonly lane: string;
+  readonly lane: Lane;
   readonly fate: 'free' | 'late' | 'blocked' | 'doubled';
   /**
    * Seconds from snap to a passer seven yards deep. For a blocked or doubled man it is the time by which one in four of
@@ -54,18 +54,29 @@ export interface CallProtection {
   /** Role ids of men who join the rush late because a back stays in. */
   readonly added: readonly string[];
   readonly rushers: readonly RusherFate[];
-  /** In words: who is free and why. */
-  readonly words: string;
+}
+
+/** Passes on which each was charted. */
+export interface ChartedPasses {
+  readonly protectors: number;
+  readonly slide: number;
+  readonly back: number;
+}
+
+/** A piece of the protection that their film does not have, and where it is taken from. */
+export interface AssumedPiece {
+  readonly piece: 'protectors' | 'slide' | 'slide_to_back' | 'back_job';
+  readonly from: 'other_opponents' | 'assumed';
 }
 
 /** How they protect, charted or assumed. */
 export interface ProtectionMix {
   readonly source: 'charted' | 'assumed' | 'partly charted';
-  readonly note: string;
   /** Passes on film: throws, sacks, scrambles; the counts below are of those on which the column was charted. */
   readonly passes: number;
-  /** What nobody charted and had to be assumed or taken from other opponents, in words. */
-  readonly assumed: readonly string[];
+  readonly charted: ChartedPasses;
+  /** What nobody charted, and whether other opponents or an assumption stand for it. */
+  readonly assumed: readonly AssumedPiece[];
   readonly protectors: readonly { readonly count: number; readonly share: Share }[];
   readonly slideToBack: Share;
   readonly slideToField: Share;
@@ -82,8 +93,7 @@ export interface ProtectionMix {
 export interface SituationProtection {
   readonly situation: string;
   readonly label: string;
-  /** Passes of the situation on which each was charted. */
-  readonly charted: { readonly protectors: number; readonly slide: number; readonly back: number };
+  readonly charted: ChartedPasses;
   /** Five, six, seven, eight protectors; sums to 1. */
   readonly protectors: readonly number[];
   /** Share of slides that go to the back's side. */
@@ -126,7 +136,8 @@ export interface ReleaseCurve {
   /** Mean and spread of the logarithm of the release time in seconds. */
   readonly mu: number;
   readonly sigma: number;
-  readonly source: string;
+  /** Timed throws of other opponents behind it. */
+  readonly othersTimed: number;
 }
 
 /** Chapter of the report on protection, race and soundness. */

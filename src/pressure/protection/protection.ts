@@ -3,7 +3,6 @@ import { arrivalSeconds, SHOWN_PASSER_DEPTH } from './arrival.ts';
 import { blockedQuarter, LATE_BLOCK } from './block-delay.ts';
 import { type MetRusher, meetProtection } from './protection-meeting.ts';
 import type { CallProtection, ProtectionPicture } from './protection-result.ts';
-import { protectionWords } from './protection-words.ts';
 import type { Rusher } from './rush-threats.ts';
 import { sprintProfile } from './sprint.ts';
 
@@ -11,7 +10,7 @@ import { sprintProfile } from './sprint.ts';
 export type Defense = Pick<CallLibrary, 'roles' | 'level'>;
 
 /**
- * A call against one protection picture: who is free, slowed, blocked or doubled, when each would be home, and in words.
+ * A call against one protection picture: who is free, slowed, blocked or doubled, and when each would be home.
  * The picture handed back says whether our front covers the guard away from a half slide.
  *
  * @see {@link meetProtection} for the matching, {@link arrivalSeconds} for the times
@@ -29,8 +28,7 @@ export function matchProtection(
     arrival: shownArrival(rusher, unblockedArrival(rusher, defense.level, SHOWN_PASSER_DEPTH)),
   }));
   const { free, soft, peeled, added } = meeting;
-  const words = protectionWords(meeting, defense.roles);
-  return { call: call.name, picture: meeting.picture, free, soft, peeled, added, rushers, words };
+  return { call: call.name, picture: meeting.picture, free, soft, peeled, added, rushers };
 }
 
 /** Seconds until a rusher would be home if nobody blocked him. */

@@ -15,7 +15,8 @@ export interface Release {
   readonly typical: ReleaseFit;
   readonly timedThrows: number;
   readonly sacks: number;
-  readonly source: string;
+  /** Timed throws of other opponents behind it. */
+  readonly othersTimed: number;
 }
 
 /** What releases are worked out from; `archive` holds other offenses. */
@@ -41,7 +42,7 @@ export function releases({ chart, archive, settings }: ReleaseInput): readonly R
 }
 
 /** The release of one answer as the report draws it. */
-export function releaseCurve({ answer, fit, timedThrows, sacks, source }: Release): ReleaseCurve {
+export function releaseCurve({ answer, fit, timedThrows, sacks, othersTimed }: Release): ReleaseCurve {
   const { mu, sigma, muLow, muHigh } = fit;
   return {
     answer,
@@ -52,7 +53,7 @@ export function releaseCurve({ answer, fit, timedThrows, sacks, source }: Releas
     high: Math.exp(muHigh),
     mu,
     sigma,
-    source,
+    othersTimed,
   };
 }
 
@@ -81,7 +82,7 @@ function releaseOf(answer: PassAnswer, { own, others, league, settings }: SeenRe
     typical,
     timedThrows: own.logTimes.length,
     sacks: own.sacks,
-    source: sourceWords(own, others),
+    othersTimed: others?.logTimes.length ?? 0,
   };
 }
 
@@ -91,16 +92,6 @@ function timedThrows({ logTimes }: Pick<ReleaseTimes, 'logTimes'>): TimedThrows 
 }
 
 const NOTHING: ReleaseTimes = { logTimes: [], held: 0, heldPast: 0 };
-
-function sourceWords(own: ChartedReleases, others: ChartedReleases | null): string {
-  const parts = ['published curve of professional play'];
-  if (others && others.logTimes.length > 0) parts.push(`${others.logTimes.length} timed throws of other opponents`);
-  const sacks = own.held === 0 ? '' : `, ${own.sacks} sacks counted as balls held past the usual sack`;
-  parts.push(
-    own.logTimes.length === 0 ? 'none of their throws timed' : `${own.logTimes.length} of their throws timed${sacks}`,
-  );
-  return parts.join(', ');
-}
 
 function timesByAnswer(
   chart: Film,

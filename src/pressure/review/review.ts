@@ -16,7 +16,7 @@ export type SundaySource = (typeof SUNDAY_SOURCES)[number];
 
 /** A finished game against Sunday's plan; kept as review.json for the season page. */
 export interface Review {
-  readonly schema: 'pressure-plan.review/2';
+  readonly schema: 'pressure-plan.review/3';
   readonly version: string;
   /** Name of the week's folder. */
   readonly week: string;
@@ -63,7 +63,7 @@ export function reviewWeek(input: ReviewInput): Review {
   const cuts = plan.settings.situations;
   const counts = checkCounts(plan.forecast, game, cuts);
   return {
-    schema: 'pressure-plan.review/2',
+    schema: 'pressure-plan.review/3',
     version: plan.version,
     week: input.week,
     opponent: plan.opponent,

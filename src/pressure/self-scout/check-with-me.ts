@@ -31,22 +31,5 @@ export function lookChanges(snaps: readonly OwnSnap[]): LookChanges {
     changed,
     left,
     difference,
-    words: wordsFor(shown.length, { changed, left }, difference),
   };
-}
-
-type Ends = Pick<LookChanges, 'changed' | 'left'>;
-
-function wordsFor(shown: number, { changed, left }: Ends, difference: LookChanges['difference']): string {
-  if (shown === 0) return 'No snap was charted on which we showed early, so nothing can be said of what it costs.';
-  const { success } = changed;
-  if (success.trials === 0) {
-    return `We showed early on ${shown} snaps; none was charted as changed after it with its result, so what it costs is not known.`;
-  }
-  const counts = `When they changed the play after our look they succeeded on ${success.count} of ${success.trials}, when they left it on ${left.success.count} of ${left.success.trials}`;
-  if (left.success.trials === 0) return `${counts}: there is nothing to compare with.`;
-  if (difference.low > 0) return `${counts}: showing early costs us there.`;
-  return difference.high < 0
-    ? `${counts}: their change did not help them.`
-    : `${counts}: no more than chance can make.`;
 }

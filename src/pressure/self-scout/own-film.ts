@@ -44,7 +44,7 @@ export function ownFilmChapter(input: OwnFilmInput): OwnFilmChapter {
     pressures: shareOf(snaps, ({ pressure }) => pressure),
     pairings: pairingsOf(snaps),
     clues: coverageClues(snaps, seed),
-    predictability: predictabilityOf(snaps, guesses, seed),
+    predictability: predictabilityOf(snaps, seed),
     guesses,
     pressureRates: rates,
     pressureSplits: splits,

@@ -65,7 +65,6 @@ export interface LookChanges {
   readonly left: { readonly success: Share; readonly explosive: Share };
   /** Success when changed less success when left. */
   readonly difference: Difference;
-  readonly words: string;
 }
 
 /** How often we show each path or family early. */
@@ -172,7 +171,6 @@ export interface OwnFilmChapter {
     readonly chance: number | null;
     readonly p: number | null;
     readonly informationBits: number | null;
-    readonly words: string;
   };
   readonly guesses: readonly GuessRate[];
   readonly pressureRates: readonly PressureRate[];

@@ -1,9 +1,10 @@
-import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import type { SeasonPart, WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { html } from '../page/html.ts';
 import { archiveTable, archiveUseTable } from '../view/archive-table.ts';
 import { type Block, foldedTables } from '../view/block.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
 import { gameDay } from '../words/game-day.ts';
+import { levelWords } from '../words/level-words.ts';
 import { counted } from '../words/number-words.ts';
 import { shareWords } from '../words/share-words.ts';
 
@@ -69,11 +70,21 @@ function absentBlocks({ film }: WeekPlan): readonly Block[] {
     id: 'absent-table',
     caption: 'Not in the season folder',
     columns: [words('Part'), words('What it would add')],
-    rows: film.absent.map((part) => ({ name: part.part, cells: [textCell(part.wouldAdd)] })),
+    rows: film.absent.map((part) => ({ name: PARTS[part].file, cells: [textCell(PARTS[part].wouldAdd)] })),
     empty: 'nothing',
   };
   return [{ kind: 'table', table }];
 }
+
+const PARTS: Readonly<Record<SeasonPart, { readonly file: string; readonly wouldAdd: string }>> = {
+  weekFile: { file: 'week.yaml', wouldAdd: 'your own cut-offs, practice budget and menu limits; defaults were used' },
+  library: {
+    file: 'defense.yaml',
+    wouldAdd: 'your calls: who comes free, the race, soundness, a menu and a call sheet',
+  },
+  ownFilm: { file: 'ours.csv', wouldAdd: 'your own results in the scores, and what your film gives away' },
+  archive: { file: 'archive', wouldAdd: 'base rates of other opponents, which sharpen every forecast' },
+};
 
 /** Nothing without other offenses' film: the table of absent parts says so. */
 function archiveBlocks({ archive }: WeekPlan): readonly Block[] {
@@ -81,7 +92,7 @@ function archiveBlocks({ archive }: WeekPlan): readonly Block[] {
   const { offenses, offenseGames, snaps, level } = archive;
   const size = `${counted(offenseGames, 'game', 'games')} of ${counted(offenses.length, 'other offense', 'other offenses')}, ${counted(snaps, 'snap', 'snaps')}`;
   return [
-    { kind: 'prose', html: html`<p>${`Other offenses: ${size}; ${level}.`}</p>\n` },
+    { kind: 'prose', html: html`<p>${`Other offenses: ${size}; ${levelWords(level)}.`}</p>\n` },
     foldedTables(
       'The other offenses, and what each question counts them for',
       archiveTable(archive),

@@ -14,10 +14,12 @@ import { numberCell, numbers, type TableView, textCell, words } from '../view/ta
 import { pictureLabel } from '../words/label.ts';
 import { counted } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
+import { protectionMixWords } from '../words/protection-mix-words.ts';
 
 /** How they protect, which of our rushers comes free, and whether he is home in time. */
 export function howTheyProtectChapter(plan: WeekPlan): Chapter {
   const { mix, soundness } = plan.protection;
+  const roles = plan.library?.roles ?? [];
   const matched = plan.protection.calls.filter((entry) => isCarried(plan)(entry.call));
   return {
     id: 'how-they-protect',
@@ -26,7 +28,7 @@ export function howTheyProtectChapter(plan: WeekPlan): Chapter {
     blocks: [
       ...sourceBlocks(mix),
       { kind: 'chart', chart: protectionChart(mix) },
-      ...(matched.length === 0 ? [] : [{ kind: 'table', table: freeRusherTable(matched) } as const]),
+      ...(matched.length === 0 ? [] : [{ kind: 'table', table: freeRusherTable(matched, roles) } as const]),
       ...openFaults(soundness),
       {
         kind: 'folded',
@@ -40,7 +42,7 @@ export function howTheyProtectChapter(plan: WeekPlan): Chapter {
         'Protections to expect, and every call against them',
         picturesTable(mix),
         ...(mix.situations === undefined ? [] : [protectionSituationTable(mix)]),
-        fateTable(matched),
+        fateTable(matched, roles),
       ),
       ...declaredFaults(soundness),
     ],
@@ -49,7 +51,7 @@ export function howTheyProtectChapter(plan: WeekPlan): Chapter {
 
 /** Said only where something was assumed: charted protection needs no word. */
 function sourceBlocks(mix: ProtectionChapter['mix']): readonly Block[] {
-  return mix.source === 'charted' ? [] : [{ kind: 'prose', html: html`<p>${mix.note}</p>\n` }];
+  return mix.source === 'charted' ? [] : [{ kind: 'prose', html: html`<p>${protectionMixWords(mix)}</p>\n` }];
 }
 
 function picturesTable(mix: ProtectionChapter['mix']): TableView {

@@ -1,4 +1,5 @@
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import { backtestWords } from '../words/backtest-words.ts';
 import { counted } from '../words/number-words.ts';
 import type { Statement } from '../words/why-words.ts';
 
@@ -11,6 +12,6 @@ export function sureStatements({ film, forecast }: WeekPlan): readonly Statement
   const thin = film.snaps < THIN_FILM ? ': thin. Trust the football before the numbers.' : '.';
   const faults =
     film.faults === 0 ? [] : [`${counted(film.faults, 'row', 'rows')} left out of the numbers for faults.`];
-  const judged = forecast.backtest === null ? [] : [forecast.backtest.sentence];
+  const judged = forecast.backtest === null ? [] : [backtestWords(forecast.backtest.targets)];
   return [`${size}${thin}`, ...faults, ...judged].map((words) => ({ words, sure: null }));
 }

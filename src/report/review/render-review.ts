@@ -9,6 +9,7 @@ import { archiveTable, archiveUseTable } from '../view/archive-table.ts';
 import { type Chapter, foldedTables } from '../view/block.ts';
 import { CAUTION_LINE } from '../words/caution-words.ts';
 import { gameDay } from '../words/game-day.ts';
+import { levelWords } from '../words/level-words.ts';
 import { OPEN_DATA_LINE } from '../words/open-data-words.ts';
 import { mondayPart } from './monday-part.ts';
 import { countTable, gradeTable, scoreTable, tellTable } from './review-table.ts';
@@ -99,5 +100,5 @@ const HOW_GRADED =
 function archiveWords({ archive }: Review): string {
   const { offenseGames, snaps, offenses, level } = archive;
   if (offenseGames === 0) return 'No other offense is charted: the forecast rests on their own film alone.';
-  return `${offenseGames} games of ${offenses.length} other offenses, ${snaps} snaps; ${level}. Next week this game joins them, and our calls join our own film.`;
+  return `${offenseGames} games of ${offenses.length} other offenses, ${snaps} snaps; ${levelWords(level)}. Next week this game joins them, and our calls join our own film.`;
 }

@@ -1,14 +1,16 @@
+import type { Role } from '../../game/call-library.ts';
 import type { CallProtection, RusherFate } from '../../pressure/protection/protection-result.ts';
 import { pictureLabel, plainWords } from '../words/label.ts';
 import { fixed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
+import { protectionWords } from '../words/protection-words.ts';
 import { numberCell, numbers, type Row, type TableView, textCell, words } from './table-view.ts';
 
 /** The protections each call is shown against; the rest are in report.json. */
 const SHOWN = 5;
 
 /** Each call against the protections expected most: who is free, who is there first, and why. */
-export function fateTable(matched: readonly CallProtection[]): TableView {
+export function fateTable(matched: readonly CallProtection[], roles: readonly Role[]): TableView {
   return {
     id: 'fates-table',
     caption: `Every call against the ${SHOWN} protections expected most`,
@@ -20,7 +22,7 @@ export function fateTable(matched: readonly CallProtection[]): TableView {
       words('First man there'),
       words('Why'),
     ],
-    rows: likeliest(matched).map(fateRow),
+    rows: likeliest(matched).map((entry) => fateRow(entry, roles)),
     empty: 'no call was matched against their protection',
   };
 }
@@ -35,7 +37,7 @@ function likeliest(matched: readonly CallProtection[]): readonly CallProtection[
   );
 }
 
-function fateRow(entry: CallProtection): Row {
+function fateRow(entry: CallProtection, roles: readonly Role[]): Row {
   const first = [...entry.rushers].sort((a, b) => a.arrival - b.arrival)[0];
   return {
     name: entry.call,
@@ -44,7 +46,7 @@ function fateRow(entry: CallProtection): Row {
       numberCell(percent(entry.share), entry.share),
       numberCell(String(entry.free), entry.free),
       textCell(first === undefined ? '' : firstWords(first)),
-      textCell(entry.words),
+      textCell(protectionWords(entry, roles)),
     ],
   };
 }

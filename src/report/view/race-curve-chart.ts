@@ -63,6 +63,15 @@ function heldPoints({ mu, sigma }: ReleaseCurve, arrival: number) {
   });
 }
 
+function sourceWords({ timedThrows, sacks, othersTimed }: ReleaseCurve): string {
+  const held = sacks === 0 ? '' : `, ${sacks} sacks counted as balls held past the usual sack`;
+  return [
+    'published curve of professional play',
+    ...(othersTimed > 0 ? [`${othersTimed} timed throws of other opponents`] : []),
+    timedThrows === 0 ? 'none of their throws timed' : `${timedThrows} of their throws timed${held}`,
+  ].join(', ');
+}
+
 function releaseTable(release: readonly ReleaseCurve[]): TableView {
   return {
     id: 'release-table',
@@ -80,7 +89,7 @@ function releaseTable(release: readonly ReleaseCurve[]): TableView {
         numberCell(`${fixed(curve.median, 1)} s (${fixed(curve.low, 1)}-${fixed(curve.high, 1)})`, curve.median),
         numberCell(String(curve.timedThrows), curve.timedThrows),
         numberCell(String(curve.sacks), curve.sacks),
-        textCell(curve.source),
+        textCell(sourceWords(curve)),
       ],
     })),
     empty: 'no release was timed and no curve was given',

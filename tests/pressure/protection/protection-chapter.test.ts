@@ -4,6 +4,7 @@ import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import type { ForecastChapter } from '../../../src/pressure/forecast/forecast-result.ts';
 import { protectionChapter } from '../../../src/pressure/protection/protection-chapter.ts';
+import { protectionWords } from '../../../src/report/words/protection-words.ts';
 import { share } from '../../../src/stats/share.ts';
 import { demoDefense } from '../demo-defense.ts';
 
@@ -122,7 +123,7 @@ describe('protectionChapter', () => {
       ],
       tells: { looked: 0, discoveryRate: 0.1, tells: [] },
       backtest: null,
-      archive: { used: false, games: 0, snaps: 0, note: '', ownShare: 1 },
+      archive: { used: false, games: 0, snaps: 0, ownShare: 1 },
     });
     const fives = (chapter: ReturnType<typeof chapterOf>) =>
       chapter.mix.pictures
@@ -170,8 +171,8 @@ describe('the chapter, scenarios (common practice, no source)', () => {
   });
 
   it('says who is free and why', () => {
-    const words = holder.calls.filter(({ call }) => call === 'Hackle Extra').map((found) => found.words);
-    expect(words[0]).toBe(
+    const found = holder.calls.find(({ call }) => call === 'Hackle Extra');
+    expect(found && protectionWords(found, demoDefense.roles)).toBe(
       'Middle safety joins as the seventh and comes free through the near B gap: they keep six and slide far',
     );
   });

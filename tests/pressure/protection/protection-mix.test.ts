@@ -6,6 +6,7 @@ import { protectionMix } from '../../../src/pressure/protection/protection-mix.t
 import { picturesFor, picturesFrom } from '../../../src/pressure/protection/protection-pictures.ts';
 import { ASSUMED_RATES, averageRates, protectionRates } from '../../../src/pressure/protection/protection-rates.ts';
 import { tallyProtection } from '../../../src/pressure/protection/protection-tally.ts';
+import { protectionMixWords } from '../../../src/report/words/protection-mix-words.ts';
 import { demoCall } from '../demo-defense.ts';
 
 const many = (count: number, snap: SnapRecord) => Array.from({ length: count }, () => snap);
@@ -63,13 +64,13 @@ describe('protectionRates', () => {
     const { rates, assumed } = mixOf(many(30, PASS));
     expect(rates).toEqual(ASSUMED_RATES);
     expect(assumed).toHaveLength(4);
-    expect(assumed.every((words) => words.endsWith('(assumed)'))).toBe(true);
+    expect(assumed.every(({ from }) => from === 'assumed')).toBe(true);
   });
 
   it('takes other opponents where the archive has at least twenty, and says so', () => {
     const { rates, assumed } = mixOf(many(30, PASS), many(25, { ...SIX_AWAY, protectors: 7 }));
     expect(rates.protectors).toEqual([0, 0, 1, 0]);
-    expect(assumed[0]).toBe('how many protect (as other opponents do)');
+    expect(assumed[0]).toEqual({ piece: 'protectors', from: 'other_opponents' });
     expect(mixOf(many(30, PASS), many(19, { ...SIX_AWAY, protectors: 7 })).rates.protectors).toEqual(
       ASSUMED_RATES.protectors,
     );
@@ -101,13 +102,13 @@ describe('protectionMix', () => {
   });
 
   it('says the counts, calls few of them thin, and names what is not from their film', () => {
-    expect(mixOf(many(12, SIX_AWAY)).mix.note).toBe(
+    expect(protectionMixWords(mixOf(many(12, SIX_AWAY)).mix)).toBe(
       "Of 12 passes, protectors were charted on 12, the slide on 12, the back's job on 12. That is thin.",
     );
-    expect(mixOf(many(30, PASS)).mix.note).toContain(
+    expect(protectionMixWords(mixOf(many(30, PASS)).mix)).toContain(
       'No protection was charted on their 30 passes. Not from their film: how many protect (assumed)',
     );
-    expect(mixOf(many(30, { ...PASS, protectors: 6 })).mix.note).toContain("the back's job (assumed)");
+    expect(protectionMixWords(mixOf(many(30, { ...PASS, protectors: 6 })).mix)).toContain("the back's job (assumed)");
   });
 
   it('has a null estimate where nothing was charted', () => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { matchProtection, unblockedArrival } from '../../../src/pressure/protection/protection.ts';
 import { meetProtection } from '../../../src/pressure/protection/protection-meeting.ts';
 import { PROTECTIONS, type ProtectionPicture } from '../../../src/pressure/protection/protection-result.ts';
+import { protectionWords } from '../../../src/report/words/protection-words.ts';
 import { demoCall, demoDefense } from '../demo-defense.ts';
 
 const HALF_AWAY: ProtectionPicture = { protection: 'half_slide_covered', slide: 'far', back: 'in' };
@@ -14,7 +15,7 @@ const fateOf = (name: string, picture: ProtectionPicture, role: string) =>
 describe('matchProtection, scenarios (common practice, no source)', () => {
   it('the add-on frees the middle safety against six when he is sent opposite the turn', () => {
     expect(fateOf('Hackle Extra', HALF_AWAY, 'safety_middle')).toBe('free');
-    expect(match('Hackle Extra', HALF_AWAY).words).toBe(
+    expect(protectionWords(match('Hackle Extra', HALF_AWAY), demoDefense.roles)).toBe(
       'Middle safety joins as the seventh and comes free through the near B gap: they keep six and slide far',
     );
   });
@@ -92,8 +93,9 @@ describe('matchProtection', () => {
     for (const call of demoDefense.calls) {
       for (const protection of PROTECTIONS) {
         const found = matchProtection(call, demoDefense, { protection, slide: 'far', back: 'in' });
-        expect(found.words).toMatch(/: (they keep|five block)/);
-        expect(found.words.includes('comes free')).toBe(found.free > found.soft);
+        const words = protectionWords(found, demoDefense.roles);
+        expect(words).toMatch(/: (they keep|five block)/);
+        expect(words.includes('comes free')).toBe(found.free > found.soft);
       }
     }
   });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { SITUATIONS } from '../../../src/game/situations.ts';
 import { protectionChapter } from '../../../src/pressure/protection/protection-chapter.ts';
+import { protectionMixWords } from '../../../src/report/words/protection-mix-words.ts';
 import { demoDefense } from '../demo-defense.ts';
 import { countedForecast, inventedSettings } from '../invented-offense.ts';
 
@@ -42,7 +43,7 @@ describe('protection by situation, where it was charted', () => {
     expect(split.mix.situations?.map(({ situation }) => situation)).toEqual(SITUATIONS.map(({ id }) => id));
     expect(inSituation(split, 'first_ten').charted).toEqual({ protectors: 40, slide: 40, back: 40 });
     expect(inSituation(split, 'fourth_long').charted).toEqual({ protectors: 0, slide: 0, back: 0 });
-    expect(split.mix.note).toContain('forecast for each situation');
+    expect(protectionMixWords(split.mix)).toContain('forecast for each situation');
   });
 
   it('follows what they do there: fives and a wide back on first, sixes turned away from him on third and long', () => {

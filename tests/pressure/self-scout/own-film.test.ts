@@ -45,7 +45,7 @@ describe('ownFilmChapter', () => {
     const found = [1, 2, 3, 4, 5, 6, 7, 8].map((seed) => chapterOf(shuffledLog(seed, 60)).predictability);
     const mean = found.reduce((sum, { chance }) => sum + (chance ?? 0), 0) / found.length;
     expect(Math.abs(mean - 0.132)).toBeLessThan(0.03);
-    expect(found.filter(({ words }) => words.includes('no more than chance')).length).toBeGreaterThanOrEqual(6);
+    expect(found.filter(({ p }) => (p ?? 1) >= 0.05).length).toBeGreaterThanOrEqual(6);
   });
 
   it('calls one coverage behind every path predictable', () => {
@@ -71,9 +71,9 @@ describe('ownFilmChapter', () => {
       const coverage = path === 'p' || i % 3 === 0 ? 'a' : ['a', 'a', 'b'][(i % 5) % 3]!;
       return { game: `g${i % 6}`, down: 1, to_go: 10, family: 'hot', path, coverage };
     });
-    const { predictability, guesses } = chapterOf(log);
+    const { guesses } = chapterOf(log);
     expect(guesses[2]?.share.count).toBeLessThanOrEqual(guesses[0]?.share.count ?? 0);
-    expect(predictability.words).toMatch(/no better than blind|no more than chance/);
+    expect(guesses[2]?.gain?.low ?? 0).toBeLessThanOrEqual(0);
   });
 
   it('names no other coverage without a library', () => {

@@ -96,12 +96,4 @@ describe('lookChanges', () => {
     expect(changed.success).toMatchObject({ count: 1, trials: 1 });
     expect(left.success).toMatchObject({ count: 0, trials: 1 });
   });
-
-  it('says so when nothing was shown, and when no change was charted', () => {
-    expect(changesOf([{ ...shown, shown_early: 'no' }]).words).toContain(
-      'No snap was charted on which we showed early',
-    );
-    expect(changesOf([{ ...shown, gain: 3 }]).words).toContain('what it costs is not known');
-    expect(changesOf([{ ...shown, gain: 3, checked: 'yes' }]).words).toContain('nothing to compare with');
-  });
 });

@@ -15,7 +15,6 @@ import { TARGET_STRENGTHS } from '../target-strengths.ts';
 import { type BacktestWindow, backtestWindows } from './backtest-window.ts';
 import type { Predict } from './forecast-method.ts';
 import { plainShares } from './plain-shares.ts';
-import { verdictSentence } from './verdict-sentence.ts';
 import { withoutOutcome } from './without-outcome.ts';
 
 /** The opponent's film as the forecast read it, and the forecast to be judged. */
@@ -36,7 +35,7 @@ export function backtestVerdict(input: VerdictInput): BacktestVerdict | null {
   const games = input.film.ownGames.map((game) => ({ ...game, offense: '', season: 0 }));
   const windows = backtestWindows(games, { trainOn: 'all', archive: 'others' });
   const targets = input.fitted.flatMap((fitted) => judge(input, fitted, windows));
-  return targets.length === 0 ? null : { targets, sentence: verdictSentence(targets) };
+  return targets.length === 0 ? null : { targets };
 }
 
 interface Losses {

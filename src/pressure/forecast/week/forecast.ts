@@ -1,7 +1,6 @@
 import type { Film } from '../../../game/film.ts';
 import { SITUATIONS } from '../../../game/situations.ts';
 import type { WeekSettings } from '../../../game/week-settings.ts';
-import { archiveNote } from '../archive-note.ts';
 import { backtestVerdict } from '../backtest/backtest-verdict.ts';
 import { nodeAt } from '../chain-tree.ts';
 import { type CountRow, countedSnaps } from '../counts/count-row.ts';
@@ -45,7 +44,6 @@ export function forecastWeek({ chart, archive, counts = [], settings }: Forecast
       used: archive !== null || counts.length > 0,
       games: film.archiveGames.length,
       snaps: (archive?.size ?? 0) + countedSnaps(counts),
-      note: archiveNote(film, fitted, ownShare),
       ownShare,
     },
   };

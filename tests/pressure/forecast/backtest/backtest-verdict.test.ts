@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { filmFromRecords, type SnapRecord } from '../../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../../src/game/week-settings.ts';
 import { backtestVerdict } from '../../../../src/pressure/forecast/backtest/backtest-verdict.ts';
-import { verdictSentence } from '../../../../src/pressure/forecast/backtest/verdict-sentence.ts';
 import { fitTarget, forecastFilm } from '../../../../src/pressure/forecast/forecast-film.ts';
 import type { BacktestTarget } from '../../../../src/pressure/forecast/forecast-result.ts';
 import { TARGET_DEFINITIONS } from '../../../../src/pressure/forecast/target.ts';
 import { forecastWeek } from '../../../../src/pressure/forecast/week/forecast.ts';
+import { backtestWords } from '../../../../src/report/words/backtest-words.ts';
 import { inventedFilm } from './invented-film.ts';
 
 const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
@@ -41,7 +41,7 @@ describe('backtestVerdict', () => {
     expect(verdict.targets).toHaveLength(TARGET_DEFINITIONS.length);
     expect(verdict.targets.every(({ games }) => games === 4)).toBe(true);
     expect(verdict.targets.find(({ target }) => target === 'run_or_pass')!.snaps).toBe(120);
-    expect(verdict.sentence).toContain('four games prove little');
+    expect(backtestWords(verdict.targets)).toContain('four games prove little');
   });
 
   it('scores a forecast that knows nothing at ln 2: a game unlike all others, by the plain rate', () => {
@@ -78,15 +78,15 @@ describe('backtestVerdict', () => {
   });
 });
 
-describe('verdictSentence', () => {
+describe('backtestWords', () => {
   it('says in one sentence that the forecast did well', () => {
-    expect(verdictSentence([target({})])).toBe(
+    expect(backtestWords([target({})])).toBe(
       'On their own film, each game forecast from the others, the forecast of what they do with the ball beat the plain rate in 3 of 4 games; four games prove little.',
     );
   });
 
   it('says as plainly that it did badly, and what the forecast leans on then', () => {
-    expect(verdictSentence([target({ gamesWon: 1, difference: 0.02 })])).toContain(
+    expect(backtestWords([target({ gamesWon: 1, difference: 0.02 })])).toContain(
       'beat the plain rate in 1 of 4 games and lost overall: down and distance tell little about them, so the forecast already leans',
     );
   });
@@ -96,17 +96,17 @@ describe('verdictSentence', () => {
       { gamesWon: 3, difference: 0.02 },
       { gamesWon: 2, difference: -0.02 },
     ];
-    for (const over of mixed) expect(verdictSentence([target(over)])).toContain('was no better overall');
+    for (const over of mixed) expect(backtestWords([target(over)])).toContain('was no better overall');
   });
 
   it('speaks of run or pass where answers were not charted, and of any question where neither was', () => {
-    expect(verdictSentence([target({ target: 'motion' }), target({ target: 'run_or_pass' })])).toContain('run or pass');
-    expect(verdictSentence([target({ target: 'motion' })])).toContain('the one question charted');
-    expect(verdictSentence([])).toBe('');
+    expect(backtestWords([target({ target: 'motion' }), target({ target: 'run_or_pass' })])).toContain('run or pass');
+    expect(backtestWords([target({ target: 'motion' })])).toContain('the one question charted');
+    expect(backtestWords([])).toBe('');
   });
 
   it('never calls few games proof', () => {
-    expect(verdictSentence([target({ games: 1, gamesWon: 1 })])).toContain('1 of 1 game; one game proves little');
-    expect(verdictSentence([target({ games: 12, gamesWon: 11 })])).toContain('a fair trial, not proof');
+    expect(backtestWords([target({ games: 1, gamesWon: 1 })])).toContain('1 of 1 game; one game proves little');
+    expect(backtestWords([target({ games: 12, gamesWon: 11 })])).toContain('a fair trial, not proof');
   });
 });

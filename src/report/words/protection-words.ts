@@ -1,41 +1,42 @@
 import type { Lane, Role } from '../../game/call-library.ts';
 import { gapOf, sideOf } from '../../game/lane.ts';
-import type { Meeting, MetRusher } from './protection-meeting.ts';
-import type { ProtectionPicture } from './protection-result.ts';
+import type { CallProtection, ProtectionPicture, RusherFate } from '../../pressure/protection/protection-result.ts';
+
+type Met = Omit<CallProtection, 'share'>;
 
 /**
  * Who is free and why, in one sentence.
  *
  * @example 'Will comes free off the far edge: they keep six and slide near'
  */
-export function protectionWords(meeting: Meeting, roles: readonly Role[]): string {
+export function protectionWords(met: Met, roles: readonly Role[]): string {
   const title = (id: string) => roles.find((role) => role.id === id)?.title ?? id;
-  const open = openMen(meeting).map((rusher) => `${title(rusher.role)} ${openWords(rusher, meeting)}`);
+  const open = openMen(met).map((rusher) => `${title(rusher.role)} ${openWords(rusher, met)}`);
   const who = open.length > 0 ? open.join(' and ') : 'everyone is blocked';
-  const pickedUp = meeting.rushers
-    .filter((rusher) => rusher.late && !openMen(meeting).includes(rusher))
-    .map((rusher) => `${title(rusher.role)} ${joinWords(rusher, meeting)} is picked up`);
-  const peeled = meeting.peeled.map((id) => `${title(id)} takes the back wide`);
-  return [`${who}: ${pictureWords(meeting.picture)}`, ...pickedUp, ...peeled].join('; ');
+  const pickedUp = met.rushers
+    .filter((rusher) => met.added.includes(rusher.role) && !openMen(met).includes(rusher))
+    .map((rusher) => `${title(rusher.role)} ${joinWords(rusher, met)} is picked up`);
+  const peeled = met.peeled.map((id) => `${title(id)} takes the back wide`);
+  return [`${who}: ${pictureWords(met.picture)}`, ...pickedUp, ...peeled].join('; ');
 }
 
 /** A picture in words, as the offense's doing. */
-export function pictureWords(picture: ProtectionPicture): string {
+function pictureWords(picture: ProtectionPicture): string {
   return `${protectorWords(picture)}${backWords(picture)}`;
 }
 
 /** Free men before half-blocked ones. */
-function openMen({ rushers }: Meeting): readonly MetRusher[] {
+function openMen({ rushers }: Met): readonly RusherFate[] {
   return [...rushers.filter(({ fate }) => fate === 'free'), ...rushers.filter(({ fate }) => fate === 'late')];
 }
 
-function openWords(rusher: MetRusher, meeting: Meeting): string {
-  const met = rusher.fate === 'free' ? 'comes free' : 'is only half blocked';
-  const joined = rusher.late ? `${joinWords(rusher, meeting)} ` : '';
-  return `${joined}${met} ${laneWords(rusher.lane)}`;
+function openWords(rusher: RusherFate, met: Met): string {
+  const how = rusher.fate === 'free' ? 'comes free' : 'is only half blocked';
+  const joined = met.added.includes(rusher.role) ? `${joinWords(rusher, met)} ` : '';
+  return `${joined}${how} ${laneWords(rusher.lane)}`;
 }
 
-function joinWords({ role }: MetRusher, { rushers }: Meeting): string {
+function joinWords({ role }: RusherFate, { rushers }: Met): string {
   const place = rushers.findIndex((rusher) => rusher.role === role);
   return `joins as the ${ORDINALS[place] ?? 'next'} and`;
 }

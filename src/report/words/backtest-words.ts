@@ -1,7 +1,7 @@
-import type { BacktestTarget, Target } from '../forecast-result.ts';
+import type { BacktestTarget, Target } from '../../pressure/forecast/forecast-result.ts';
 
 /** The verdict in one sentence a coach would say, good or bad, on the question that matters most of those judged. */
-export function verdictSentence(targets: readonly BacktestTarget[]): string {
+export function backtestWords(targets: readonly BacktestTarget[]): string {
   const asked = FIRST_ASKED.flatMap((name) => targets.find(({ target }) => target === name) ?? [])[0] ?? targets[0];
   if (asked === undefined) return '';
   const { games, gamesWon, target } = asked;
