@@ -9,6 +9,7 @@ import { readFieldPosition } from './read-field-position.ts';
 import { readNumber } from './read-number.ts';
 import { readPersonnel, readReceivers } from './read-shape.ts';
 import { withoutGuard } from './write-csv.ts';
+import { flagOf } from './yes-or-no.ts';
 
 /** What people write for "not charted" when they should leave the cell blank; judgment. */
 const NOTHING_WORDS = ['-', '--', '?', 'n/a', 'na', '#n/a', 'nan', 'null', 'unknown', 'x'];
@@ -19,6 +20,13 @@ const GOAL_READING: CellReading = {
   rule: 'is goal to go, and no yard line says how far that is',
   suggestion: 'Chart ball_on, or type the yards to the goal line.',
   goal: true,
+};
+
+/** That somebody moved is no kind of motion. */
+const BARE_MOTION: CellReading = {
+  kind: 'fault',
+  rule: 'says that somebody moved, not how',
+  suggestion: 'Type shift, short, across, fast or back_out, or leave motion blank on every snap.',
 };
 
 /** Characters that cannot be seen and mean nothing in a sheet: controls, zero-width and direction marks. */
@@ -55,7 +63,7 @@ function readForm({ name, cell }: ColumnDefinition, text: string): CellReading {
   if (name === 'to_go' && isGoalToGo(text)) return GOAL_READING;
   switch (cell.form) {
     case 'word':
-      return readWord(cell.words, text);
+      return name === 'motion' && flagOf(text) === 'yes' ? BARE_MOTION : readWord(cell.words, text);
     case 'text':
       return valueReading(withoutGuard(text));
     case 'code':

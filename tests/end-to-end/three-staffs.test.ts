@@ -93,10 +93,12 @@ describe('a staff with a bare workbook', () => {
 
 describe('a staff with a middling sheet of tabs', () => {
   let asked = '';
+  let open = { week: '', said: '' };
   let staff = { week: '', said: '' };
   beforeAll(() => {
     const sheet = middlingTsv(SNAPS);
-    asked = adopted('opponent-asked.tsv', sheet, {}).said;
+    open = adopted('opponent-asked.tsv', sheet, {});
+    asked = open.said;
     staff = adopted('opponent.tsv', sheet, {
       side: 'strength',
       'all/game': 'Scout A, Scout B',
@@ -110,6 +112,18 @@ describe('a staff with a middling sheet of tabs', () => {
       /Column "Side" .* fits none of our columns for sure[\s\S]*One of: formation, hash, strength, concept, slide, not read/,
     );
     expect(asked).toContain('In motion (movement before the snap), what does "Y" mean?');
+  });
+
+  it('has no kind of motion counted before it says what a yes means, nor none where it says no', () => {
+    for (const kind of ['none', 'shift', 'short', 'across', 'fast', 'back_out']) {
+      const said = run(['tendency', open.week, '--of', `motion=${kind}`, '--by', 'down']);
+      expect([said.code, said.note]).toEqual([2, expect.stringContaining('asks for motion, which is not charted')]);
+    }
+  });
+
+  it('checks without a fault, every snap read', () => {
+    const check = run(['check', staff.week]);
+    expect([check.code, check.out]).toEqual([0, expect.stringContaining('Cinder Vale snaps read: 182; rows kept out')]);
   });
 
   it('keeps both games, with goal to go from the yard line', () => {
@@ -153,6 +167,11 @@ describe('a staff with a rich sheet', () => {
       countOf((snap) => isKind('quick')(snap) && snap.back === 'thru'),
       countOf(isKind('quick')),
     ]);
+  });
+
+  it('checks without a fault, every snap read', () => {
+    const check = run(['check', staff.week]);
+    expect([check.code, check.out]).toEqual([0, expect.stringContaining('Cinder Vale snaps read: 182; rows kept out')]);
   });
 
   it('loses no snap to a word nobody knows, and is asked what it means', () => {

@@ -83,6 +83,8 @@ describe('readCell', () => {
     ['down', '3rd', 'Did you mean "3"?'],
     ['down', '5', undefined],
     ['hash', 'L', 'Did you mean "left"?'],
+    ['motion', 'Y', 'Type shift, short, across, fast or back_out, or leave motion blank on every snap.'],
+    ['motion', 'jet', undefined],
     ['hash', 'centre', undefined],
     ['play_kind', 'scren', 'Did you mean "screen"?'],
     ['play_kind', 'dr0pback', 'Did you mean "dropback"? The third character is the digit 0.'],

@@ -37,9 +37,9 @@ function codeEvidence(column: ColumnName, facts: ColumnFacts, context: SheetCont
   return { score, why: 'holds words of this column' };
 }
 
-function flagEvidence({ header }: ColumnFacts, { open }: FlagMeaning): Evidence {
+function flagEvidence({ header }: ColumnFacts, { yes }: FlagMeaning): Evidence {
   const why = `is a yes or no under "${header}"`;
-  return open ? { score: 0.6, why, open: `what a yes under "${header}" means` } : { score: 0.6, why };
+  return yes === undefined ? { score: 0.6, why, open: `what a yes under "${header}" means` } : { score: 0.6, why };
 }
 
 function isKnown(column: ColumnName, text: string): boolean {

@@ -1,8 +1,9 @@
 import type { ColumnName } from '../../game/columns.ts';
 import { definitionOf, NOT_CHARTED } from '../profile.ts';
 import { plainWord, readCell } from '../read-cell.ts';
+import { flagOf } from '../yes-or-no.ts';
 import type { ColumnFacts } from './column-facts.ts';
-import { type FlagMeaning, flagMeaning, flagOf } from './flag-meanings.ts';
+import { type FlagMeaning, flagMeaning } from './flag-meanings.ts';
 import { type Answers, answerOf, NOT_READ, type Question } from './question.ts';
 import { guessWord, isNoSnapWord } from './value-words.ts';
 
@@ -31,7 +32,7 @@ export function draftWords(column: ColumnName, facts: ColumnFacts, { counts, ans
     return word === undefined || word === plainWord(code) ? [] : [[code, word]];
   });
   const questions = drafts.flatMap(({ code, count, draft }) =>
-    draft.kind === 'asked' ? [codeQuestion(column, code, { count, guess: draft.guess })] : [],
+    draft.kind === 'asked' ? [codeQuestion(column, code, { count, ...draft })] : [],
   );
   const noSnaps = drafts.filter(({ draft }) => draft.kind === 'no-snap').map(({ code }) => code);
   return { words: Object.fromEntries(words), questions: questions.slice(0, MOST_ASKED), noSnaps };
@@ -62,21 +63,39 @@ export function nothingWords(column: ColumnName, counts: ReadonlyMap<string, num
 
 type CodeDraft =
   | { readonly kind: 'word'; readonly word: string }
-  | { readonly kind: 'asked'; readonly guess: string | undefined }
+  | { readonly kind: 'asked'; readonly guess: string | undefined; readonly till?: string }
   | { readonly kind: 'no-snap' | 'nothing' };
 
-function draftCode(column: ColumnName, code: string, context: { facts: ColumnFacts; answers: Answers }): CodeDraft {
+function draftCode(column: ColumnName, code: string, context: FlagContext): CodeDraft {
   const answer = answerOf(context.answers, codeKey(column, code));
   if (answer !== undefined) return answeredCode(column, answer);
   if (NOTHING.includes(code.toLowerCase())) return { kind: 'nothing' };
   if (column === 'play_kind' && isNoSnapWord(code)) return { kind: 'no-snap' };
   const meaning = flagMeaning(context.facts, column);
-  return meaning ? flagDraft(meaning, code) : guessedCode(column, code);
+  return meaning ? flagDraft(meaning, code, context) : guessedCode(column, code);
 }
 
-function flagDraft({ yes, no, open }: FlagMeaning, code: string): CodeDraft {
-  if (flagOf(code) !== 'yes') return { kind: 'word', word: no };
-  return open ? { kind: 'asked', guess: yes } : { kind: 'word', word: yes };
+function flagDraft({ column, yes, no }: FlagMeaning, code: string, context: FlagContext): CodeDraft {
+  if (flagOf(code) === 'yes') {
+    if (yes !== undefined) return { kind: 'word', word: yes };
+    return { kind: 'asked', guess: undefined, till: `${column} is left out: no share of it could be right` };
+  }
+  return { kind: 'word', word: yes !== undefined || isYesTold(column, context) ? no : NOT_CHARTED };
+}
+
+interface FlagContext {
+  readonly facts: ColumnFacts;
+  readonly answers: Answers;
+}
+
+/** Whether the coach said what the sheet's yes means, or it has none; else a no would be all that is left to count. */
+function isYesTold(column: ColumnName, { facts, answers }: FlagContext): boolean {
+  const yesses = [...facts.counts.keys()].filter((text) => flagOf(text) === 'yes');
+  return yesses.every((text) => {
+    const answer = answerOf(answers, codeKey(column, text));
+    const draft = answer === undefined ? undefined : answeredCode(column, answer);
+    return draft?.kind === 'word' && draft.word !== NOT_CHARTED;
+  });
 }
 
 function guessedCode(column: ColumnName, code: string): CodeDraft {
@@ -102,14 +121,14 @@ function codeKey(column: ColumnName, code: string): string {
 function codeQuestion(
   column: ColumnName,
   code: string,
-  { count, guess }: { count: number; guess: string | undefined },
+  { count, guess, till }: { readonly count: number; readonly guess: string | undefined; readonly till?: string },
 ): Question {
   const { cell, meaning } = definitionOf(column);
   const words = cell.form === 'word' ? cell.words : [];
   const rows = count === 1 ? '1 row' : `${count} rows`;
   return {
     key: codeKey(column, code),
-    text: `In ${column} (${meaning}), what does "${code}" mean? It stands in ${rows}.`,
+    text: `In ${column} (${meaning}), what does "${code}" mean? It stands in ${rows}.${till === undefined ? '' : ` Until you say, ${till}.`}`,
     choices: [...words, NOT_CHARTED, ...(column === 'play_kind' ? ['no snap'] : [])],
     guess,
   };

@@ -1,21 +1,24 @@
 import type { ColumnName } from '../../game/columns.ts';
+import { flagOf } from '../yes-or-no.ts';
 import type { ColumnFacts } from './column-facts.ts';
 import { phraseLikeness } from './trade-words.ts';
 
-/** What a yes or no under a trade word says in one of our columns; `open` when the yes says less than ours asks for. */
+/**
+ * What a yes or no under a trade word says in one of our columns; without `yes` the sheet's yes says less than our words
+ * do, and a no means little until the coach says more.
+ */
 export interface FlagMeaning {
   readonly column: ColumnName;
   readonly phrase: string;
-  readonly yes: string;
+  readonly yes?: string;
   readonly no: string;
-  readonly open?: true;
 }
 
 const FLAG_MEANINGS: readonly FlagMeaning[] = [
   { column: 'tempo', phrase: 'no huddle', yes: 'no_huddle', no: 'huddle' },
   { column: 'tempo', phrase: 'huddle', yes: 'huddle', no: 'no_huddle' },
   // A sheet that says only that somebody moved does not say how.
-  { column: 'motion', phrase: 'motion', yes: 'short', no: 'none', open: true },
+  { column: 'motion', phrase: 'motion', no: 'none' },
   { column: 'motion', phrase: 'shift', yes: 'shift', no: 'none' },
   { column: 'option_tag', phrase: 'rpo', yes: 'run_pass', no: 'none' },
   { column: 'option_tag', phrase: 'read option', yes: 'read', no: 'none' },
@@ -27,12 +30,6 @@ const FLAG_MEANINGS: readonly FlagMeaning[] = [
 /** Whether a column holds yes and no, in any of the usual ways, and nothing else. */
 export function isFlag({ counts }: ColumnFacts): boolean {
   return counts.size >= 1 && counts.size <= 2 && [...counts.keys()].every((text) => flagOf(text) !== undefined);
-}
-
-/** What a cell of a yes-or-no column says. */
-export function flagOf(text: string): 'yes' | 'no' | undefined {
-  if (/^(?:1|y|yes|true|x)$/i.test(text)) return 'yes';
-  return /^(?:0|n|no|false)$/i.test(text) ? 'no' : undefined;
 }
 
 /** The meaning of a yes-or-no column for one of our columns, by its header; undefined when the header does not say. */

@@ -1,7 +1,8 @@
 import type { ColumnName } from '../../game/columns.ts';
 import { plainWord } from '../read-cell.ts';
+import { flagOf } from '../yes-or-no.ts';
 import { type ColumnFacts, shareWhere } from './column-facts.ts';
-import { flagOf, isFlag } from './flag-meanings.ts';
+import { isFlag } from './flag-meanings.ts';
 import type { DraftCondition, DraftRule, DraftSource } from './profile-input.ts';
 import { FLAG_WORDS, phraseLikeness } from './trade-words.ts';
 import { guessWord } from './value-words.ts';

@@ -293,7 +293,12 @@ describe('what the values do not tell is asked', () => {
       ['Motion', (_: InventedSnap, i: number) => (i % 3 === 0 ? 'Y' : 'N')] as const,
     ];
     const text = sheetOf(SNAPS, columns);
-    expect(draftOf(text).questions).toMatchObject([{ key: 'motion/Y', guess: 'short' }]);
+    const open = draftOf(text);
+    expect(open.questions).toMatchObject([{ key: 'motion/Y', guess: undefined }]);
+    expect(open.questions[0]?.text).toContain('Until you say, motion is left out: no share of it could be right.');
+    for (const profile of [open.profile, draftOf(text, { 'motion/Y': 'not charted' }).profile]) {
+      expect(profile.columns?.motion).toEqual({ header: 'Motion', words: { N: 'not charted', Y: 'not charted' } });
+    }
     expect(draftOf(text, { 'motion/Y': 'fast' }).profile.columns?.motion).toEqual({
       header: 'Motion',
       words: { N: 'none', Y: 'fast' },
