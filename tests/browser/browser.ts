@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type axe from 'axe-core';
 import { build } from 'esbuild';
 import { type Browser, chromium, type Page } from 'playwright-core';
 
@@ -101,6 +102,18 @@ export async function openPage(browser: Browser, address: string, look: Look = {
   if (look.before !== undefined) await page.addInitScript({ content: look.before });
   await page.goto(address);
   return { page, requests, messages };
+}
+
+/** What axe finds wrong on a page that was opened with its source as `before`: the rule, and the first places. */
+export async function axeFaults(page: Page): Promise<readonly string[]> {
+  return page.evaluate(async () => {
+    const { axe: judge } = window as unknown as { axe: typeof axe };
+    const { violations } = await judge.run(document, { resultTypes: ['violations'] });
+    return violations.map(({ id, nodes }) => {
+      const places = nodes.slice(0, 3).map(({ html }) => html.slice(0, 160));
+      return `${id}: ${places.join(' | ')}`;
+    });
+  });
 }
 
 /** How a page is looked at. */

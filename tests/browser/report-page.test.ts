@@ -7,7 +7,7 @@ import { whatIfModel } from '../../src/report/view/what-if-model.ts';
 import { signed } from '../../src/report/words/number-words.ts';
 import { hostilePlan } from '../report/hostile-plan.ts';
 import { inventedPlan } from '../report/invented-plan.ts';
-import { bundledPageScript, chromiumPath, launchBrowser, openPage, pageFolder } from './browser.ts';
+import { axeFaults, bundledPageScript, chromiumPath, launchBrowser, openPage, pageFolder } from './browser.ts';
 import { chartTextProblems, contrastProblems, overflowingScrollers } from './page-measures.ts';
 
 const folder = pageFolder();
@@ -33,19 +33,7 @@ describe.skipIf(chromiumPath === null)('the report in a browser', () => {
     '%s: asks for nothing but itself, says nothing, and axe finds no fault',
     async (scheme) => {
       const { page, requests, messages } = await openPage(browser, address, { scheme, before: axe.source });
-      const violations = await page.evaluate(async () => {
-        const result = await (window as unknown as { axe: typeof axe }).axe.run(document, {
-          resultTypes: ['violations'],
-        });
-        return result.violations.map(
-          (found) =>
-            `${found.id}: ${found.nodes
-              .slice(0, 3)
-              .map((node) => node.html.slice(0, 160))
-              .join(' | ')}`,
-        );
-      });
-      expect(violations).toEqual([]);
+      expect(await axeFaults(page)).toEqual([]);
       expect(requests).toEqual([address]);
       expect(messages).toEqual([]);
       await page.close();
