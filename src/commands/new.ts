@@ -35,14 +35,14 @@ export async function newSeason(
 /** A season's files with the desk beside them, where the desk was built. */
 async function wholeSeason(week: string): Promise<OutputFile[]> {
   const text = await deskFile();
-  return [...seasonFiles(week), ...(text === null ? [] : [{ name: 'desk.html', text }])];
+  return [...seasonFiles({ week }), ...(text === null ? [] : [{ name: 'desk.html', text }])];
 }
 
 /** @throws UserProblem unless the folder is a season that has no such week yet */
 async function furtherWeek(folder: string, there: readonly string[], week: string): Promise<OutputFile[]> {
   const isSeason = there.includes('defense.yaml') || there.some((name) => /^week-/i.test(name));
   if (!isSeason) throw new UserProblem('usage', `${folder} is not empty; nothing was made. Name a new folder.`);
-  if (!there.includes(week)) return nextWeek(diskPlace(folder), there, week);
+  if (!there.includes(week)) return nextWeek(diskPlace(folder).files, { week });
   const place = join(folder, week);
   throw new UserProblem('usage', `${place} is there already; nothing was made. Name the next one with --week.`);
 }

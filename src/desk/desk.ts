@@ -1,6 +1,5 @@
-import { withSetting } from '../season/edit-yaml.ts';
-import { type FileSet, wholeSeason } from '../season/memory-files.ts';
-import { seasonFiles, weekFiles } from '../season/new-season.ts';
+import { type FileSet, memoryFiles, wholeSeason } from '../season/memory-files.ts';
+import { nextWeek, seasonFiles } from '../season/new-season.ts';
 import type { OutputFile } from '../season/store.ts';
 import { type DeskState, EMPTY_DESK, type OpenSeason, textOf, type ViewId, weeksOf } from './desk-state.ts';
 import { unpackText } from './engine/packed.ts';
@@ -106,24 +105,22 @@ export class Desk {
 
   /** A new season with its first week. */
   async newSeason({ name, opponent }: NewSeason): Promise<void> {
-    const files = seasonFiles('week-01').map(({ name: path, text }) => {
-      const told = path.endsWith('week.yaml') ? withOpponent(String(text), opponent) : (text ?? '');
-      return [path, bytesOf(told)] as const;
-    });
+    const files = seasonFiles({ week: 'week-01', opponent }).map(
+      ({ name: path, text }) => [path, bytesOf(text ?? '')] as const,
+    );
     await this.bringIn({ name, files: new Map(files) });
   }
 
-  /** The season's next week. */
+  /** The season's next week, with what stays from the last one: most settings, practice days, the profile. */
   async newWeek(opponent: string): Promise<void> {
     const { open } = this.state;
     if (open === null) return;
     const last = Number(/\d+/.exec(weeksOf(open.files).at(-1) ?? '')?.[0] ?? 0);
     const week = `week-${String(last + 1).padStart(2, '0')}`;
-    const files = weekFiles(week).map(({ name, text }) => ({
-      name,
-      text: name.endsWith('week.yaml') ? withOpponent(String(text), opponent) : text,
-    }));
-    if (await this.save(files)) this.set({ week, note: `Made ${week}.` });
+    await this.guard(async () => {
+      const files = await nextWeek(memoryFiles(open.files, open.known.name), { week, opponent });
+      if (await this.save(files)) this.set({ week, note: `Made ${week}.` });
+    });
   }
 
   /**
@@ -260,10 +257,6 @@ export class Desk {
       return false;
     }
   }
-}
-
-function withOpponent(settings: string, opponent: string): string {
-  return withSetting(settings, ['opponent'], opponent);
 }
 
 async function askForFolder(folder: FileSystemDirectoryHandle): Promise<void> {

@@ -31,15 +31,18 @@ export function sheetTemplate(kind: SheetKind): string {
   return toCsv([...remarks.map((remark) => [remark]), columns.map(({ header }) => header)]);
 }
 
-/**
- * A week.yaml with every default written out and explained.
- *
- * @param before - last week's settings: what the staff set then stays, but for the opponent, the day and the calls that
- *   had to be carried or could not
- */
-export function weekTemplate(before?: WeekSettings): string {
-  const { date: _, ...kept } = before ?? weekSettingsSchema.parse({ opponent: UNNAMED_OPPONENT });
-  const example = { ...kept, opponent: UNNAMED_OPPONENT, menu: { ...kept.menu, must: [], ban: [] } };
+/** What is known of a week when its settings are first written. */
+export interface WeekStart {
+  /** A placeholder stands for it until it is named. */
+  readonly opponent?: string;
+  /** Last week's settings: what the staff set then stays, but for opponent, day, and calls that were musts or banned. */
+  readonly before?: WeekSettings;
+}
+
+/** A week.yaml with every default written out and explained. */
+export function weekTemplate({ opponent = UNNAMED_OPPONENT, before }: WeekStart = {}): string {
+  const { date: _, ...kept } = before ?? weekSettingsSchema.parse({ opponent });
+  const example = { ...kept, opponent, menu: { ...kept.menu, must: [], ban: [] } };
   return yamlTemplate(weekSettingsSchema, example, [
     'This week: the opponent, and everything the staff may set. All but the opponent may be left out.',
   ]);

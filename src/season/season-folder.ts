@@ -95,7 +95,11 @@ export async function readSheets(at: SeasonPlace, folder: string, name: RegExp):
 }
 
 /** One file of a folder by its name in lower case, however it is written there; null when it is not there. */
-export async function readOne({ files }: SeasonPlace, folder: string, name: string): Promise<SeasonFile | null> {
+export async function readOne(
+  { files }: Pick<SeasonPlace, 'files'>,
+  folder: string,
+  name: string,
+): Promise<SeasonFile | null> {
   const found = (await files.list(folder)).find((entry) => entry.name.toLowerCase() === name);
   if (found === undefined) return null;
   const path = pathIn(folder, found.name);

@@ -62,5 +62,17 @@ describe('pressure-plan report on the demo week', () => {
     const plan = JSON.parse(ended.out);
     expect(plan.film.absent).toEqual(['week.yaml', 'defense.yaml', 'ours.csv', 'archive']);
     expect(plan.menu).toBeNull();
+    expect([plan.protection.race, plan.scores.families.length > 1]).toEqual([[], true]);
+    const page = (name: string) => readFileSync(join(bare, 'out', name), 'utf8');
+    expect(page('report.html')).toContain('here are kinds of pressure, not calls');
+    expect(page('call-sheet.html')).toContain('No call library (defense.yaml), so there are no calls to list.');
+    expect(page('wristband.html')).toContain('so there is nothing to number');
+    for (const command of ['script', 'calls']) {
+      const said = run([command, bare]);
+      expect([said.code === 0, said.note]).toEqual([
+        false,
+        expect.stringMatching(/needs defense\.yaml|no defense\.yaml in/),
+      ]);
+    }
   });
 });
