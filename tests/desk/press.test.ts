@@ -31,9 +31,39 @@ describe('a snap typed', () => {
     const fell = typed(open('plan'), '25 l1bqi6lb4~');
     expect(lastOf(fell)).toMatchObject({ result: 'incomplete', gain: '0' });
     expect(fell.draft).toMatchObject({ down: '2', to_go: '10', hash: 'left' });
-    const flag = typed(open('quick'), '25  p0 ');
+    const flag = typed(open('quick'), '25  p');
     expect(flag.draft).toMatchObject({ down: '1', to_go: '10', ball_on: 'own 25' });
     expect(flag.known.size).toBe(0);
+  });
+
+  it.each([
+    ['before the snap, against the offense', '25 r4 !-5 ', { down: '2', to_go: '11', ball_on: 'own 24' }],
+    ['before the snap, against the defense', '25 r4 !+5 ', { down: '2', to_go: '1', ball_on: 'own 34' }],
+    ['past the line to gain', '25 r4 !+15 ', { down: '1', to_go: '10', ball_on: 'own 44' }],
+    ['that gives a first down', '25 r1 r1 !+5f', { down: '1', to_go: '10', ball_on: 'own 32' }],
+    ['first and goal', '12or1 !+10 ', { down: '1', to_go: '1', ball_on: 'opp 1' }],
+    ['on a run, at its gain', '25 r12p-10 ', { down: '1', to_go: '20', ball_on: 'own 15' }],
+    ['on a pass, at its end', '25 qp+15 ', { down: '1', to_go: '10', ball_on: 'own 40' }],
+    ['more than the field has', '25 r4 !-40 ', { down: '2', to_go: '46' }],
+  ])('with a flag %s is walked off by its yards', (_, keys, next) => {
+    const state = typed(open('quick'), keys);
+    expect(state.snaps.at(-1)?.result).toBe('penalty');
+    expect(state.snaps.at(-1)?.gain).toBeUndefined();
+    expect(state.draft).toMatchObject(next);
+    expect(state.draft.ball_on).toBe('ball_on' in next ? next.ball_on : undefined);
+  });
+
+  it('with a flag can be made a play again', () => {
+    const flagged = typed(open('quick'), '25 r4p');
+    const mended = typed(press(flagged, { key: 'ArrowUp' }), ' r7 ');
+    expect(mended.snaps[0]).toMatchObject({ play_kind: 'run', result: 'rush', gain: '7' });
+  });
+
+  it('that is a run fumbled away takes one key more than a run', () => {
+    const lost = typed(open('quick'), '25 r4f');
+    expect(lost.snaps[0]).toMatchObject({ play_kind: 'run', gain: '4', result: 'fumble_lost' });
+    expect(lost.draft).toMatchObject({ down: '1', to_go: '10', drive: '2' });
+    expect(typed(open('quick'), '25 qc4f').snaps[0]).toMatchObject({ gain: '4', result: 'fumble_lost' });
   });
 
   it('ends a series by a turnover, a score or a fourth down that fell short', () => {

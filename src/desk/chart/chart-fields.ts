@@ -18,7 +18,7 @@ import {
 import type { SheetKind } from '../../ingest/sheet-kind.ts';
 import type { SnapCells } from '../../season/chart-sheet.ts';
 import { type Choice, keyedChoices } from './keyed-choices.ts';
-import { isIncomplete, isPass, isRun } from './play-facts.ts';
+import { isEndAsked, isGainAsked, isPass } from './play-facts.ts';
 
 /** How much is charted, from the least to everything. */
 export const DEPTHS = ['quick', 'plan', 'full'] as const;
@@ -28,7 +28,8 @@ export type Depth = (typeof DEPTHS)[number];
 /** How a cell is typed: one key, a number, a ball position, a name of the staff's own, or the space bar held down. */
 export type Entry =
   | { readonly kind: 'choice'; readonly choices: readonly Choice[] }
-  | { readonly kind: 'number'; readonly signed: boolean }
+  /** Its choices are keys that take the number and say how the play ended. */
+  | { readonly kind: 'number'; readonly signed: boolean; readonly choices: readonly Choice[] }
   | { readonly kind: 'ball' }
   | { readonly kind: 'name'; readonly first: readonly string[] }
   | { readonly kind: 'time' };
@@ -66,7 +67,7 @@ const names = (...first: string[]): Entry => ({ kind: 'name', first });
 /** Down, distance and ball follow from the snap before; they are stopped at where they do not. */
 const SITUATION: readonly ChartField[] = [
   field('down', 'Down', digits(1, 4), quick),
-  field('to_go', 'Yards to go', { kind: 'number', signed: false }, quick),
+  field('to_go', 'Yards to go', { kind: 'number', signed: false, choices: [] }, quick),
   field('ball_on', 'Ball on', { kind: 'ball' }, quick),
 ];
 
@@ -96,8 +97,13 @@ const PLAY: readonly ChartField[] = [
   field('play_kind', 'Play', choice(PLAY_KINDS, 'rkpsqdlmax'), quick),
   field('option_tag', 'Option on it', choice(OPTION_TAGS, 'nrpt'), full),
   field('concept', 'Play, in your own word', names(), full),
-  field('result', 'How it ended', choice(RESULTS, 'rcikstxfp'), { ...quick, applies: (snap) => !isRun(snap) }),
-  field('gain', 'Gain', { kind: 'number', signed: true }, { ...quick, applies: (snap) => !isIncomplete(snap) }),
+  field('result', 'How it ended', choice(RESULTS, 'rcikstxfp'), { ...quick, applies: isEndAsked }),
+  field(
+    'gain',
+    'Gain',
+    { kind: 'number', signed: true, choices: keyedChoices(['fumble_lost', 'penalty'], 'fp') },
+    { ...quick, applies: isGainAsked },
+  ),
 ];
 
 const PROTECTION: readonly ChartField[] = [
@@ -120,7 +126,7 @@ const PROTECTION: readonly ChartField[] = [
     },
   ),
   field('target_zone', 'Thrown to', choice(TARGET_ZONES, 'bfmode'), onPassFull),
-  field('target_depth', 'Yards past the line', { kind: 'number', signed: true }, onPassFull),
+  field('target_depth', 'Yards past the line', { kind: 'number', signed: true, choices: [] }, onPassFull),
 ];
 
 const CALL = field('call', 'Our call', names(), quick);

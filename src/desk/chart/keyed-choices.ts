@@ -12,6 +12,7 @@ const LABELS: Readonly<Record<string, string>> = {
   man_two_deep: 'man, two deep',
   man_free: 'man free',
   run_pass: 'run or pass',
+  penalty: 'flag, no play',
 };
 
 /**

@@ -14,3 +14,13 @@ export function isPass(snap: SnapCells): boolean {
 export function isIncomplete({ result }: SnapCells): boolean {
   return result === 'incomplete' || result === 'throwaway';
 }
+
+/** How it ended is asked: a run ends in a rush, unless its flag has to be taken back. */
+export function isEndAsked(snap: SnapCells): boolean {
+  return !isRun(snap) || snap.result === 'penalty';
+}
+
+/** There is a gain to chart: the pass did not fall, and the play counts. */
+export function isGainAsked(snap: SnapCells): boolean {
+  return !isIncomplete(snap) && snap.result !== 'penalty';
+}

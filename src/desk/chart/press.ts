@@ -1,6 +1,7 @@
 import type { SnapCells } from '../../season/chart-sheet.ts';
 import { type ChartField, fieldsOf } from './chart-fields.ts';
 import { type ChartState, goTo, isOffered, nextStop } from './chart-state.ts';
+import { flagged, isFlag, walkedOff } from './flag.ts';
 import { newSeries, situationOf } from './follow-on.ts';
 import { type Choice, namedChoices } from './keyed-choices.ts';
 import { isIncomplete, isPass, isRun } from './play-facts.ts';
@@ -35,6 +36,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   End: (state) => goTo(kept(state), kept(state).snaps.length),
   Delete: remove,
   '/': series,
+  '!': flag,
 };
 
 function keyed(state: ChartState, key: string): ChartState {
@@ -50,7 +52,15 @@ function keyed(state: ChartState, key: string): ChartState {
 function typing(state: ChartState, field: ChartField, key: string): ChartState | null {
   if (field.entry.kind === 'name') return naming(state, field, key);
   if (field.entry.kind === 'ball' && key === 'o' && state.entry !== '') return settled(state, `opp ${state.entry}`);
+  if (field.column === 'down') return typingFlag(state, key);
   return isCharacter(field.entry, state.entry, key) ? { ...state, entry: state.entry + key } : null;
+}
+
+/** At the down + or - begins the yards of a flag; F takes them with a first down. */
+function typingFlag(state: ChartState, key: string): ChartState | null {
+  const entry = state.entry + key;
+  if (isFlag(entry)) return { ...state, entry };
+  return state.entry !== '' && key.toLowerCase() === 'f' ? walkOff(state, true) : null;
 }
 
 /** A new name begins with = or, where none is known yet, with its first letter. */
@@ -78,11 +88,13 @@ export function namesAt({ snaps, kind, calls = [] }: ChartState, column: ChartFi
   return [...used];
 }
 
-function chosen(state: ChartState, { entry, column }: ChartField, key: string): ChartState {
-  const choices =
-    entry.kind === 'choice' ? entry.choices : entry.kind === 'name' ? namedChoices(namesAt(state, column)) : [];
-  const found = choices.find((choice) => choice.key === key.toLowerCase());
-  return found === undefined ? state : settled(state, found.value);
+/** One of the choices; beside a number it says how the play ended, and takes the number. */
+function chosen(state: ChartState, field: ChartField, key: string): ChartState {
+  const found = choicesAt(state, field).find((choice) => choice.key === key.toLowerCase());
+  if (found === undefined) return state;
+  if (found.value === 'penalty') return flag(state);
+  if (field.entry.kind !== 'number') return settled(state, found.value);
+  return confirm({ ...state, draft: withCell(state.draft, 'result', found.value) });
 }
 
 /** The choices at a field, each with its key. */
@@ -90,7 +102,7 @@ export function choicesAt(
   state: ChartState,
   { entry, column }: Pick<ChartField, 'entry' | 'column'>,
 ): readonly Choice[] {
-  if (entry.kind === 'choice') return entry.choices;
+  if (entry.kind === 'choice' || entry.kind === 'number') return entry.choices;
   return entry.kind === 'name' ? namedChoices(namesAt(state, column)) : [];
 }
 
@@ -99,6 +111,7 @@ function confirm(state: ChartState): ChartState {
   const { entry } = state;
   if (entry === '') return advanced(state);
   const field = fieldsOf(state.kind)[state.stop];
+  if (field?.column === 'down') return walkOff(state, false);
   if (field?.entry.kind === 'name') return settled(state, entry.slice(1).trim());
   if (field?.entry.kind === 'ball') return settled(state, entry === '50' ? entry : `own ${entry}`);
   return settled(state, entry === '-' ? '' : entry);
@@ -192,6 +205,18 @@ function series(state: ChartState): ChartState {
 function likeBefore(state: ChartState, { column }: ChartField): ChartState {
   const before = state.snaps[state.at - 1]?.[column];
   return before === undefined ? state : settled(state, before);
+}
+
+/** A flag and no play: the snap is done, and the next one asks for the down. */
+function flag(state: ChartState): ChartState {
+  const done = kept({ ...state, draft: flagged(state.draft), entry: '' });
+  return goTo(done, nextSnap(done));
+}
+
+function walkOff(state: ChartState, isFirst: boolean): ChartState {
+  if (!/\d/.test(state.entry)) return { ...state, entry: '' };
+  const { cells, known } = walkedOff(state.draft, state.entry, isFirst);
+  return advanced({ ...state, draft: cells, known, entry: '' });
 }
 
 /** Snap to throw off the stopwatch; the pen goes on when it stood there. */

@@ -183,6 +183,7 @@ const KEYS = [
   ['Arrows', 'stops and snaps'],
   ['Ctrl Z', 'undo'],
   ['/', 'new series'],
+  ['!', 'flag, no play'],
   ['.', 'same as the snap before'],
   ['Delete', 'take the snap out'],
   ['End', 'new snap'],

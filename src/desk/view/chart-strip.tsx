@@ -152,14 +152,20 @@ function Now({ state, onStroke }: Pick<StripProps, 'state' | 'onStroke'>) {
 
 const HINTS = {
   choice: 'Space leaves it blank, which means not charted.',
-  number: 'Digits, then Space. Minus for a loss.',
+  number: 'Digits, then Space.',
   ball: 'Yard line, then Space for their own side of the 50, O for ours.',
   name: 'A key takes a name you used; = types a new one, then Enter.',
   time: 'Hold the space bar down from the snap to the throw. Or type seconds, then Enter.',
 } as const;
 
-function hintOf(field: ChartField): string {
-  return HINTS[field.entry.kind];
+const COLUMN_HINTS: Partial<Record<ChartField['column'], string>> = {
+  down: 'After a flag: + or − and its yards, then Space, or F when it gave a first down. − is against the offense.',
+  gain: 'Digits, then Space; minus for a loss. F takes the digits as a fumble lost, P is a flag and no play.',
+  target_depth: 'Digits, then Space; minus behind the line.',
+};
+
+function hintOf({ column, entry }: ChartField): string {
+  return COLUMN_HINTS[column] ?? HINTS[entry.kind];
 }
 
 function Faults({ state }: { readonly state: ChartState }) {
