@@ -1,22 +1,14 @@
 import { readFile, stat } from 'node:fs/promises';
 import { basename, dirname, extname, join } from 'node:path';
-import Papa from 'papaparse';
 import { answersSchema } from '../ingest/adopt/answers-file.ts';
 import type { DraftRequest } from '../ingest/adopt/draft-state.ts';
-import { findTable } from '../ingest/adopt/found-table.ts';
-import { profileText } from '../ingest/adopt/profile-text.ts';
 import { answerKey } from '../ingest/adopt/question.ts';
-import { decodeText } from '../ingest/decode-text.ts';
 import { guardPasted } from '../ingest/guard-pasted.ts';
-import { profileSchema } from '../ingest/profile.ts';
-import { readSheet } from '../ingest/read-sheet.ts';
-import { isWorkbookName } from '../ingest/read-workbook.ts';
 import { describeProblem } from '../ingest/row-problem.ts';
 import { readYaml } from '../ingest/yaml-file.ts';
-import { isTooLong } from '../ingest/yaml-limits.ts';
+import { type AdoptKind, foreignTable, foreignText, readThrough } from '../season/foreign-sheet.ts';
 import type { OutputFile } from '../season/store.ts';
 import { UserProblem } from '../season/user-problem.ts';
-import { workbookText } from '../season/workbook-text.ts';
 import { type AdoptedSheet, adoptJson, adoptText } from './adopt-text.ts';
 import { answeredDraft } from './answered-draft.ts';
 import { somebodyThere } from './ask-questions.ts';
@@ -45,29 +37,19 @@ export async function adopt(sheet: string, options: AdoptOptions, terminal: Term
   const place = placeOf(sheet, kind, options.output);
   await refuseExisting(join(place.folder, place.profile));
   if (place.copy !== undefined) await refuseExisting(join(place.folder, place.copy));
-  const text = await sheetText(sheet);
-  refuseEndless(text, sheet);
-  const table = findTable(text);
-  if (table.rows.length === 0) throw new UserProblem('faults', `no snaps were found in ${shown(sheet)}`);
+  const text = await foreignText(shown(sheet), sheet === PASTED ? await standardInput() : await readBytes(sheet));
+  const table = foreignTable(shown(sheet), text);
   const gameName = sheet === PASTED ? 'pasted sheet' : basename(sheet, extname(sheet));
   const request: DraftRequest = { table, kind, gameName, answers: await givenAnswers(options) };
   const draft = await answeredDraft(request, terminal, () => somebodyThere(terminal));
-  const profile = profileText(draft, shown(sheet));
-  refuseLong(profile, sheet);
-  const adopted: AdoptedSheet = {
-    sheet: shown(sheet),
-    table,
-    draft,
-    reading: readBack({ sheet, text, kind, profile }),
-  };
+  const { profile, reading } = readThrough({ name: shown(sheet), text, kind, draft });
+  const adopted: AdoptedSheet = { sheet: shown(sheet), table, draft, reading };
   const copy: OutputFile[] = place.copy === undefined ? [] : [{ name: place.copy, text: guardPasted(text) }];
   const written = await writeFiles(place.folder, [{ name: place.profile, text: profile }, ...copy]);
   terminal.out(options.json ? adoptJson(adopted) : adoptText(adopted));
   for (const path of written) terminal.note(`Wrote ${path}`);
   return adopted.reading.chart.size === 0 ? EXIT.faults : EXIT.fine;
 }
-
-type AdoptKind = 'opponent' | 'own';
 
 function kindOf(sheet: string, given: string | undefined): AdoptKind {
   if (given === undefined) return /^ours/i.test(basename(sheet)) ? 'own' : 'opponent';
@@ -97,44 +79,6 @@ async function refuseExisting(path: string): Promise<void> {
   if ((await stat(path).catch(() => null)) === null) return;
   const message = `${path} is there already and stays as it is. Name another file with --output, or move it away first.`;
   throw new UserProblem('usage', message);
-}
-
-async function sheetText(sheet: string): Promise<string> {
-  const bytes = sheet === PASTED ? await standardInput() : await readBytes(sheet);
-  if (isWorkbookName(sheet)) {
-    const reading = await workbookText(bytes);
-    if (reading.kind === 'sheet') return reading.csv;
-    throw new UserProblem('faults', `${sheet} ${reading.reason}`);
-  }
-  const decoded = decodeText(bytes);
-  if (decoded.kind === 'text') return decoded.text;
-  throw new UserProblem('faults', `${shown(sheet)} ${decoded.reason}`);
-}
-
-/** More columns than any chart of snaps has; judgment. Every column is held to every other, so far more would take hours. */
-const MOST_COLUMNS = 500;
-
-/** A longer text is no cell of a chart, but what a lost quotation mark makes of half a sheet; judgment. */
-const LONGEST_CELL = 10_000;
-
-/** @throws UserProblem when the sheet has far more columns, or longer cells, than could be told apart */
-function refuseEndless(text: string, sheet: string): void {
-  const { data } = Papa.parse<string[]>(text);
-  const columns = data.reduce((most, row) => Math.max(most, row.length), 0);
-  const longRow = data.findIndex((row) => row.some((cell) => cell.length > LONGEST_CELL));
-  if (columns > MOST_COLUMNS) {
-    const message = `${shown(sheet)} has ${columns} columns; a chart of snaps has some dozens. Take out what is no part of it (at most ${MOST_COLUMNS}).`;
-    throw new UserProblem('faults', message);
-  }
-  if (longRow < 0) return;
-  const message = `${shown(sheet)} holds a cell of more than ${LONGEST_CELL} characters in row ${longRow + 1}; is a quotation mark missing?`;
-  throw new UserProblem('faults', message);
-}
-
-/** @throws UserProblem when the codes of the sheet are more, or longer, than a settings file can hold */
-function refuseLong(profile: string, sheet: string): void {
-  if (isTooLong(profile))
-    throw new UserProblem('faults', `${shown(sheet)} holds more codes, or longer ones, than a profile can.`);
 }
 
 async function readBytes(path: string): Promise<Uint8Array> {
@@ -172,14 +116,6 @@ async function readAnswers(path: string): Promise<Record<string, string>> {
   const reading = readYaml(await readBytes(path), answersSchema, path);
   if (reading.kind === 'value') return reading.value;
   throw new UserProblem('usage', reading.problems.map(describeProblem).join('\n'));
-}
-
-/** The sheet read through the profile as it stands in its file. */
-function readBack({ sheet, text, kind, profile }: { sheet: string; text: string; kind: AdoptKind; profile: string }) {
-  const reading = readYaml(profile, profileSchema, 'profile.yaml');
-  if (reading.kind === 'problems') throw new Error(reading.problems.map(describeProblem).join('\n'));
-  const bytes = new TextEncoder().encode(text);
-  return readSheet({ file: shown(sheet), bytes }, { kind, profile: reading.value });
 }
 
 function shown(sheet: string): string {

@@ -1,22 +1,15 @@
 import { draftProfile } from '../ingest/adopt/draft-profile.ts';
-import { findTable } from '../ingest/adopt/found-table.ts';
 import { previewSnaps, type SnapPreview } from '../ingest/adopt/preview.ts';
-import { profileText } from '../ingest/adopt/profile-text.ts';
 import { answerKey, type Question } from '../ingest/adopt/question.ts';
-import { decodeText } from '../ingest/decode-text.ts';
-import { profileSchema } from '../ingest/profile.ts';
-import { readSheet } from '../ingest/read-sheet.ts';
-import { isWorkbookName } from '../ingest/read-workbook.ts';
-import { describeGroup, describeProblem, groupProblems } from '../ingest/row-problem.ts';
-import { readYaml } from '../ingest/yaml-file.ts';
+import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
+import { type AdoptKind, foreignTable, foreignText, readThrough } from './foreign-sheet.ts';
 import { UserProblem } from './user-problem.ts';
-import { workbookText } from './workbook-text.ts';
 
 /** A foreign sheet, with the coach's answers so far by the key of their question. */
 export interface SheetToAdopt {
   readonly name: string;
   readonly bytes: Uint8Array;
-  readonly kind: 'opponent' | 'own';
+  readonly kind: AdoptKind;
   readonly answers: Readonly<Record<string, string>>;
 }
 
@@ -47,16 +40,13 @@ const MOST_BYTES = 20_000_000;
  * @throws UserProblem when no snap can be found in it
  */
 export async function adoptSheet({ name, bytes, kind, answers }: SheetToAdopt): Promise<AdoptedSheet> {
-  const text = await textOf(name, bytes);
-  const table = findTable(text);
-  if (table.rows.length === 0) throw new UserProblem('faults', `No snaps were found in ${name}.`);
+  if (bytes.length > MOST_BYTES) throw new UserProblem('faults', `${name} is far larger than a chart of snaps.`);
+  const text = await foreignText(name, bytes);
   const given = new Map(Object.entries(answers).map(([key, answer]) => [answerKey(key), answer]));
-  const draft = draftProfile({ table, kind, gameName: name.replace(/\.[^.]*$/, ''), answers: given });
-  const profile = profileText(draft, name);
-  const read = readYaml(profile, profileSchema, 'profile.yaml');
-  if (read.kind === 'problems') throw new Error(read.problems.map(describeProblem).join('\n'));
-  const sheet = { file: name, bytes: new TextEncoder().encode(text) };
-  const { chart, rejected, problems } = readSheet(sheet, { kind, profile: read.value });
+  const gameName = name.replace(/\.[^.]*$/, '');
+  const draft = draftProfile({ table: foreignTable(name, text), kind, gameName, answers: given });
+  const { profile, reading } = readThrough({ name, text, kind, draft });
+  const { chart, rejected, problems } = reading;
   return {
     profile,
     questions: draft.questions,
@@ -66,16 +56,4 @@ export async function adoptSheet({ name, bytes, kind, answers }: SheetToAdopt): 
     unread: draft.unread.map(String),
     problems: groupProblems(problems, NAMED).groups.map(describeGroup),
   };
-}
-
-async function textOf(name: string, bytes: Uint8Array): Promise<string> {
-  if (bytes.length > MOST_BYTES) throw new UserProblem('faults', `${name} is far larger than a chart of snaps.`);
-  if (isWorkbookName(name)) {
-    const reading = await workbookText(bytes);
-    if (reading.kind === 'sheet') return reading.csv;
-    throw new UserProblem('faults', `${name} ${reading.reason}`);
-  }
-  const decoded = decodeText(bytes);
-  if (decoded.kind === 'text') return decoded.text;
-  throw new UserProblem('faults', `${name} ${decoded.reason}`);
 }
