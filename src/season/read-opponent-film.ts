@@ -2,6 +2,7 @@ import { type Film, filterSnaps, joinFilms, textAt } from '../game/film.ts';
 import { readOpponentSheets } from './read-season-sheets.ts';
 import { readSettings } from './read-settings.ts';
 import type { SeasonFolder } from './season-folder.ts';
+import { sameTeam } from './team-slips.ts';
 
 /** The opponent's film as the plan read it, without the rest of the season. */
 export async function readOpponentFilm(folder: SeasonFolder, opponent: string): Promise<Film> {
@@ -12,12 +13,7 @@ export async function readOpponentFilm(folder: SeasonFolder, opponent: string): 
 
 /** The opponent's own snaps; a sheet that names no offense is all theirs. */
 export function theirSnaps(chart: Film, opponent: string): Film {
-  return filterSnaps(chart, (i) => sameName(textAt(chart, 'offense', i) ?? opponent, opponent));
-}
-
-/** Whether two schools are one, whatever their case and the spaces around them. */
-export function sameName(a: string, b: string): boolean {
-  return a.trim().toLowerCase() === b.trim().toLowerCase();
+  return filterSnaps(chart, (i) => sameTeam(textAt(chart, 'offense', i) ?? opponent, opponent));
 }
 
 /** Most seasons have no formation book; its schema takes a while to build. */

@@ -16,11 +16,12 @@ import type { SoundnessFault } from '../pressure/soundness/fault.ts';
 import { checkLibrary } from '../pressure/soundness/soundness.ts';
 import { menuNameProblems } from './menu-names.ts';
 import { readCountFiles } from './read-counts.ts';
-import { loadFormationSchema, sameName, theirSnaps } from './read-opponent-film.ts';
+import { loadFormationSchema, theirSnaps } from './read-opponent-film.ts';
 import { type NamedReading, readSeasonSheets, type SeasonSheets } from './read-season-sheets.ts';
 import { readSettings } from './read-settings.ts';
 import type { RejectedInFile } from './rejects.ts';
 import type { SeasonFolder } from './season-folder.ts';
+import { sameTeam, teamSlips } from './team-slips.ts';
 import { UserProblem } from './user-problem.ts';
 
 /** A week as the plan needs it. Archive and own film are put together when asked for. */
@@ -38,7 +39,7 @@ export interface WeekInputs {
   readonly unknownFormations: readonly UnknownFormation[];
   /** Call names of our own film that the library does not have, in words. */
   readonly ownProblems: readonly string[];
-  /** Files whose names are close to one that is read, each with what to do about it. */
+  /** Files and offenses with names close to one that is read, each with what to do about it. */
   readonly unread: readonly string[];
   /** Calls that week.yaml names and that cannot be what it says. */
   readonly menuProblems: readonly string[];
@@ -81,12 +82,12 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekReading> {
   const readings = [...sheets.opponent, ...sheets.archive, ...sheets.ours];
   const problems = readings.flatMap(({ reading }) => reading.problems);
   const chart = inOrderOfPlay(theirSnaps(all, settings.opponent));
-  if (chart.size === 0) throw new UserProblem('faults', noSnaps(settings.opponent, problems, folder.unread));
+  const unread = [...notes, ...slipsIn(sheets, settings.opponent), ...folder.unread];
+  if (chart.size === 0) throw new UserProblem('faults', noSnaps(settings.opponent, problems, unread));
   const { rejected, faults } = rejectedOf(readings);
   const { rows: counts, notes: tallyNotes } = talliesOf(folder, sheets, settings.opponent);
   const own = ownFilmOf(sheets);
   const ownProblems = own && library ? unknownCallLines(unknownCalls(own, library)) : [];
-  const unread = [...notes, ...folder.unread];
   const soundness = library ? checkLibrary(library) : [];
   const menuProblems = menuNameProblems({ menu: settings.menu, library, soundness });
   const film = filmChapter(chart, {
@@ -168,18 +169,25 @@ function whenAsked<T>(work: () => T): () => T {
   };
 }
 
+function slipsIn({ opponent: film, archive }: SeasonSheets, opponent: string): string[] {
+  return teamSlips(
+    [...film, ...archive].map(({ reading }) => reading.chart),
+    opponent,
+  );
+}
+
 /** Other offenses' snaps; the opponent's own never count twice. */
 function archiveOf(sheets: readonly { readonly file: string; readonly chart: Film }[], opponent: string): Film | null {
   if (sheets.length === 0) return null;
   const joined = joinFilms(sheets.map(({ file, chart }) => withOffense(chart, file)));
-  const others = filterSnaps(joined, (i) => !sameName(textAt(joined, 'offense', i) ?? '', opponent));
+  const others = filterSnaps(joined, (i) => !sameTeam(textAt(joined, 'offense', i) ?? '', opponent));
   return others.size === 0 ? null : others;
 }
 
 /** Whether {@link archiveOf} would find a snap: the first of another offense, or of none named, tells. */
 function holdsOthers(readings: readonly NamedReading[], opponent: string): boolean {
   return readings.some(({ file, reading: { chart } }) => {
-    for (let i = 0; i < chart.size; i++) if (!sameName(textAt(chart, 'offense', i) ?? file, opponent)) return true;
+    for (let i = 0; i < chart.size; i++) if (!sameTeam(textAt(chart, 'offense', i) ?? file, opponent)) return true;
     return false;
   });
 }

@@ -37,6 +37,14 @@ describe('readWeek', () => {
     expect(week.archive?.size ?? 0).toBe(snaps);
   });
 
+  it('names an offense that is the opponent but for a slip of the pen, also where no snap is left', async () => {
+    const text = `${HEAD}\nsecond,1,1,10,own 30,run,Cinder Vael\n`;
+    const week = await seasonWith('slip', { 'archive/one.csv': text });
+    expect(week.unread.join()).toContain('offense "Cinder Vael" on 1 snap is close to "Cinder Vale"');
+    const none = seasonWith('slip in the week', { 'week-09/week.yaml': 'opponent: Cindre Vale\n' });
+    await expect(none).rejects.toThrow(/no usable snap of Cindre Vale.*close to "Cindre Vale"/s);
+  });
+
   it('puts archive and own film together once, when asked', async () => {
     const { week } = await readWeek(await readSeasonFolder(diskWeek('data/demo/season/week-09')));
     expect(week.archive).not.toBeNull();

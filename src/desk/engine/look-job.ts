@@ -6,12 +6,15 @@ import { readSheet } from '../../ingest/read-sheet.ts';
 import type { SheetKind } from '../../ingest/sheet-kind.ts';
 import { answerCodes } from '../../pressure/snap/answer.ts';
 import { situationCodes } from '../../pressure/snap/situation.ts';
+import { teamSlips } from '../../season/team-slips.ts';
 
 /** A sheet to look into while it is typed. */
 export interface LookRequest {
   readonly file: string;
   readonly text: string;
   readonly kind: SheetKind;
+  /** The week's opponent. */
+  readonly opponent: string;
 }
 
 /** How often they did what, in one situation. */
@@ -24,7 +27,7 @@ export interface SituationCount {
 
 /** Something to look at in a row of the sheet. */
 export interface RowFinding {
-  /** 1-based line in the file. */
+  /** 1-based line in the file, 0 for the whole sheet. */
   readonly row: number;
   readonly words: string;
   readonly isFault: boolean;
@@ -40,14 +43,20 @@ export interface SheetLook {
 }
 
 /** Reads a sheet as the plan will, and counts it. */
-export async function lookJob({ file, text, kind }: LookRequest): Promise<SheetLook> {
+export async function lookJob({ file, text, kind, opponent }: LookRequest): Promise<SheetLook> {
   const { chart, problems } = readSheet({ file, bytes: new TextEncoder().encode(text) }, { kind });
   const findings = problems.map(({ row, header, found, rule, severity }) => ({
     row,
     words: [header, found === undefined ? undefined : `"${found}"`, rule].filter(Boolean).join(' '),
     isFault: severity === 'fault',
   }));
-  return { snaps: chart.size, counts: countsOf(chart), charted: chartedOf(chart), findings };
+  const slips = teamSlips([chart], opponent).map((words) => ({ row: 0, words, isFault: false }));
+  return {
+    snaps: chart.size,
+    counts: countsOf(chart),
+    charted: chartedOf(chart),
+    findings: [...slips, ...findings],
+  };
 }
 
 function countsOf(chart: Film): SituationCount[] {

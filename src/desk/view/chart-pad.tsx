@@ -33,7 +33,7 @@ export function ChartPad({ desk, open, week, sheet, side }: PadProps) {
     game,
     calls: callsIn(textOf(open.files, 'defense.yaml')),
   });
-  const look = useLook({ sheet, text: () => chart.keeper.text(), snaps: chart.state?.snaps });
+  const look = useLook({ sheet, opponent, text: () => chart.keeper.text(), snaps: chart.state?.snaps });
   const pace = usePace(chart.state?.snaps.length ?? 0);
   const report = `${week}/out/report.json`;
   // By the file, not by the season: this one is long, and the season is another after every snap.

@@ -88,7 +88,7 @@ function Findings({ look }: { readonly look: SheetLook }) {
       <h2>{`${faults} to mend, ${look.findings.length - faults} to look at`}</h2>
       <ul class="lines">
         {look.findings.slice(0, LISTED).map(({ row, words }) => (
-          <li key={`${row} ${words}`}>{`Line ${row}: ${words}`}</li>
+          <li key={`${row} ${words}`}>{row === 0 ? words : `Line ${row}: ${words}`}</li>
         ))}
       </ul>
     </>

@@ -16,16 +16,17 @@ export interface Looked {
   readonly rows: readonly number[];
 }
 
+/** A sheet to look into. */
+interface Looking {
+  readonly sheet: SheetChoice;
+  readonly opponent: string;
+  readonly text: () => string;
+  /** Another value is another sheet to read. */
+  readonly snaps: unknown;
+}
+
 /** What a sheet says while it is typed, read in a worker. */
-export function useLook({
-  sheet,
-  text,
-  snaps,
-}: {
-  sheet: SheetChoice;
-  text: () => string;
-  snaps: unknown;
-}): Looked | null {
+export function useLook({ sheet, opponent, text, snaps }: Looking): Looked | null {
   const [looked, setLooked] = useState<Looked | null>(null);
   const asked = useRef(0);
   useEffect(() => {
@@ -33,7 +34,8 @@ export function useLook({
     const mine = ++asked.current;
     const timer = setTimeout(async () => {
       const now = text();
-      const look = await engine.run('look', { file: sheet.path, text: now, kind: sheet.kind }).result.catch(() => null);
+      const request = { file: sheet.path, text: now, kind: sheet.kind, opponent };
+      const look = await engine.run('look', request).result.catch(() => null);
       if (look !== null && mine === asked.current) setLooked({ look, rows: rowsOf(look, now) });
     }, LOOK_AFTER);
     return () => clearTimeout(timer);
