@@ -115,7 +115,10 @@ export const UNNAMED_OPPONENT = 'Name of the opponent';
 export const weekSettingsSchema = z.strictObject({
   opponent: z.string().min(1).describe('the offense we play'),
   us: z.string().min(1).default('our defense').describe('how the report names us'),
-  date: z.iso.date().optional().describe('day of the game, YYYY-MM-DD'),
+  date: z.iso
+    .date('is not a day written YYYY-MM-DD, such as 2026-10-23')
+    .optional()
+    .describe('day of the game, YYYY-MM-DD'),
   level: z.enum(LEVELS).default('high_school').describe('level of play'),
   invented: z.boolean().default(false).describe('the snaps are made up; every page then says so'),
   seed: z.number().int().min(0).default(1).describe('seed of every random draw'),

@@ -26,7 +26,7 @@ function isSlip(one: string, other: string): boolean {
 
 function isSameWord(word: string, other: string): boolean {
   if (word === other) return true;
-  return Math.min(word.length, other.length) >= LEAST_LETTERS && slipsBetween(word, other) === 1;
+  return Math.max(word.length, other.length) >= LEAST_LETTERS && slipsBetween(word, other) === 1;
 }
 
 function wordsOf(name: string): string[] {

@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { cpSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import { strToU8, zipSync } from 'fflate';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 
 /** The program and the desk as the build makes them, in a folder of their own. */
@@ -70,4 +71,13 @@ export async function storedFile(page: Page, season: string, path: string): Prom
       }),
     [season, path] as const,
   );
+}
+
+/** Brings a season into the browser as a .zip, and waits for the strip. */
+export async function takeSeason(page: Page, name: string, files: Readonly<Record<string, string>>): Promise<void> {
+  const zip = zipSync(Object.fromEntries(Object.entries(files).map(([path, text]) => [path, strToU8(text)])));
+  await page
+    .getByLabel('Copy a season out of a .zip')
+    .setInputFiles({ name: `${name}.zip`, mimeType: 'application/zip', buffer: Buffer.from(zip) });
+  await page.getByRole('application').waitFor();
 }

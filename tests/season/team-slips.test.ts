@@ -7,6 +7,7 @@ describe('a team’s name', () => {
     ['pine holow', 'Pine Hollow'],
     ['Pine Holllow', 'Pine Hollow'],
     ['Pnie Hollow', 'Pine Hollow'],
+    ['Pine Hil', 'Pine Hill'],
     ['PineHollow', 'Pine Hollow'],
     ['Pine  Hollow', 'Pine Hollow'],
   ])('%s was meant to be %s', (written, team) => {

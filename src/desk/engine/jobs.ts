@@ -7,6 +7,7 @@ import { mondayPages } from '../../season/monday-pages.ts';
 import { practicePages } from '../../season/practice-pages.ts';
 import type { Listener, OutputFile, Platform, SeasonWeek } from '../../season/store.ts';
 import { sundayPages } from '../../season/sunday-pages.ts';
+import { lookIntoWeek, type WeekLook, type WeekRequest } from '../../season/week-look.ts';
 import { callsJob } from './calls-job.ts';
 import { lookJob } from './look-job.ts';
 
@@ -73,6 +74,8 @@ export const JOBS = {
   adopt: (request: SheetToAdopt): Promise<AdoptedSheet> => adoptSheet(request),
   /** {@link callsJob} */
   calls: callsJob,
+  /** {@link lookIntoWeek} */
+  week: async (request: WeekRequest): Promise<WeekLook> => lookIntoWeek(request),
   /** {@link lookJob} */
   look: lookJob,
   /** {@link mondayJob} */

@@ -91,6 +91,15 @@ thead th{border-bottom:1px solid var(--rule);vertical-align:bottom;color:var(--s
 .side .knobs{border-top:2px solid var(--ink);padding-top:.6rem}
 .side .knobs button{min-height:2.4rem}
 .settings textarea{width:100%;max-width:none;min-height:24rem;font:var(--small)/1.5 ui-monospace,Consolas,monospace}
+.settings{margin:1rem 0}
+summary{cursor:pointer;min-height:2.75rem;padding:.5rem 0;font-weight:700}
+.fields{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(20rem,100%),1fr));gap:.8rem 1.5rem;align-items:end;margin:.5rem 0 1rem}
+.setting label{margin:0}.setting input,.setting select{display:block;width:100%;margin-top:.2rem}
+.fault{display:block;font-weight:600;min-height:1.45em}
+.settings fieldset{margin:.5rem 0 1rem}.days,.order{display:block}
+.day{border-left:3px solid var(--rule);padding-left:.8rem;margin:.6rem 0}
+.period,.day>.row{margin:.3rem 0;max-width:none}.period>input{flex:1 1 14rem;max-width:24rem}.row label.short{flex:0 0 6rem;margin:0}.row label.short input{width:6rem}
+.order ol{padding-left:1.6rem}.order li{margin:.2rem 0}.order li button{min-height:2rem;padding:.1rem .6rem}
 .keys{display:flex;flex-wrap:wrap;gap:.2rem 1.2rem;max-width:none}
 .card h2{margin:.4rem 0}
 .men{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(16rem,100%),1fr));gap:.2rem 1rem;margin:1rem 0}

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
+import { callNames } from '../../season/edit-yaml.ts';
 import { type ChartField, DEPTHS, type Depth } from '../chart/chart-fields.ts';
 import { type ChartState, goTo, type Passes } from '../chart/chart-state.ts';
 import { kept, press, type Stroke } from '../chart/press.ts';
@@ -26,12 +27,13 @@ interface PadProps extends ViewProps {
 export function ChartPad({ desk, open, week, sheet, side }: PadProps) {
   const opponent = opponentOf(open.files, week);
   const game = useMemo(() => firstGame(sheet, opponent, week), [sheet.path]);
+  const calls = useMemo(() => callNames(textOf(open.files, 'defense.yaml')), [open.files.get('defense.yaml')]);
   const chart = useChart({
     desk,
     path: sheet.path,
     kind: sheet.kind,
     game,
-    calls: callsIn(textOf(open.files, 'defense.yaml')),
+    calls,
   });
   const look = useLook({ sheet, opponent, text: () => chart.keeper.text(), snaps: chart.state?.snaps });
   const pace = usePace(chart.state?.snaps.length ?? 0);
@@ -86,12 +88,6 @@ function firstGame({ path, kind }: SheetChoice, opponent: string, week: string):
     : `${opponent} game ${/\d+(?=\.csv$)/.exec(path)?.[0] ?? '1'}`;
   if (kind === 'own') return { game: name, week: String(Number(number)) };
   return { offense: opponent, game: name, ...(played ? { week: String(Number(number)) } : {}) };
-}
-
-/** The names of our calls as defense.yaml has them, in its order. */
-function callsIn(defense: string): readonly string[] {
-  const names = [...defense.matchAll(/^\s*-?\s*name:\s*(?:"([^"]*)"|'([^']*)'|([^#\n]*))/gm)];
-  return names.map(([, double, single, plain]) => (double ?? single ?? plain ?? '').trim()).filter(Boolean);
 }
 
 function Foreign() {

@@ -1,9 +1,9 @@
 import { opponentOf } from '../desk.ts';
 import type { PagesMade } from '../engine/jobs.ts';
 import { PageShelf } from './page-shelf.tsx';
-import { SettingsEditor } from './settings-editor.tsx';
 import { useJob } from './use-job.ts';
 import type { ViewProps } from './view-props.ts';
+import { WeekForm } from './week-form.tsx';
 import { WorkLine } from './work-line.tsx';
 
 const PAGES = [
@@ -31,8 +31,8 @@ export function PlanView({ desk, open, week }: ViewProps) {
         </button>
       </p>
       <WorkLine work={work} />
+      <WeekForm key={week} {...{ desk, open, week }} />
       <PageShelf open={open} week={week} pages={PAGES} />
-      <SettingsEditor {...{ desk, open, week }} />
     </section>
   );
 }

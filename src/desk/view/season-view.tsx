@@ -4,6 +4,7 @@ import { weeksOf } from '../desk-state.ts';
 import { zipSeason } from '../store/season-files.ts';
 import { download } from './download.ts';
 import { PageShelf } from './page-shelf.tsx';
+import { teamNote } from './team-note.ts';
 import type { ViewProps } from './view-props.ts';
 
 const PAGES = [{ file: 'season.html', label: 'Season page' }] as const;
@@ -32,6 +33,9 @@ export function SeasonView({ desk, open, week }: ViewProps) {
         <label>
           Next opponent
           <input required value={opponent} onInput={(event) => setOpponent(event.currentTarget.value)} />
+          <span class="fault" role="status">
+            {teamNote(opponent, open.files)}
+          </span>
         </label>
         <button type="submit" class="main">
           Start the next week
