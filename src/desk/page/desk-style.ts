@@ -98,7 +98,7 @@ summary{cursor:pointer;min-height:2.75rem;padding:.5rem 0;font-weight:700}
 .fault{display:block;font-weight:600;min-height:1.45em}
 .settings fieldset{margin:.5rem 0 1rem}.days,.order{display:block}
 .day{border-left:3px solid var(--rule);padding-left:.8rem;margin:.6rem 0}
-.period,.day>.row{margin:.3rem 0;max-width:none}.period>input{flex:1 1 14rem;max-width:24rem}.row label.short{flex:0 0 6rem;margin:0}.row label.short input{width:6rem}
+.period,.day>.row{margin:.3rem 0;max-width:none}.period>input{flex:1 1 14rem;max-width:24rem}.row .short{flex:0 0 6rem;margin:0}.row .short input{width:6rem}
 .order ol{padding-left:1.6rem}.order li{margin:.2rem 0}.order li button{min-height:2rem;padding:.1rem .6rem}
 .keys{display:flex;flex-wrap:wrap;gap:.2rem 1.2rem;max-width:none}
 .card h2{margin:.4rem 0}

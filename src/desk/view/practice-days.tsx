@@ -1,5 +1,6 @@
 import { CONTACT_LEVELS, type WeekSettings } from '../../game/week-settings.ts';
 import type { SettingChange } from '../../season/edit-yaml.ts';
+import { TypedInput } from './typed-input.tsx';
 import type { WeekSettingsPen } from './use-week-settings.ts';
 
 type Day = WeekSettings['practice']['days'][number];
@@ -105,23 +106,22 @@ function OnePeriod({ period, path, words, change }: PeriodProps) {
   const number = (text: string) => (text.trim() === '' || Number.isNaN(Number(text)) ? text : Number(text));
   return (
     <p class="row period">
-      <input
-        aria-label={`${words}: what it is for`}
-        value={period.name ?? ''}
-        onInput={(event) => set('name', event.currentTarget.value, false)}
-        onChange={(event) => set('name', event.currentTarget.value, true)}
+      <TypedInput
+        attributes={{ 'aria-label': `${words}: what it is for` }}
+        text={period.name ?? ''}
+        onType={(text) => set('name', text, false)}
+        onDone={(text) => set('name', text, true)}
       />
       {(['minutes', 'reps'] as const).map((key) => (
-        <label key={key} class="short">
-          <input
-            inputMode="numeric"
-            aria-label={`${words}: ${key}`}
-            value={String(period[key] ?? '')}
-            onInput={(event) => set(key, number(event.currentTarget.value), false)}
-            onChange={(event) => set(key, number(event.currentTarget.value), true)}
+        <span key={key} class="short">
+          <TypedInput
+            attributes={{ inputMode: 'numeric', 'aria-label': `${words}: ${key}` }}
+            text={String(period[key] ?? '')}
+            onType={(text) => set(key, number(text), false)}
+            onDone={(text) => set(key, number(text), true)}
           />
           {key}
-        </label>
+        </span>
       ))}
       <select
         aria-label={`${words}: contact`}

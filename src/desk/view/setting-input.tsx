@@ -1,5 +1,5 @@
-import { useState } from 'preact/hooks';
 import type { SettingField } from '../../season/setting-fields.ts';
+import { TypedInput } from './typed-input.tsx';
 
 interface InputProps {
   readonly field: SettingField;
@@ -17,11 +17,7 @@ interface InputProps {
 /** One setting: what it means, what stands there, what counts when it is blank, and what is wrong with it as it is typed. */
 export function SettingInput({ field, value, fault, note, onType, onDone }: InputProps) {
   const id = field.path.join('-');
-  const [typed, setTyped] = useState<string | null>(null);
-  const done = (text: string) => {
-    setTyped(null);
-    onDone(written(field, text));
-  };
+  const done = (text: string) => onDone(written(field, text));
   const shared = { id, 'aria-invalid': fault !== '', 'aria-describedby': `${id}-fault` };
   return (
     <div class="setting">
@@ -36,16 +32,15 @@ export function SettingInput({ field, value, fault, note, onType, onDone }: Inpu
           ))}
         </select>
       ) : (
-        <input
-          {...shared}
-          inputMode={field.form === 'number' ? 'decimal' : 'text'}
-          placeholder={field.form === 'date' ? 'YYYY-MM-DD' : field.usual}
-          value={typed ?? textOfValue(value)}
-          onInput={(event) => {
-            setTyped(event.currentTarget.value);
-            onType(written(field, event.currentTarget.value));
+        <TypedInput
+          attributes={{
+            ...shared,
+            inputMode: field.form === 'number' ? 'decimal' : 'text',
+            placeholder: field.form === 'date' ? 'YYYY-MM-DD' : field.usual,
           }}
-          onChange={(event) => done(event.currentTarget.value)}
+          text={textOfValue(value)}
+          onType={(text) => onType(written(field, text))}
+          onDone={done}
         />
       )}
       <span id={`${id}-fault`} class="fault">

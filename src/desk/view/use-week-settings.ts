@@ -20,8 +20,8 @@ export interface WeekSettingsPen {
 
 interface Pen {
   text: string;
-  /** What this form saved last. */
-  ownSave: string;
+  /** What this form saved and the page has not shown it yet. */
+  readonly ownSaves: Set<string>;
   /** What was wrong in the file as it is saved. */
   faults: readonly SettingProblem[];
   turn: Promise<void>;
@@ -32,7 +32,7 @@ export function useWeekSettings({ desk, open, week }: ViewProps): WeekSettingsPe
   const path = `${week}/week.yaml`;
   const saved = textOf(open.files, path);
   const [look, setLook] = useState<WeekLook | null>(null);
-  const pen = useRef<Pen>({ text: saved, ownSave: '', faults: [], turn: Promise.resolve() });
+  const pen = useRef<Pen>({ text: saved, ownSaves: new Set(), faults: [], turn: Promise.resolve() });
   const take = async (text: string, changes: readonly SettingChange[], isDone: boolean) => {
     const next = await engine.run('week', { text, changes }).result;
     pen.current.text = next.text;
@@ -42,7 +42,8 @@ export function useWeekSettings({ desk, open, week }: ViewProps): WeekSettingsPe
   };
   const keep = async ({ text, problems }: WeekLook) => {
     if (text === textOf(desk.state.open?.files ?? open.files, path)) return;
-    Object.assign(pen.current, { ownSave: text, faults: problems });
+    pen.current.ownSaves.add(text);
+    pen.current.faults = problems;
     await desk.save([{ name: path, text }]);
   };
   const queue = (work: () => Promise<void>) => {
@@ -50,7 +51,7 @@ export function useWeekSettings({ desk, open, week }: ViewProps): WeekSettingsPe
   };
   // What this form saved itself is no news: the coach may be typing on.
   useEffect(() => {
-    if (saved !== pen.current.ownSave || look === null) queue(() => take(saved, [], false));
+    if (!pen.current.ownSaves.delete(saved)) queue(() => take(saved, [], false));
   }, [saved]);
   if (look === null) return null;
   return {
