@@ -38,6 +38,28 @@ describe('a film that says run or pass and no more', () => {
     ).toEqual([]);
   });
 
+  it('calls a guess what it guesses: points against one kind of play, and what fits them', () => {
+    put(FILM);
+    expect(run(['report', week]).code).toBe(0);
+    const page = readFileSync(join(week, 'out/report.html'), 'utf8');
+    expect(page).toContain('Points against one kind, a screen for example, are a guess.');
+    const shares = [...page.matchAll(/Most of it comes against [^(]*\(([^)]*)\)/g)].map(([, share = '']) => share);
+    expect(shares.length).toBeGreaterThan(2);
+    for (const share of shares) expect(share).toMatch(/^a guess of \d+% of their snaps$/);
+    const grid =
+      /<caption[^>]*>Right less wrong, of 10 snaps, by situation<\/caption>.*?<\/table>/s.exec(page)?.[0] ?? '';
+    const [, ...cells] = [...grid.matchAll(/<td class="([^"]*)">([^<]*)<\/td>/g)];
+    expect(cells.length).toBeGreaterThan(8);
+    const open = cells.filter(([, tint]) => tint === 'hatch');
+    expect(open.every(([, , text]) => text === 'not charted')).toBe(true);
+    expect(open.length).toBeGreaterThan(cells.length / 2);
+    const rows = [...page.matchAll(/<tr[^>]*>.*?<\/tr>/gs)].map(([row]) =>
+      row.replace(/<[^>]+>/g, ' ').replace(/\s+/g, ' '),
+    );
+    const runs = rows.find((row) => /^ All situations Any run .*all their snaps/.test(row));
+    expect(runs).toMatch(/\d+ to \d+ of about 60/);
+  });
+
   it('is asked how often they run, and not how often they screen', () => {
     put(FILM);
     expect(run(['tendency', week, '--of', 'run']).out).toMatch(/all +60 of 140 \(43%\)/);

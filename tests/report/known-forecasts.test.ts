@@ -24,6 +24,11 @@ describe('what the film can tell', () => {
     const cells = knownForecasts(plan, 'answer');
     expect(cells).toHaveLength(knownForecasts(plan, 'run_or_pass').length);
     expect(new Set(cells.map((cell) => String(namesOf(cell))))).toEqual(new Set(['any_run,pass']));
+    const [all] = knownForecasts(plan, 'run_or_pass');
+    expect(all?.expected.map(({ name }) => name)).toContain('run');
+    expect(cells[0]?.expected.map(({ name }) => name)).toEqual(
+      all?.expected.map(({ name }) => (name === 'run' ? 'any_run' : name)),
+    );
   });
 
   it('is one kind of run where 20 runs and none by the quarterback are charted, with run or pass behind it', () => {

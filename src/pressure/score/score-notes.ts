@@ -1,11 +1,13 @@
 import type { CallLibrary } from '../../game/call-library.ts';
 import { FAMILIES, familyFacts } from '../../game/families.ts';
+import { answersAreTold } from '../forecast/answers-told.ts';
 import type { PointsWeek } from './points-mix.ts';
 import type { PointsModel, ScoreInput } from './points-model.ts';
 
 /** Something the points could not be made from, with its numbers; the report has the sentences. */
 export type ScoreNote =
   | { readonly kind: 'answers_not_charted' }
+  | { readonly kind: 'kinds_not_charted' }
   | { readonly kind: 'runs'; readonly share: number }
   | { readonly kind: 'no_own_film' }
   | { readonly kind: 'own_film_unread'; readonly snaps: number }
@@ -15,9 +17,11 @@ export type ScoreNote =
   | { readonly kind: 'base_not_raced' };
 
 /** What the points could not be made from this week. */
-export function scoreNotes({ library, ownFilm }: ScoreInput, { all }: PointsWeek, model: PointsModel): ScoreNote[] {
+export function scoreNotes(input: ScoreInput, { all }: PointsWeek, model: PointsModel): ScoreNote[] {
+  const { library, ownFilm, forecast } = input;
   return [
     ...(all.known ? [] : [{ kind: 'answers_not_charted' } as const]),
+    ...(answersAreTold(forecast.forecasts) ? [] : [{ kind: 'kinds_not_charted' } as const]),
     { kind: 'runs', share: all.shares.run + all.shares.quarterback_run },
     ...(ownFilm === null ? [{ kind: 'no_own_film' } as const] : ownFilmNotes(model)),
     ...libraryNotes(library, model),

@@ -1,7 +1,7 @@
 import type { FamilyFit, FitChapter, FitCharting } from '../../pressure/fit/fit-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
-import type { Grid } from '../chart/matrix-grid.ts';
-import { firedWords, ofTen } from '../words/fit-words.ts';
+import type { Grid, GridCell } from '../chart/matrix-grid.ts';
+import { firedWords, MOSTLY_OPEN, ofTen } from '../words/fit-words.ts';
 import { familyLabel, plainWords } from '../words/label.ts';
 import { percent, percentRange } from '../words/percent.ts';
 import { ALL_SITUATIONS, planSituations } from '../words/situation-label.ts';
@@ -48,7 +48,8 @@ export function fitMatrix(plan: WeekPlan, fit: FitChapter): ChartView {
   return {
     id: 'fit-by-situation',
     title: 'Right less wrong, of 10 snaps, by situation',
-    caption: 'A stronger tint is right more often. Below zero the idea is wrong more often than right there.',
+    caption:
+      'A stronger tint is right more often. Below zero the idea is wrong more often than right there. Hatched: most snaps cannot be judged on what is charted.',
     drawing: grid.rows.length === 0 ? null : { kind: 'grid', grid },
     empty: 'No situation has film, so nothing is drawn.',
     table: fitSituationTable(plan, fit),
@@ -65,12 +66,17 @@ function fitGrid(plan: WeekPlan, { families }: FitChapter): Grid {
     .map(({ id, label, expectedSnaps }) => ({
       label,
       note: expectedSnaps.toFixed(1),
-      cells: named.map((family) => {
-        const net = families.find((entry) => entry.family === family && entry.situation === id)?.net.mean ?? 0;
-        return { text: ofTen(net), strength: net / DARKEST, state: 'filled' as const };
-      }),
+      cells: named.map((family) =>
+        netCell(families.find((entry) => entry.family === family && entry.situation === id)),
+      ),
     }));
   return { columns: named.map(familyLabel), noteTitle: 'Snaps expected', rows };
+}
+
+/** Right less wrong; where most snaps cannot be judged there is nothing to write. */
+function netCell(fit: FamilyFit | undefined): GridCell {
+  if (fit === undefined || fit.unknown > MOSTLY_OPEN) return { text: 'not charted', strength: 0, state: 'none' };
+  return { text: ofTen(fit.net.mean), strength: fit.net.mean / DARKEST, state: 'filled' };
 }
 
 function fitSituationTable(plan: WeekPlan, { calls }: FitChapter): TableView {

@@ -1,5 +1,6 @@
 import { isAnswer, isPass } from '../../game/answers.ts';
-import type { Forecast, ForecastClass, Target } from '../../pressure/forecast/forecast-result.ts';
+import { answersAreTold } from '../../pressure/forecast/answers-told.ts';
+import type { Forecast, Target } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
 
@@ -19,8 +20,12 @@ export function knownForecasts(plan: WeekPlan, target: Target): readonly Forecas
   if (target !== 'answer') return cells;
   const runOrPass = chartedForecasts(plan, 'run_or_pass');
   const all = overall(cells);
-  const isTold = all !== undefined && (all.ownSnaps > 0 || (overall(runOrPass)?.ownSnaps ?? 0) === 0);
-  if (!isTold) return runOrPass.map((cell) => ({ ...cell, classes: cell.classes.map(asAnyRun) }));
+  if (all === undefined || !answersAreTold(plan.forecast.forecasts))
+    return runOrPass.map((cell) => ({
+      ...cell,
+      classes: cell.classes.map(asAnyRun),
+      expected: cell.expected.map(asAnyRun),
+    }));
   return mergesRuns(all) ? cells.map((cell) => withAnyRun(cell, runOrPass)) : cells;
 }
 
@@ -52,7 +57,7 @@ function withAnyRun(cell: Forecast, runOrPass: readonly Forecast[]): Forecast {
   };
 }
 
-function asAnyRun(entry: ForecastClass): ForecastClass {
+function asAnyRun<Named extends { readonly name: string }>(entry: Named): Named {
   return entry.name === 'run' ? { ...entry, name: ANY_RUN } : entry;
 }
 

@@ -7,7 +7,13 @@ import { percent } from './percent.ts';
 /** Why a family scores as it does over all snaps: the race, the side to send it from, the zones, our own film. */
 export function familyReasonWords(plan: WeekPlan, score: FamilyScore): string {
   if (score.family === 'base') return 'Every other family is measured against it.';
-  return [answerWords(score), raceWords(score), sideWords(plan, score), zoneWords(plan, score), filmWords(plan, score)]
+  return [
+    answerWords(plan, score),
+    raceWords(score),
+    sideWords(plan, score),
+    zoneWords(plan, score),
+    filmWords(plan, score),
+  ]
     .filter((words) => words !== '')
     .join(' ');
 }
@@ -15,10 +21,12 @@ export function familyReasonWords(plan: WeekPlan, score: FamilyScore): string {
 /** Points per ten snaps below which a part is not worth a sentence. */
 const WORTH_SAYING = 0.05;
 
-function answerWords({ answers }: FamilyScore): string {
+function answerWords({ scores }: WeekPlan, { answers }: FamilyScore): string {
   const [most] = [...answers].sort((a, b) => Math.abs(b.points) - Math.abs(a.points));
   if (most === undefined || Math.abs(most.points) < WORTH_SAYING) return '';
-  return `Most of it comes against ${answerInSentence(most.answer)}: ${signed(most.points)} per 10 snaps (${percent(most.share)} of their snaps).`;
+  const isGuess = scores.notes.some(({ kind }) => kind === 'kinds_not_charted' || kind === 'answers_not_charted');
+  const share = isGuess ? `a guess of ${percent(most.share)} of their snaps` : `${percent(most.share)} of their snaps`;
+  return `Most of it comes against ${answerInSentence(most.answer)}: ${signed(most.points)} per 10 snaps (${share}).`;
 }
 
 function raceWords({ race, sources }: FamilyScore): string {

@@ -7,6 +7,8 @@ export function scoreNoteWords(note: ScoreNote): string {
   switch (note.kind) {
     case 'answers_not_charted':
       return 'What they do with the ball was not charted: an ordinary offense stands in, so points say little about this one.';
+    case 'kinds_not_charted':
+      return 'Run and pass are theirs; which kind of each was not charted, so other offenses say how their runs and passes split. Points against one kind, a screen for example, are a guess.';
     case 'runs':
       return `Nobody charts who rushed on runs (${percent(note.share)} of the snaps expected): there every family counts as the base.`;
     case 'no_own_film':
