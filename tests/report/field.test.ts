@@ -4,9 +4,11 @@ import { COVER_JOBS } from '../../src/game/cover-jobs.ts';
 import { callPicture } from '../../src/report/field/call-picture.ts';
 import { coverSpot } from '../../src/report/field/cover-spot.ts';
 import { fieldDrawing } from '../../src/report/field/field-drawing.ts';
+import { DRAWN_SIZE, drawnAt } from '../../src/report/field/field-scale.ts';
 import { FIELD_WIDTH, HASH_TO_SIDELINE } from '../../src/report/field/field-size.ts';
 import { offenseSet } from '../../src/report/field/offense-set.ts';
 import { roleLetters } from '../../src/report/field/role-letters.ts';
+import { demoDefense } from '../pressure/demo-defense.ts';
 import { inventedLibrary } from './invented-library.ts';
 
 describe('the drawn field', () => {
@@ -74,6 +76,34 @@ describe('fieldDrawing', () => {
       expect(text).not.toMatch(/NaN|undefined/);
     },
   );
+});
+
+describe('the drawing of our calls', () => {
+  const calls = [inventedLibrary(), demoDefense].flatMap((library) => library.calls.map((call) => ({ library, call })));
+
+  it.each(calls.map((one) => [one.call.name, one] as const))('%s: no man stands on another', (_, { library, call }) => {
+    const { text } = fieldDrawing(callPicture(library, call), library.level, 'words');
+    const discs = [...text.matchAll(/<circle class="\w+" cx="([\d.]+)" cy="([\d.]+)" r="([\d.]+)"/g)].map(
+      ([, x, y, r]) => ({ x: Number(x), y: Number(y), r: Number(r) }),
+    );
+    expect(discs).toHaveLength(11);
+    discs.forEach((one, i) => {
+      expect(one.x - one.r).toBeGreaterThanOrEqual(0);
+      expect(one.x + one.r).toBeLessThanOrEqual(DRAWN_SIZE.width);
+      for (const other of discs.slice(i + 1))
+        expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThanOrEqual(one.r + other.r);
+    });
+  });
+
+  it('keeps the order from left to right and from shallow to deep, sideline to sideline', () => {
+    const ball = HASH_TO_SIDELINE.high_school;
+    const across = Array.from({ length: 54 }, (_, yard) => drawnAt({ across: yard, past: 0 }, ball).x);
+    expect(across).toEqual([...across].sort((a, b) => a - b));
+    expect(drawnAt({ across: 0, past: 0 }, ball).x).toBeCloseTo(0, 6);
+    expect(drawnAt({ across: FIELD_WIDTH, past: 0 }, ball).x).toBeCloseTo(DRAWN_SIZE.width, 6);
+    const down = Array.from({ length: 24 }, (_, i) => drawnAt({ across: 0, past: 17 - i }, ball).y);
+    expect(down).toEqual([...down].sort((a, b) => a - b));
+  });
 });
 
 describe('roleLetters', () => {

@@ -1,116 +1,117 @@
 import type { Level } from '../../game/call-library.ts';
 import { escapeText, type Html, trusted } from '../page/html.ts';
 import type { CallPicture, CoverPath, RushPath } from './call-picture.ts';
+import { DRAWN_SIZE, type DrawnPoint, drawnAt } from './field-scale.ts';
 import { FIELD_WIDTH, type FieldPoint, HASH_TO_SIDELINE, insideField } from './field-size.ts';
 
-/** Drawing units for a yard, and the yards shown past and behind the line of scrimmage. */
-const UNIT = 10;
-const SHOWN = { past: 17.5, behind: 7 } as const;
+/** Where a point of the field stands on this drawing. */
+type Place = (point: FieldPoint) => DrawnPoint;
 
 /**
  * A call drawn on the field to the level's hash marks: rushers as filled discs with solid arrows, cover men as open
- * discs with dashed lines to a bar (zone) or dotted lines to a ring (man). The offense stands below the line.
+ * discs with dashed lines to a bar (zone) or dotted lines to a ring (man). The offense stands below the line. The yards
+ * around the ball are stretched, so that nobody stands on anybody.
  *
  * @param words - what the drawing shows, for those who do not see it
  */
 export function fieldDrawing(picture: CallPicture, level: Level, words: string): Html {
-  const width = n(FIELD_WIDTH * UNIT);
-  const height = n((SHOWN.past + SHOWN.behind) * UNIT);
+  const place: Place = (point) => drawnAt(point, picture.offense.ball.across);
   const parts = [
-    ground(level),
-    offense(picture),
-    ...picture.cover.map(coverLine),
-    ...picture.rush.map(rushLine),
-    ...picture.cover.map((man) => disc(man.from, man.letters, 'open')),
-    ...picture.rush.map((man) => disc(man.from, man.letters, 'filled')),
+    ground(level, place),
+    offense(picture, place),
+    ...picture.cover.map((man) => coverLine(man, place)),
+    ...picture.rush.map((man) => rushLine(man, place)),
+    ...picture.cover.map((man) => disc(place(man.from), man.letters, 'open')),
+    ...picture.rush.map((man) => disc(place(man.from), man.letters, 'filled')),
   ];
   return trusted(
-    `<svg class="field" role="img" aria-label="${escapeText(words)}" viewBox="0 0 ${width} ${height}"><g aria-hidden="true">${parts.join('')}</g></svg>`,
+    `<svg class="field" role="img" aria-label="${escapeText(words)}" viewBox="0 0 ${n(DRAWN_SIZE.width)} ${n(DRAWN_SIZE.height)}"><g aria-hidden="true">${parts.join('')}</g></svg>`,
   );
 }
 
-function ground(level: Level): string {
-  const hash = HASH_TO_SIDELINE[level];
-  const yards = [5, 10, 15, -5].map((past) => stroke(`M0,${y(past)}H${n(FIELD_WIDTH * UNIT)}`, 'g'));
-  const marks = [hash, FIELD_WIDTH - hash].flatMap((across) =>
-    Array.from({ length: 23 }, (_, i) => i - 6).map((past) => `M${n(across * UNIT - 4)},${y(past)}h8`),
+function ground(level: Level, place: Place): string {
+  const across = HASH_TO_SIDELINE[level];
+  const lineAt = (past: number) => `M0,${n(place({ across, past }).y)}H${n(DRAWN_SIZE.width)}`;
+  const marks = [across, FIELD_WIDTH - across].flatMap((hash) =>
+    [5, 10, 15, -5].map((past) => {
+      const { x, y } = place({ across: hash, past });
+      return `M${n(x)},${n(y - 5)}v10`;
+    }),
   );
-  return `${yards.join('')}${stroke(marks.join(''), 'h')}${stroke(`M0,${y(0)}H${n(FIELD_WIDTH * UNIT)}`, 'l')}`;
+  const yards = stroke([5, 10, 15, -5].map(lineAt).join(''), 'g');
+  return `${yards}${stroke(marks.join(''), 'h')}${stroke(lineAt(0), 'l')}`;
 }
 
-function offense({ offense: set }: CallPicture): string {
-  const squares = set.line.map((man) => `M${x(man, -5)},${y(man.past, -5)}h10v10h-10Z`);
-  const round = [...set.field, ...set.boundary, set.passer, set.back].map(
-    (man) => `M${x(man, -5.5)},${y(man.past)}a5.5,5.5 0 1 0 11,0a5.5,5.5 0 1 0 -11,0`,
-  );
+function offense({ offense: set }: CallPicture, place: Place): string {
+  const squares = set.line.map(place).map(({ x, y }) => `M${n(x - 7)},${n(y - 7)}h14v14h-14Z`);
+  const round = [...set.field, ...set.boundary, set.passer, set.back]
+    .map(place)
+    .map(({ x, y }) => `M${n(x - 7)},${n(y)}a7,7 0 1 0 14,0a7,7 0 1 0 -14,0`);
   return `<path class="o" d="${[...squares, ...round].join('')}"/>`;
 }
 
-function rushLine({ from, crosses, to, way, peels }: RushPath): string {
-  const line = way === 'loop' ? looped(from, crosses) : `L${point(crosses)}`;
+function rushLine({ from, crosses, to, way, peels }: RushPath, place: Place): string {
+  const [lane, end] = [place(crosses), place(to)];
+  const line = way === 'loop' ? `Q${at(place(behindTheLine(from, crosses)))} ${at(lane)}` : `L${at(lane)}`;
   const late = way === 'late_if_back_blocks' ? 'r late' : 'r';
-  const path = stroke(`M${point(from)}${line}L${point(to)}`, late);
-  const head = `<path class="a" d="${arrowHead(crosses, to)}"/>`;
-  return path + head + (peels ? peelMark(crosses) : '');
+  const path = stroke(`M${at(place(from))}${line}L${at(end)}`, late);
+  const head = `<path class="a" d="${arrowHead(lane, end)}"/>`;
+  return path + head + (peels ? peelMark(crosses, lane) : '');
 }
 
 /** A looper goes behind the line first, then through his lane. */
-function looped(from: FieldPoint, crosses: FieldPoint): string {
-  const behind = { across: crosses.across, past: Math.max(2.6, from.past * 0.7) };
-  return `Q${point(behind)} ${point(crosses)}`;
+function behindTheLine(from: FieldPoint, crosses: FieldPoint): FieldPoint {
+  return { across: crosses.across, past: Math.max(2.6, from.past * 0.7) };
 }
 
 /** A small hook outward where a peeling rusher turns off with the back. */
-function peelMark(at: FieldPoint): string {
-  const out = at.across > FIELD_WIDTH / 2.6 ? 1 : -1;
-  return stroke(`M${x(at)},${y(-1)}q${n(out * 9)},12 ${n(out * 26)},10`, 'p');
+function peelMark({ across }: FieldPoint, { x, y }: DrawnPoint): string {
+  const out = across > FIELD_WIDTH / 2.6 ? 1 : -1;
+  return stroke(`M${n(x)},${n(y + 10)}q${out * 9},12 ${out * 26},10`, 'p');
 }
 
-function coverLine({ from, spot, adds }: CoverPath): string {
-  const at = insideField(spot.at);
-  const plus = adds ? stroke(`M${x(from, 17)},${y(from.past)}h10m-5,-5v10`, 'r') : '';
-  if (spot.kind === 'man') return stroke(`M${point(from)}L${point(at)}`, 'm') + ring(at) + plus;
-  const bar = stroke(`M${x(at, -13)},${y(isAtHome(from, at) ? from.past + 1.8 : at.past)}h26`, 'b');
-  return stroke(`M${point(from)}L${point(at)}`, spot.kind === 'watch' ? 'm' : 'z') + bar + plus;
+/** Half of a zone's bar, in drawing units. */
+const HALF_BAR = 13;
+
+function coverLine({ from, spot, adds }: CoverPath, place: Place): string {
+  const [start, end] = [place(from), place(insideField(spot.at))];
+  const plus = adds ? stroke(`M${n(start.x + 17)},${n(start.y)}h10m-5,-5v10`, 'r') : '';
+  if (spot.kind === 'man') return stroke(`M${at(start)}L${at(end)}`, 'm') + ring(end) + plus;
+  const barY = isAtHome(start, end) ? start.y - 18 : end.y;
+  const barX = Math.min(DRAWN_SIZE.width - HALF_BAR - 2, Math.max(HALF_BAR + 2, end.x));
+  const bar = stroke(`M${n(barX - HALF_BAR)},${n(barY)}h${2 * HALF_BAR}`, 'b');
+  return stroke(`M${at(start)}L${at(end)}`, spot.kind === 'watch' ? 'm' : 'z') + bar + plus;
 }
 
-/** A man whose zone is where he stands: his bar is drawn above his disc instead of under it. */
-function isAtHome(from: FieldPoint, at: FieldPoint): boolean {
-  return Math.hypot(at.across - from.across, at.past - from.past) < 2.4;
+/** A man with his zone where he stands: his bar is drawn above his disc instead of under it. */
+function isAtHome(from: DrawnPoint, to: DrawnPoint): boolean {
+  return Math.hypot(to.x - from.x, to.y - from.y) < 24;
 }
 
-function ring(at: FieldPoint): string {
-  return stroke(`M${x(at, -10)},${y(at.past)}a10,10 0 1 0 20,0a10,10 0 1 0 -20,0`, 'c');
+function ring({ x, y }: DrawnPoint): string {
+  return stroke(`M${n(x - 11)},${n(y)}a11,11 0 1 0 22,0a11,11 0 1 0 -22,0`, 'c');
 }
 
-function disc(at: FieldPoint, letters: string, look: 'open' | 'filled'): string {
-  const shape = `<circle class="${look}" cx="${x(at)}" cy="${y(at.past)}" r="12"/>`;
-  return `${shape}<text class="${look}" x="${x(at)}" y="${y(at.past, 5.5)}">${escapeText(letters)}</text>`;
+function disc({ x, y }: DrawnPoint, letters: string, look: 'open' | 'filled'): string {
+  const shape = `<circle class="${look}" cx="${n(x)}" cy="${n(y)}" r="13"/>`;
+  return `${shape}<text class="${look}" x="${n(x)}" y="${n(y + 5.5)}">${escapeText(letters)}</text>`;
 }
 
-function arrowHead(from: FieldPoint, to: FieldPoint): string {
-  const length = Math.hypot(to.across - from.across, to.past - from.past) || 1;
-  const along = { across: (to.across - from.across) / length, past: (to.past - from.past) / length };
-  const base = { across: to.across - along.across * 1.1, past: to.past - along.past * 1.1 };
-  const left = { across: base.across - along.past * 0.5, past: base.past + along.across * 0.5 };
-  const right = { across: base.across + along.past * 0.5, past: base.past - along.across * 0.5 };
-  return `M${point(to)}L${point(left)}L${point(right)}Z`;
+function arrowHead(from: DrawnPoint, to: DrawnPoint): string {
+  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
+  const base = { x: to.x - along.x * 12, y: to.y - along.y * 12 };
+  const left = { x: base.x - along.y * 5.5, y: base.y + along.x * 5.5 };
+  const right = { x: base.x + along.y * 5.5, y: base.y - along.x * 5.5 };
+  return `M${at(to)}L${at(left)}L${at(right)}Z`;
 }
 
 function stroke(d: string, kind: string): string {
   return `<path class="${kind}" d="${d}"/>`;
 }
 
-function point(at: FieldPoint): string {
-  return `${x(at)},${y(at.past)}`;
-}
-
-function x(at: FieldPoint, shift = 0): string {
-  return n(at.across * UNIT + shift);
-}
-
-function y(past: number, shift = 0): string {
-  return n((SHOWN.past - past) * UNIT + shift);
+function at({ x, y }: DrawnPoint): string {
+  return `${n(x)},${n(y)}`;
 }
 
 function n(value: number): string {
