@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { lookKindLabel } from '../game/look-kinds.ts';
 import type { PracticeScript } from '../pressure/practice/script-result.ts';
 import { WHO_DECIDES } from '../report/practice/contact-caution.ts';
 import { shortageWords } from '../report/practice/shortage-words.ts';
@@ -30,8 +31,8 @@ function scriptText({ calls, reps, cards, contact }: PracticeScript): string {
   const rows = calls.map((call) => [
     call.isNew ? `${call.call} (new)` : call.call,
     String(call.reps),
-    String(call.asked),
-    call.looks.map(({ look, reps: count }) => `${look} ${count}`).join(', '),
+    call.family === 'base' ? '' : String(call.asked),
+    call.looks.map(({ look, reps: count }) => `${lookKindLabel(look)} ${count}`).join('; '),
   ]);
   const head = `${reps.length} reps, ${cards.length} scout cards; full contact ${contact.weekMinutes} minutes on ${contact.contactDays} ${contact.contactDays === 1 ? 'day' : 'days'}`;
   return `${head}\n${tableText(['call', 'reps', 'asked', 'against'], rows)}`;

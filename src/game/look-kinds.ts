@@ -3,7 +3,7 @@ import type { Answer } from './answers.ts';
 /** What a scout team can be asked to show: an answer, with the back's job and the receivers where they decide a call. */
 export const LOOK_KINDS = [
   { id: 'run', label: 'Run', answer: 'run' },
-  { id: 'quarterback_run', label: 'Quarterback run', answer: 'quarterback_run' },
+  { id: 'quarterback_run', label: 'QB run', answer: 'quarterback_run' },
   { id: 'screen', label: 'Screen', answer: 'screen' },
   { id: 'quick', label: 'Quick throw', answer: 'quick' },
   { id: 'dropback', label: 'Dropback, back stays in', answer: 'dropback' },

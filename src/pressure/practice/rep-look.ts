@@ -5,7 +5,7 @@ import { LOOK_KINDS, type LookKind } from '../../game/look-kinds.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
 
 /** Why a call is repped against a look. */
-export const REP_REASONS = ['likeliest', 'worst', 'deciding', 'forecast'] as const;
+export const REP_REASONS = ['likeliest', 'worst', 'make_or_break', 'forecast'] as const;
 /** One word of {@link REP_REASONS}. */
 export type RepReason = (typeof REP_REASONS)[number];
 
@@ -26,7 +26,7 @@ export interface RequiredLooksInput {
   readonly situations: ReadonlyMap<string, number>;
 }
 
-/** The likeliest, the worst and the deciding looks of a call; a look that is several of these is listed once. */
+/** The likeliest, the worst and the make-or-break looks of a call; a look that is several of these is listed once. */
 export function requiredLooks(input: RequiredLooksInput): readonly RequiredLook[] {
   const found = new Map<LookKind, RepReason[]>();
   const add = (look: LookKind | undefined, reason: RepReason) => {
@@ -34,7 +34,7 @@ export function requiredLooks(input: RequiredLooksInput): readonly RequiredLook[
   };
   add(likeliest(input.shares), 'likeliest');
   add(worstAnswer(input), 'worst');
-  for (const look of familyFacts(input.family).makeOrBreak) add(look, 'deciding');
+  for (const look of familyFacts(input.family).makeOrBreak) add(look, 'make_or_break');
   return [...found].map(([look, reasons]) => ({ look, reasons }));
 }
 
@@ -47,13 +47,14 @@ function likeliest(shares: ReadonlyMap<LookKind, number>): LookKind | undefined 
   return best;
 }
 
-/** The answer against which the call scores worst over its situations; undefined where it is not scored. */
+/** The answer against which the call scores worst over its situations; undefined where it scores no different. */
 function worstAnswer({ call, scores, situations }: RequiredLooksInput): Answer | undefined {
   const totals = new Map<Answer, number>();
   for (const score of scores.calls.filter((entry) => entry.call === call)) {
     const weight = situations.get(score.situation) ?? 0;
     for (const { answer, points } of score.byAnswer) totals.set(answer, (totals.get(answer) ?? 0) + weight * points);
   }
-  const [worst] = [...totals].sort((a, b) => a[1] - b[1]);
-  return worst?.[0];
+  const ranked = [...totals].sort((a, b) => a[1] - b[1]);
+  const [worst, best] = [ranked[0], ranked.at(-1)];
+  return worst === undefined || worst[1] === best?.[1] ? undefined : worst[0];
 }

@@ -110,14 +110,14 @@ function sharesOfCall(input: ScriptInput, splits: LookSplits, situations: Readon
   return { overall, bySituation };
 }
 
-/** Every call is served once before any is served twice: its deciding look first, then the worst, then the likeliest. */
+/** Every call is served once before any is served twice: its make-or-break look first, then the worst, then the likeliest. */
 function needOf(found: RequiredLook, required: readonly RequiredLook[], isNew: boolean): number {
   const ranked = [...required].sort((a, b) => rankOf(a) - rankOf(b));
   return 2 * ranked.indexOf(found) + (isNew ? 0 : 1);
 }
 
 function rankOf({ reasons }: RequiredLook): number {
-  if (reasons.includes('deciding')) return 0;
+  if (reasons.includes('make_or_break')) return 0;
   return reasons.includes('worst') ? 1 : 2;
 }
 

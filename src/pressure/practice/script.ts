@@ -9,14 +9,17 @@ import { type ScriptPair, scriptPairs } from './script-pair.ts';
 import type { PracticeScript, ScriptCall, ScriptRep } from './script-result.ts';
 import { hashWeights, situationsInOrder } from './script-situation.ts';
 import { spreadEvenly } from './script-spread.ts';
+import { withBase } from './with-base.ts';
 
 /**
- * The practice script of a week: every call of the menu against its likeliest, its worst and its deciding looks; then
+ * The practice script of a week: every call of the menu against its likeliest, its worst and its make-or-break looks; then
  * what it takes to install the new calls; the other repetitions by largest remainder of the call's part, half as the
  * menu calls it and half as it must be kept, times what the forecast expects. As many repetitions as the periods of
- * week.yaml hold; calls off the menu get none.
+ * week.yaml hold; the base is repped as often as it is
+ * called; other calls off the menu get none.
  */
-export function practiceScript(input: ScriptInput): PracticeScript {
+export function practiceScript(given: ScriptInput): PracticeScript {
+  const input = { ...given, menu: withBase(given.menu, given.library) };
   const { settings, chart } = input;
   const periods = repPeriods(settings.practice.days);
   const seats = periods.reduce((sum, { reps }) => sum + reps, 0);

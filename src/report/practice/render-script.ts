@@ -45,7 +45,7 @@ ${tableMarkup(countTable(script))}
   return documentText({ title: `Practice script: ${head.opponent}`, style: SCRIPT_STYLE, script: '', body });
 }
 
-const HOW_COUNTED = `Every call sees its likeliest look, its worst and its make-or-break looks at least once. New calls then get the reps the menu asks for to install them. Of the rest ${percent(MIX_PART)} follow how often the menu calls each call, the others what defense.yaml asks for to keep it, against the looks we expect where it is called.`;
+const HOW_COUNTED = `Every call sees its likeliest look, its worst and its make-or-break looks at least once. New calls then get the reps the menu asks for to install them. Of the rest ${percent(MIX_PART)} follow how often the menu calls each call, the others what defense.yaml asks for to keep it, against the looks we expect where it is called. The base is repped as often as we call it.`;
 
 function shortageMarkup(shortages: readonly string[]): Html | null {
   return shortages.length === 0
@@ -66,7 +66,7 @@ function periodsMarkup({ periods, reps }: PracticeScript): Html {
   const parts = periods.map(({ day, period, minutes, contact, reps: size }, i) => {
     const own = reps.slice(from, from + size).filter((rep) => rep.day === day && rep.period === period);
     from += own.length;
-    const caption = `${day}: ${period}, ${minutes} minutes, contact ${contact}`;
+    const caption = `${day}: ${period}, ${minutes} minutes, contact level ${contact}`;
     return tableMarkup(periodTable(own, { id: `period-${i + 1}`, caption }));
   });
   return html`<p class="small">Why: likeliest look for the call, its worst, or make-or-break; blank: what we expect there.</p>${parts}`;

@@ -1,6 +1,7 @@
 import { lookKindLabel } from '../../game/look-kinds.ts';
 import { SITUATIONS } from '../../game/situations.ts';
 import type { ContactLoad } from '../../pressure/practice/contact.ts';
+import type { RepReason } from '../../pressure/practice/rep-look.ts';
 import type { PracticeScript, ScriptRep } from '../../pressure/practice/script-result.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
 import { familyLabel, plainWords } from '../words/label.ts';
@@ -30,12 +31,24 @@ export function periodTable(
         textCell(rep.isNew ? `${rep.call} (NEW)` : rep.call),
         textCell(sentWords(rep.sentFrom)),
         textCell(`${rep.card} ${lookKindLabel(rep.look)}`),
-        textCell(rep.reasons.filter((reason) => reason !== 'forecast').join(', ')),
+        textCell(reasonWords(rep.reasons)),
         textCell(repWatch(rep.family, rep.look)),
       ],
     })),
     empty: 'no reps',
   };
+}
+
+/**
+ * Why a look is repped; a look that is only expected has no words.
+ *
+ * @example "worst, make or break"
+ */
+export function reasonWords(reasons: readonly RepReason[]): string {
+  return reasons
+    .filter((reason) => reason !== 'forecast')
+    .map((reason) => reason.replaceAll('_', ' '))
+    .join(', ');
 }
 
 /** How often every call is repped, against what. */
@@ -49,7 +62,7 @@ export function countTable({ calls }: PracticeScript): TableView {
       cells: [
         textCell(familyLabel(call.family)),
         numberCell(String(call.reps), call.reps),
-        numberCell(String(call.asked), call.asked),
+        numberCell(call.family === 'base' ? '' : String(call.asked), call.asked),
         textCell(call.looks.map(({ look, reps }) => `${lookKindLabel(look)} ${reps}`).join('; ')),
       ],
     })),

@@ -31,8 +31,8 @@ describe('looks a call must be seen against', () => {
     const input = { call: 'Latch', family: 'peel' as const, shares, scores };
     expect(requiredLooks({ ...input, situations: new Map([['third_long', 4]]) })).toEqual([
       { look: 'run', reasons: ['likeliest', 'worst'] },
-      { look: 'wide_release', reasons: ['deciding'] },
-      { look: 'inside_release', reasons: ['deciding'] },
+      { look: 'wide_release', reasons: ['make_or_break'] },
+      { look: 'inside_release', reasons: ['make_or_break'] },
     ]);
     const onFirst = requiredLooks({ ...input, situations: new Map([['first_ten', 4]]) });
     expect(onFirst.find(({ look }) => look === 'quick')).toEqual({ look: 'quick', reasons: ['worst'] });
@@ -40,7 +40,7 @@ describe('looks a call must be seen against', () => {
 
   it('a call without a score has no worst look', () => {
     const found = requiredLooks({ call: 'Unknown', family: 'hot', shares, scores, situations: new Map() });
-    expect(found.flatMap(({ reasons }) => reasons)).toEqual(['likeliest', 'deciding', 'deciding']);
+    expect(found.flatMap(({ reasons }) => reasons)).toEqual(['likeliest', 'make_or_break', 'make_or_break']);
   });
 
   it.each([
@@ -59,7 +59,7 @@ describe('looks a call must be seen against', () => {
     expect(familyFacts(family).makeOrBreak).toEqual(looks);
   });
 
-  it('every family has a deciding look and every pair something to watch', () => {
+  it('every family has a make-or-break look and every pair something to watch', () => {
     for (const family of FAMILIES) {
       expect(familyFacts(family).makeOrBreak.length).toBeGreaterThan(0);
       for (const { id } of LOOK_KINDS) expect(repWatch(family, id)).toMatch(/\w{3}/);

@@ -34,6 +34,7 @@ function inputWith(reps: readonly number[]): ScriptInput {
 describe('the practice script', () => {
   const input = inputWith([40, 40, 40]);
   const script = practiceScript(input);
+  const baseNames = input.library.calls.filter(({ family }) => family === 'base').map(({ name }) => name);
 
   it('fills the periods exactly, numbered from 1', () => {
     expect(script.reps.map(({ number }) => number)).toEqual(Array.from({ length: 120 }, (_, i) => i + 1));
@@ -87,11 +88,28 @@ describe('the practice script', () => {
             ...inputWith([Math.ceil(reps / 4), Math.ceil(reps / 4), Math.ceil(reps / 4), Math.ceil(reps / 4)]),
             menu: { ...input.menu, calls },
           });
-          expect([...new Set(made.reps.map(({ call }) => call))].sort()).toEqual(calls.map(({ call }) => call).sort());
+          const carried = new Set([...calls.map(({ call }) => call), ...baseNames]);
+          expect([...new Set(made.reps.map(({ call }) => call))].sort()).toEqual([...carried].sort());
         },
       ),
       { numRuns: 20 },
     );
+  });
+
+  it('reps the base calls too where the menu lists none: as often as they are called, in equal parts', () => {
+    const pressures = input.menu.calls.filter(({ family }) => family !== 'base');
+    const base = input.library.calls.filter(({ family }) => family === 'base');
+    const twin = { ...base[0], name: 'Steady Twin' } as (typeof base)[number];
+    const library = { ...input.library, calls: [...input.library.calls, twin] };
+    const made = practiceScript({ ...input, library, menu: { ...input.menu, calls: pressures } });
+    const repsOf = (name: string) => made.calls.find(({ call }) => call === name)?.reps ?? 0;
+    const called = input.menu.situations.filter(({ id }) => id !== 'all');
+    const snaps = called.reduce((sum, { expectedSnaps }) => sum + expectedSnaps, 0);
+    const baseShare = called.reduce((sum, one) => sum + one.expectedSnaps * one.baseShare, 0) / snaps;
+    expect(baseShare).toBeGreaterThan(0.2);
+    expect(Math.abs(repsOf('Steady') - repsOf('Steady Twin'))).toBeLessThanOrEqual(2);
+    expect(repsOf('Steady') + repsOf('Steady Twin')).toBeGreaterThan(5);
+    for (const { call, reps } of pressures) expect(repsOf(call)).toBeGreaterThanOrEqual(Math.min(reps, 2));
   });
 
   it('counts per call agree with the list, and every card is used', () => {
