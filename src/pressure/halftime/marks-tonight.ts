@@ -1,5 +1,5 @@
 import type { CallLibrary } from '../../game/call-library.ts';
-import { type Film, numberAt } from '../../game/film.ts';
+import type { Film } from '../../game/film.ts';
 import type { FitFeature } from '../../game/fit-rules.ts';
 import { SITUATIONS } from '../../game/situations.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
@@ -8,6 +8,7 @@ import { ruleTable } from '../fit/rule-table.ts';
 import { snapFeatures } from '../fit/snap-features.ts';
 import { type ReadyRule, readyRules, rulesOf, type SnapWords, type Verdict, verdictOf } from '../fit/verdict.ts';
 import { situationCodes } from '../snap/situation.ts';
+import { snapName } from '../snap/snap-name.ts';
 
 /** What our calls would have been on one of tonight's snaps. */
 export interface CallMark {
@@ -38,11 +39,6 @@ export function marksTonight(live: Film, library: CallLibrary, cuts: SituationCu
 function rulesByCall({ rules, calls }: CallLibrary): ReadonlyMap<string, readonly ReadyRule[]> {
   const ready = readyRules(ruleTable(rules));
   return new Map(calls.map((call) => [call.name, [...rulesOf(call.family, ready), ...readyRules(givenRules(call))]]));
-}
-
-function snapName(live: Film, index: number): string {
-  const snap = numberAt(live, 'snap', index);
-  return snap === undefined ? `row ${live.rowOf[index] ?? index}` : String(snap);
 }
 
 function netsOn(words: SnapWords, rules: ReadonlyMap<string, readonly ReadyRule[]>): ReadonlyMap<string, number> {

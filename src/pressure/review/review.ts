@@ -2,12 +2,14 @@ import { type Film, textAt } from '../../game/film.ts';
 import { type ArchiveWeight, archiveWeight } from '../archive/archive-weight.ts';
 import type { WeekPlan } from '../plan/week-plan.ts';
 import { type CountCheck, checkCounts } from './count-range.ts';
+import { type FirstSeen, firstSeen } from './first-seen.ts';
 import { type GameGrades, gradeGame } from './grade.ts';
 import { type GuessTonight, guessTonight } from './guess.ts';
 import { reviewScores, type TargetReview } from './log-score.ts';
 import { type RangeReview, rangeHits } from './range-hits.ts';
 import { type GameFit, ruleRecord } from './rule-record.ts';
 import { reviewTells, type TellReview } from './tell.ts';
+import { type WhatHurt, whatHurt } from './what-hurt.ts';
 
 /** Where Sunday's forecast came from: the saved plan, or worked out again from the folder without the game. */
 export const SUNDAY_SOURCES = ['report.json', 'report.json of other inputs', 'worked out again'] as const;
@@ -37,6 +39,10 @@ export interface Review {
   readonly guesses: GuessTonight | null;
   /** Our calls marked by the rules on what then came; null when not charted, absent from reviews of earlier versions. */
   readonly fit?: GameFit | null | undefined;
+  /** What hurt us; absent from reviews of earlier versions, as is the next. */
+  readonly hurt?: WhatHurt | undefined;
+  /** What the game showed that Sunday's film did not. */
+  readonly firstSeen?: readonly FirstSeen[] | undefined;
   /** The base rates Sunday's forecast had. */
   readonly archive: ArchiveWeight;
 }
@@ -80,6 +86,8 @@ export function reviewWeek(input: ReviewInput): Review {
     grades: ours ? gradeGame(ours, plan.scores, cuts) : null,
     guesses: ours ? guessTonight(input.earlierFilm, ours, cuts) : null,
     fit: ours && plan.fit ? ruleRecord({ rules: plan.fit.rules, library: plan.library, ours, game, cuts }) : null,
+    hurt: whatHurt(ours ?? game, cuts),
+    firstSeen: firstSeen({ game, film: input.film, cuts }),
     archive: archiveWeight({
       chart: input.film,
       archive: input.archive,

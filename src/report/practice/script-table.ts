@@ -1,10 +1,10 @@
 import { lookKindLabel } from '../../game/look-kinds.ts';
-import { SITUATIONS } from '../../game/situations.ts';
 import type { ContactLoad } from '../../pressure/practice/contact.ts';
 import type { RepReason } from '../../pressure/practice/rep-look.ts';
 import type { PracticeScript, ScriptRep } from '../../pressure/practice/script-result.ts';
 import { numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
-import { familyLabel, plainWords } from '../words/label.ts';
+import { familyLabel } from '../words/label.ts';
+import { situationName } from '../words/situation-label.ts';
 import { repWatch } from './rep-watch.ts';
 
 /** The repetitions of one period as a table. */
@@ -27,7 +27,7 @@ export function periodTable(
     rows: reps.map((rep) => ({
       name: String(rep.number),
       cells: [
-        textCell(`${situationWords(rep.situation)}, ${rep.hash} hash`),
+        textCell(`${situationName(rep.situation)}, ${rep.hash} hash`),
         textCell(rep.isNew ? `${rep.call} (NEW)` : rep.call),
         textCell(sentWords(rep.sentFrom)),
         textCell(`${rep.card} ${lookKindLabel(rep.look)}`),
@@ -82,11 +82,6 @@ export function contactTable(load: ContactLoad): TableView {
     })),
     empty: 'week.yaml plans no practice days',
   };
-}
-
-/** A situation as the staff says it. */
-export function situationWords(id: string): string {
-  return SITUATIONS.find((situation) => situation.id === id)?.label ?? plainWords(id);
 }
 
 function sentWords(from: string): string {

@@ -7,11 +7,17 @@ import { type CallVerdict, mondayCalls } from '../words/monday-words.ts';
 export function mondayPart(review: Review): Html {
   if (review.grades === null)
     return html`<p class="verdict">Our calls of the game are not charted (ours.csv), so nothing is graded.</p>\n`;
-  const { keep, fix, drop } = mondayCalls(review);
+  const { keep, fix, drop } = mondayCalls([review]);
   if (keep.length + fix.length + drop.length === 0)
     return html`<p class="verdict">No call came often enough to say keep, fix or drop.</p>\n`;
+  return verdictColumns([review]);
+}
+
+/** Keep, fix and drop side by side, over one game or more. */
+export function verdictColumns(reviews: readonly Review[]): Html {
+  const { keep, fix, drop } = mondayCalls(reviews);
   return html`<div class="thirds">${column('Keep', keep)}${column('Fix', fix)}${column('Drop', drop)}</div>
-<p class="small">${sureWithWord('lean')}: a game has few snaps of one call. Fix: the idea was right, the play did not hold. Drop: called into the wrong snaps.</p>\n`;
+<p class="small">${sureWithWord('lean')} under 20 snaps of a call. Held: loss, stop or takeaway. Fix: the idea was right, the play did not hold. Drop: called into the wrong snaps.</p>\n`;
 }
 
 function column(title: string, calls: readonly CallVerdict[]): Html {

@@ -1,97 +1,69 @@
 import type { Review } from '../../pressure/review/review.ts';
-import { chapterMarkup } from '../layout/chapter.ts';
+import { blocksMarkup } from '../layout/chapter.ts';
 import { drawChart } from '../layout/draw-chart.ts';
 import { INVENTED } from '../layout/masthead.ts';
 import { REPORT_STYLE } from '../layout/report-style.ts';
 import { documentText } from '../page/document.ts';
 import { type Html, html } from '../page/html.ts';
 import { archiveTable, archiveUseTable } from '../view/archive-table.ts';
-import { type Chapter, foldedTables } from '../view/block.ts';
+import { type Block, foldedTables } from '../view/block.ts';
 import { CAUTION_LINE } from '../words/caution-words.ts';
 import { gameDay } from '../words/game-day.ts';
 import { levelWords } from '../words/level-words.ts';
 import { OPEN_DATA_LINE } from '../words/open-data-words.ts';
+import { hurtPart } from './hurt-part.ts';
 import { mondayPart } from './monday-part.ts';
 import { countTable, gradeTable, scoreTable, tellTable } from './review-table.ts';
 import { ONE_GAME, reviewSentences } from './review-words.ts';
 import { gameRuleTable, markSentence } from './rule-table.ts';
 
-/** Monday's review as one HTML file: no script, no outside reference, the same bytes for the same review. */
+/** Monday's review as one HTML file: keep, fix, drop; what hurt us; what the film did not show; details behind. No script, no outside reference, the same bytes for the same review. */
 export async function renderReview(review: Review): Promise<string> {
-  const sections: Html[] = [];
-  for (const chapter of chapters(review))
-    sections.push(await chapterMarkup(chapter, { draw: drawChart, folds: 'closed' }));
+  const folded = await blocksMarkup(details(review), { draw: drawChart, folds: 'closed' });
   const body = html`<header class="top"><h1>Monday: <bdi>${review.opponent}</bdi></h1>
 <p class="meta"><bdi>${review.us}</bdi> · ${gameDay(review.date)}${review.invented ? html` · ${INVENTED}` : null}</p></header>
 <main>
-${mondayPart(review)}<ul>${reviewSentences(review).map((line) => html`<li>${line}</li>`)}</ul>
+${mondayPart(review)}${hurtPart(review)}<h2>How Sunday’s plan did</h2>
+<ul>${reviewSentences(review).map((line) => html`<li>${line}</li>`)}${ruleLine(review)}</ul>
 <p class="small">${ONE_GAME}</p>
-${sections}</main>
+${folded}</main>
 <footer><p>${CAUTION_LINE}</p><p>${OPEN_DATA_LINE}</p></footer>\n`;
   return documentText({ title: `Monday: ${review.opponent}`, style: REPORT_STYLE, script: '', body });
 }
 
-function chapters(review: Review): readonly Chapter[] {
-  return [
-    ourChapter(review),
-    ...ruleChapter(review),
-    {
-      id: 'forecast',
-      title: 'Sunday’s forecast against the game',
-      short: 'Forecast',
-      blocks: [
-        { kind: 'table', table: tellTable(review.tells) },
-        foldedTables(
-          'Every count with its ranges, and the scores',
-          countTable(review.counts),
-          scoreTable(review.scores),
-        ),
-        {
-          kind: 'folded',
-          summary: 'The other offenses Sunday counted',
-          blocks: [
-            { kind: 'prose', html: html`<p>${archiveWords(review)}</p>` },
-            { kind: 'table', table: archiveUseTable(review.archive) },
-            { kind: 'table', table: archiveTable(review.archive) },
-          ],
-        },
-      ],
-    },
-  ];
-}
-
-/** Our calls by what the rules of fit said once it was known what came. */
-function ruleChapter({ fit }: Review): readonly Chapter[] {
-  if (!fit) return [];
-  return [
-    {
-      id: 'rules',
-      title: 'Our rules',
-      short: 'Rules',
-      blocks: [
-        {
-          kind: 'prose',
-          html: html`<p>${markSentence(fit)} One game proves little: the season page grades each rule.</p>`,
-        },
-        foldedTables('Rule by rule', gameRuleTable(fit)),
-      ],
-    },
-  ];
-}
-
-function ourChapter({ grades }: Review): Chapter {
+/** Everything behind the first side, closed until it is asked for. */
+function details(review: Review): readonly Block[] {
+  const { grades, fit } = review;
   const calls = { id: 'calls', caption: 'By call', first: 'Call' };
   const families = { id: 'families', caption: 'By family', first: 'Family' };
-  return {
-    id: 'our-calls',
-    title: 'Our calls',
-    short: 'Our calls',
-    blocks: [
-      { kind: 'prose', html: html`<p>${HOW_GRADED}</p>` },
-      { kind: 'table', table: gradeTable(grades?.calls ?? [], calls) },
-      { kind: 'table', table: gradeTable(grades?.families ?? [], families) },
-    ],
-  };
+  return [
+    {
+      kind: 'folded',
+      summary: 'Every call and family graded in points',
+      blocks: [
+        { kind: 'prose', html: html`<p>${HOW_GRADED}</p>` },
+        { kind: 'table', table: gradeTable(grades?.calls ?? [], calls) },
+        { kind: 'table', table: gradeTable(grades?.families ?? [], families) },
+      ],
+    },
+    ...(fit ? [foldedTables('Our rules, one by one', gameRuleTable(fit))] : []),
+    ...(review.tells.length === 0 ? [] : [foldedTables('Sunday’s tendencies in the game', tellTable(review.tells))]),
+    foldedTables('Every count with its ranges, and the scores', countTable(review.counts), scoreTable(review.scores)),
+    {
+      kind: 'folded',
+      summary: 'The other offenses Sunday counted',
+      blocks: [
+        { kind: 'prose', html: html`<p>${archiveWords(review)}</p>` },
+        { kind: 'table', table: archiveUseTable(review.archive) },
+        { kind: 'table', table: archiveTable(review.archive) },
+      ],
+    },
+  ];
+}
+
+/** What our rules of fit said of our calls once it was known what came. */
+function ruleLine({ fit }: Review): Html | null {
+  return fit ? html`<li>${markSentence(fit)}</li>` : null;
 }
 
 const HOW_GRADED =

@@ -1,4 +1,3 @@
-import { SITUATIONS } from '../../game/situations.ts';
 import type { CountCheck, CountRange } from '../../pressure/review/count-range.ts';
 import type { Grade, GradeStanding } from '../../pressure/review/grade.ts';
 import type { TargetReview } from '../../pressure/review/log-score.ts';
@@ -14,10 +13,11 @@ import {
   words,
 } from '../view/table-view.ts';
 import { habitName } from '../words/habit-name.ts';
-import { className, familyLabel, plainWords, TARGET_LABELS } from '../words/label.ts';
+import { className, familyLabel, TARGET_LABELS } from '../words/label.ts';
 import { fixed, signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { isThin, THIN_SNAPS } from '../words/share-words.ts';
+import { situationName } from '../words/situation-label.ts';
 import { savedWords } from './review-words.ts';
 
 /** Sunday's forecast, question by question, beside two plainer ways to guess. */
@@ -73,7 +73,7 @@ export function countTable(counts: readonly CountCheck[]): TableView {
     rows: order.map((check) => ({
       name: habitName(check.target, check.name),
       cells: [
-        textCell(situationWords(check.situation)),
+        textCell(situationName(check.situation)),
         numberCell(`${check.came} of ${check.snaps}`, check.came / check.snaps),
         numberCell(fixed(check.expected * check.snaps, 1), check.expected),
         numberCell(rangeWords(check.outer), check.outer.low),
@@ -92,11 +92,6 @@ function missRank({ outer, inner }: CountCheck): number {
 
 function rangeWords({ low, high, hit }: CountRange): string {
   return `${low} to ${high}${hit ? '' : ', missed'}`;
-}
-
-/** A situation's label, or the word for all of them. */
-export function situationWords(id: string): string {
-  return id === 'all' ? 'All snaps' : (SITUATIONS.find((situation) => situation.id === id)?.label ?? plainWords(id));
 }
 
 /** Sunday's habits to watch in the game. */

@@ -6,16 +6,16 @@ import { counted, fixed, listed } from '../words/number-words.ts';
 import { shareWords } from '../words/share-words.ts';
 import { clearWords, rangeWords } from './review-words.ts';
 
-/** The season in sentences: is the model calibrated on our film, which families paid, is our guess rate falling. */
+/** The season in sentences: which families paid, is our guess rate falling, does the forecast hold up. */
 export function seasonSentences(season: Season): readonly string[] {
   return [
     gameWords(season),
-    scoreWords(season),
-    `${rangeWords(season.ranges)}${rangeLook(season)}`,
-    lineWords(season),
     familyWords(season),
     guessWords(season),
     tellWords(season),
+    scoreWords(season),
+    `${rangeWords(season.ranges)}${rangeLook(season)}`,
+    lineWords(season),
   ];
 }
 

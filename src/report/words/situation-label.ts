@@ -1,3 +1,4 @@
+import { SITUATIONS } from '../../game/situations.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { plainWords } from './label.ts';
 
@@ -20,4 +21,10 @@ export function planSituations(plan: WeekPlan): readonly SituationEntry[] {
 export function situationLabel(plan: WeekPlan, id: string): string {
   if (id === ALL_SITUATIONS) return 'All situations';
   return plan.scores.situations.find((situation) => situation.id === id)?.label ?? plainWords(id);
+}
+
+/** The staff's word for a situation id without a plan at hand. */
+export function situationName(id: string): string {
+  if (id === ALL_SITUATIONS) return 'All snaps';
+  return SITUATIONS.find((situation) => situation.id === id)?.label ?? plainWords(id);
 }

@@ -95,7 +95,8 @@ describe('keep, fix, drop', () => {
       fit: { snaps, right: none, neutral: none, wrong: none, open: 0, rules: [], notAsked: [] },
     };
   };
-  const kinds = (review: Review) => Object.entries(mondayCalls(review)).flatMap(([kind, list]) => list.map(() => kind));
+  const kinds = (review: Review) =>
+    Object.entries(mondayCalls([review])).flatMap(([kind, list]) => list.map(() => kind));
 
   it('keeps what holds, fixes what does not hold on the right snaps, drops what was called into the wrong ones', () => {
     expect(kinds(gradedAs(5, []))).toEqual(['keep']);
@@ -108,7 +109,7 @@ describe('keep, fix, drop', () => {
     const page = await renderReview(gradedAs(5, ['right']));
     expect(page.indexOf('<h2>Keep</h2>')).toBeGreaterThan(0);
     expect(page.indexOf('<h2>Keep</h2>')).toBeLessThan(page.indexOf('The forecast beat'));
-    expect(page).toContain('held 5 of 6 (83%); right call 1, wrong call 0');
+    expect(page).toContain('held 5 of 6 (83%); right call on 1, wrong on 0');
   });
 });
 
@@ -143,7 +144,7 @@ describe('what is beyond its error', () => {
     const [target] = season.targets;
     if (!target) throw new Error('the invented season forecasts something');
     const said = (difference: number) =>
-      seasonSentences({ ...season, targets: [{ ...target, difference, standardError: 0.1 }] })[1];
+      seasonSentences({ ...season, targets: [{ ...target, difference, standardError: 0.1 }] })[4];
     expect(said(-0.43)).toContain('no clear difference on any');
     expect(said(-0.431)).toContain('clearly better on 1, clearly worse on 0');
     expect(said(0.431)).toContain('clearly better on 0, clearly worse on 1');

@@ -26,6 +26,8 @@ p,figcaption{margin:.15rem 0}
 h2{margin-top:.5rem}
 th button{display:contents}
 .first{break-after:page}
+.halves{grid-template-columns:1fr 1fr}
+main>ul,.thirds ul,.halves ul{margin:.1rem 0}
 .cards{grid-template-columns:repeat(3,1fr);gap:.06in .25in}
 .card h3{margin:0}
 .card p{font-size:8pt;line-height:1.2}
