@@ -1,17 +1,23 @@
 import { benjaminiHochberg } from '../../stats/adjust.ts';
 
-/** A test that was looked at: what it asks of how many features, and the smallest chance it could have had. */
-export interface LookedTest {
+/** Tests of one question on simple cells, or on the others. */
+interface TestKind {
   readonly question: string;
-  /** Part of the error the question is given beside the others, above 0. */
-  readonly part: number;
-  readonly features: number;
-  /** Natural logarithm of the chance that every snap of the cell is of the class. */
-  readonly leastLog: number;
+  /** Whether the cells have one or two features. */
+  readonly simple: boolean;
 }
 
-/** A test with its chance. */
-export interface CountedTest extends LookedTest {
+/** The tests of a kind that were looked at, by the smallest chance each could have had. */
+export interface LookedTests extends TestKind {
+  /** Part of the error the question is given beside the others, above 0. */
+  readonly part: number;
+  /** Natural logarithm of the chance that every snap of the cell is of the class, test by test. */
+  readonly leastLogs: number[];
+}
+
+/** One test with its chance. */
+export interface CountedTest extends TestKind {
+  readonly leastLog: number;
   readonly p: number;
 }
 
@@ -22,6 +28,11 @@ export interface CountedTest extends LookedTest {
 const SIMPLE_PART = 0.8;
 const SIMPLE_FEATURES = 2;
 
+/** Whether a cell of so many features is a simple one. */
+export function isSimple(features: number): boolean {
+  return features <= SIMPLE_FEATURES;
+}
+
 /**
  * What the correction over everything looked at makes of some tests. Tests that could not pass whatever came on their
  * few snaps are not counted (that needs no look at what came). Of the rest every question gets its part of the error,
@@ -29,49 +40,55 @@ const SIMPLE_FEATURES = 2;
  * share most of it among them, however many there are of three.
  *
  * @param tests - tests whose chance is below 1
- * @param looked - all tests looked at, these among them
+ * @param looked - all tests looked at, these among them, each kind once
  * @param rate - expected share of false ones among those that pass
  * @returns adjusted chances in the order of `tests`
  * @see Tarone 1990, Biometrics 46:515 and Gilbert 2005, Applied Statistics 54:143, tests that cannot reach the level;
  * Genovese, Roeder and Wasserman 2006, Biometrika 93:509, weights set beforehand
  */
-export function correctTells(tests: readonly CountedTest[], looked: readonly LookedTest[], rate: number): number[] {
-  const level = Math.log(rate) - Math.log(reachable(looked, rate));
-  const counted = looked.filter(({ leastLog }) => leastLog <= level);
+export function correctTells(tests: readonly CountedTest[], looked: readonly LookedTests[], rate: number): number[] {
+  const logs = Float64Array.from(looked.flatMap(({ leastLogs }) => leastLogs)).sort();
+  const level = Math.log(rate) - Math.log(reachable(logs, rate));
+  const counted = looked
+    .map((kind) => ({ ...kind, size: kind.leastLogs.filter((log) => log <= level).length }))
+    .filter(({ size }) => size > 0);
   const weights = weightsOf(counted);
   const scaled = tests.map((test) => {
-    const weight = test.leastLog > level ? 0 : (weights.get(groupOf(test)) ?? 0);
+    const weight = test.leastLog > level ? 0 : (weights.get(nameOf(test)) ?? 0);
     return weight === 0 ? 1 : Math.min(1, test.p / weight);
   });
-  return benjaminiHochberg(scaled, Math.max(counted.length, tests.length));
+  return benjaminiHochberg(scaled, Math.max(totalOf(counted), tests.length));
 }
 
-function groupOf({ question, features }: LookedTest): string {
-  return features <= SIMPLE_FEATURES ? `${question} simple` : question;
+interface CountedKind extends LookedTests {
+  /** Tests of the kind that could pass, at least one. */
+  readonly size: number;
 }
 
-/** The weight of every group of tests; they average 1 over the counted tests, where no group is empty. */
-function weightsOf(counted: readonly LookedTest[]): ReadonlyMap<string, number> {
-  const groups = new Map<string, { readonly part: number; size: number }>();
-  const parts = new Map<string, number>();
-  for (const test of counted) {
-    const group = groups.get(groupOf(test)) ?? { part: test.part * inQuestion(test), size: 0 };
-    group.size++;
-    groups.set(groupOf(test), group);
-    parts.set(test.question, test.part);
-  }
+function totalOf(counted: readonly CountedKind[]): number {
+  return counted.reduce((sum, { size }) => sum + size, 0);
+}
+
+function nameOf({ question, simple }: TestKind): string {
+  return simple ? `${question} simple` : question;
+}
+
+/** The weight of every kind of tests; they average 1 over the counted tests, where no kind is empty. */
+function weightsOf(counted: readonly CountedKind[]): ReadonlyMap<string, number> {
+  const parts = new Map(counted.map(({ question, part }) => [question, part]));
   const whole = [...parts.values()].reduce((sum, part) => sum + part, 0);
-  return new Map([...groups].map(([name, { part, size }]) => [name, ((part / whole) * counted.length) / size]));
-}
-
-function inQuestion({ features }: LookedTest): number {
-  return features <= SIMPLE_FEATURES ? SIMPLE_PART : 1 - SIMPLE_PART;
+  const total = totalOf(counted);
+  return new Map(
+    counted.map((kind) => {
+      const part = kind.part * (kind.simple ? SIMPLE_PART : 1 - SIMPLE_PART);
+      return [nameOf(kind), ((part / whole) * total) / kind.size];
+    }),
+  );
 }
 
 /** The smallest K for which no more than K tests could come below rate / K. */
-function reachable(looked: readonly LookedTest[], rate: number): number {
-  const logs = Float64Array.from(looked, ({ leastLog }) => leastLog).sort();
-  let [low, high] = [1, Math.max(1, looked.length)];
+function reachable(logs: Float64Array, rate: number): number {
+  let [low, high] = [1, Math.max(1, logs.length)];
   while (low < high) {
     const middle = Math.floor((low + high) / 2);
     if (countBelow(logs, Math.log(rate / middle)) <= middle) high = middle;

@@ -21,6 +21,8 @@ export interface TellTest {
 export interface TellGround {
   readonly codes: Uint8Array;
   readonly expected: LeftOutShares;
+  /** Classes that are tested; all when absent. */
+  readonly asked?: readonly number[];
   /** Whose snaps are alike; absent where snaps count as independent. */
   readonly clusters?: TellClusters;
   /** All charted snaps: the cell is set against those outside of it. Absent where the expectation is taken as it is. */
@@ -42,13 +44,13 @@ export interface TellClusters {
  * the side of no tell.
  *
  * @param snaps - snaps of the cell on which the target was charted
- * @returns one test per class
+ * @returns one test for every class asked of
  */
 export function testCell(ground: TellGround, snaps: SnapSet): readonly TellTest[] {
   const cell = countCell(ground, snaps);
   const spread = spreadOf(ground, cell);
-  return Array.from(cell.sums, (sum, k) => {
-    const seen = { count: cell.counts[k] as number, sum, trials: cell.trials };
+  return (ground.asked ?? [...cell.sums.keys()]).map((k) => {
+    const seen = { count: cell.counts[k] as number, sum: cell.sums[k] as number, trials: cell.trials };
     return testClass(k, seen, { expected: expectedOf(ground, seen, k), spread });
   });
 }
@@ -104,12 +106,12 @@ function addShares(sums: Float64Array, shares: Float64Array, row: number): void 
 const PLAINLY_NOTHING = 2;
 
 function testClass(k: number, { count, trials }: ClassCount, { expected, spread }: Due): TellTest {
-  const test = { k, count, trials, expected };
   // No snap lies outside of the cell: there is nothing to set it against.
-  if (spread === Number.POSITIVE_INFINITY) return { ...test, p: 1, leastLog: 0 };
+  if (spread === Number.POSITIVE_INFINITY) return { k, count, trials, expected, p: 1, leastLog: 0 };
   const variance = trials * expected * (1 - expected) * (1 + ((trials - 1) * spread) / (1 + spread));
   const nothing = count - trials * expected < PLAINLY_NOTHING * Math.sqrt(variance);
-  return { ...test, p: nothing ? 1 : upperTail(test, spread), leastLog: leastLog(test, spread) };
+  const p = nothing ? 1 : upperTail({ count, trials, expected }, spread);
+  return { k, count, trials, expected, p, leastLog: leastLog(trials, expected, spread) };
 }
 
 interface Due {
@@ -128,7 +130,7 @@ function upperTail({ count, trials, expected }: Pick<TellTest, 'count' | 'trials
 const SMALL_ENOUGH = 1e-9;
 
 /** Of a beta-binomial: each further snap is the likelier the more came before it. */
-function leastLog({ trials, expected }: Pick<TellTest, 'trials' | 'expected'>, spread: number): number {
+function leastLog(trials: number, expected: number, spread: number): number {
   if (spread === 0) return trials * Math.log(expected);
   let chance = 1;
   for (let i = 0; i < trials && chance > SMALL_ENOUGH; i++) chance *= (expected + i * spread) / (1 + i * spread);

@@ -8,7 +8,7 @@ import type { Target, Tell, TellSearch } from './forecast-result.ts';
 import { leftOutShares } from './left-out-shares.ts';
 import { TARGET_DEFINITIONS, type TargetDefinition } from './target.ts';
 import { type TellLiteral, tellCells, tellLiterals } from './tell-cell.ts';
-import { type CountedTest, correctTells, type LookedTest } from './tell-correction.ts';
+import { type CountedTest, correctTells, isSimple, type LookedTests } from './tell-correction.ts';
 import { tellFeatures } from './tell-feature.ts';
 import { errorPart, excessKept } from './tell-kept.ts';
 import { tellTotals } from './tell-rest.ts';
@@ -51,7 +51,8 @@ export function findTells(film: ForecastFilm, chart: Film, cuts: SituationCuts):
     .filter((candidate) => candidate.adjusted <= DISCOVERY_RATE)
     .sort((a, b) => a.test.p - b.test.p);
   const shown = apart(passed).slice(0, MOST_TELLS);
-  return { looked: looked.length, discoveryRate: DISCOVERY_RATE, tells: shown.map((tell) => describe(film, tell)) };
+  const tests = looked.reduce((sum, { leastLogs }) => sum + leastLogs.length, 0);
+  return { looked: tests, discoveryRate: DISCOVERY_RATE, tells: shown.map((tell) => describe(film, tell)) };
 }
 
 interface Candidate extends CountedTest {
@@ -72,25 +73,25 @@ function searchTarget(film: ForecastFilm, definition: TargetDefinition, literals
   const ground = tellGround(film, target);
   const charted = snapSet(film.ownSize, (i) => ground.codes[i] !== NOT_KNOWN);
   const seen = literals.filter(({ feature }) => feature !== SAME_AS_TARGET[definition.target]);
-  const searched = searchedClasses(definition);
   const [question, part] = [definition.target, errorPart(definition.target)];
-  const looked: LookedTest[] = [];
+  const kinds = [true, false].map((simple) => ({ question, part, simple, leastLogs: [] as number[] }));
   const found: Candidate[] = [];
   for (const { words, snaps } of tellCells(seen, charted)) {
-    const features = words.length;
-    for (const test of testCell(ground, snaps).filter(({ k }) => searched[k])) {
-      const counted = { question, part, features, leastLog: test.leastLog, p: test.p };
-      looked.push(counted);
-      if (test.p < 1) found.push({ target, words, snaps, test, ground, ...counted });
+    const simple = isSimple(words.length);
+    const { leastLogs } = kinds[simple ? 0 : 1] as LookedTests;
+    for (const test of testCell(ground, snaps)) {
+      leastLogs.push(test.leastLog);
+      if (test.p < 1)
+        found.push({ target, words, snaps, test, ground, question, simple, leastLog: test.leastLog, p: test.p });
     }
   }
-  return { looked, found };
+  return { looked: kinds, found };
 }
 
-const NOTHING_LOOKED_AT: { readonly looked: LookedTest[]; readonly found: Candidate[] } = { looked: [], found: [] };
+const NOTHING_LOOKED_AT: { readonly looked: LookedTests[]; readonly found: Candidate[] } = { looked: [], found: [] };
 
-function searchedClasses({ target, classes }: TargetDefinition): readonly boolean[] {
-  return classes.map((name) => !SEARCHED_ELSEWHERE[target]?.includes(name));
+function searchedClasses({ target, classes }: TargetDefinition): readonly number[] {
+  return [...classes.keys()].filter((k) => !SEARCHED_ELSEWHERE[target]?.includes(classes[k] as string));
 }
 
 function tellGround(film: ForecastFilm, target: FittedTarget): TellGround {
@@ -102,7 +103,8 @@ function tellGround(film: ForecastFilm, target: FittedTarget): TellGround {
   const question = target.definition.target;
   const clusters = { gameOf, games: film.ownGames.length, question };
   const expected = leftOutShares(film, target);
-  return { codes, expected, clusters, totals: tellTotals(codes.subarray(0, film.ownSize), expected) };
+  const asked = searchedClasses(target.definition);
+  return { codes, expected, asked, clusters, totals: tellTotals(codes.subarray(0, film.ownSize), expected) };
 }
 
 /** The tells in order of p without those that share more than half of their snaps with one before them. */

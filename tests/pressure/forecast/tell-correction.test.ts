@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type CountedTest, correctTells } from '../../../src/pressure/forecast/tell-correction.ts';
+import { type CountedTest, correctTells, type LookedTests } from '../../../src/pressure/forecast/tell-correction.ts';
 import { benjaminiHochberg } from '../../../src/stats/adjust.ts';
 import { createRandom } from '../../../src/stats/random.ts';
 
@@ -14,14 +14,25 @@ function bruteCounted(tests: readonly CountedTest[], rate: number): CountedTest[
 
 const QUESTIONS = ['run_or_pass', 'motion'];
 
+/** Run or pass has two thirds of the error, motion one third. */
+const partOf = (question: string) => (question === 'run_or_pass' ? 1 : 1 / 2);
+
+function byKind(tests: readonly CountedTest[]): LookedTests[] {
+  return QUESTIONS.flatMap((question) =>
+    [true, false].map((simple) => {
+      const alike = tests.filter((test) => test.question === question && test.simple === simple);
+      return { question, simple, part: partOf(question), leastLogs: alike.map(({ leastLog }) => leastLog) };
+    }),
+  );
+}
+
 describe('correctTells', () => {
   const random = createRandom('tell correction');
   const tests = Array.from({ length: 300 }, (_, i): CountedTest => {
     const leastLog = -12 * random.uniform();
     return {
       question: QUESTIONS[i % 2]!,
-      part: 1 - (i % 2) / 2,
-      features: 1 + (i % 3),
+      simple: i % 3 < 2,
       leastLog,
       p: Math.max(Math.exp(leastLog), random.uniform() ** 3),
     };
@@ -29,17 +40,17 @@ describe('correctTells', () => {
 
   it('counts only tests that could pass, as trying every number does, and weighs them as said', () => {
     const counted = bruteCounted(tests, 0.1);
-    // Run or pass has two thirds of the error, motion one third; of either, simple cells have four fifths.
-    const weightOf = ({ question, features }: CountedTest) => {
-      const alike = counted.filter((one) => one.question === question && one.features <= 2 === features <= 2).length;
-      const part = (question === 'run_or_pass' ? 2 / 3 : 1 / 3) * (features <= 2 ? 0.8 : 0.2);
+    // Of either question's part, simple cells have four fifths.
+    const weightOf = ({ question, simple }: CountedTest) => {
+      const alike = counted.filter((one) => one.question === question && one.simple === simple).length;
+      const part = (partOf(question) / 1.5) * (simple ? 0.8 : 0.2);
       return (part * counted.length) / alike;
     };
     const by = benjaminiHochberg(
       counted.map((test) => Math.min(1, test.p / weightOf(test))),
       counted.length,
     );
-    const got = correctTells(counted, tests, 0.1);
+    const got = correctTells(counted, byKind(tests), 0.1);
     expect(counted.length).toBeLessThan(tests.length);
     got.forEach((value, i) => {
       expect(value).toBeCloseTo(by[i]!, 12);
@@ -49,9 +60,9 @@ describe('correctTells', () => {
   it('calls nothing where only cells of few snaps were looked at', () => {
     const few = Array.from(
       { length: 50 },
-      (): CountedTest => ({ question: 'run_or_pass', part: 1, features: 1, leastLog: -3, p: Math.exp(-3) }),
+      (): CountedTest => ({ question: 'run_or_pass', simple: true, leastLog: -3, p: Math.exp(-3) }),
     );
-    expect(correctTells(few, few, 0.1).every((value) => value > 0.1)).toBe(true);
+    expect(correctTells(few, byKind(few), 0.1).every((value) => value > 0.1)).toBe(true);
     expect(correctTells([], [], 0.1)).toEqual([]);
   });
 });
