@@ -2,7 +2,7 @@ import { FIT_FEATURES, type FitFeature } from '../../game/fit-rules.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import type { BlankCells } from './feature-guess.ts';
 import { NO_WORD } from './snap-features.ts';
-import { type ReadyRule, type SnapWords, VERDICTS, type Verdict, verdictOf } from './verdict.ts';
+import { meets, type ReadyRule, type SnapWords, VERDICTS, type Verdict, verdictOf } from './verdict.ts';
 
 /** What one word would do to right less wrong, were it on a snap whose cell is blank. */
 export interface OpenWord {
@@ -71,12 +71,14 @@ interface Choice {
 function readSnap(theory: TheoryRules, snap: SnapWords): SnapVerdict {
   const blank = theory.features.filter((feature) => snap[feature] === NOT_KNOWN);
   const sums = { shares: new Array<number>(VERDICTS.length).fill(0), guessed: 0, open: new Map<string, OpenWord>() };
+  // What was charted decides against most rules, whatever the blanks hold.
+  const rules = theory.rules.filter((ready) => meets(ready, snap) !== false);
   // Filled and emptied in place: a film with many blank cells has some hundred thousand ways of filling them.
   const filled: Record<FitFeature, number> = { ...snap };
   const path: Choice[] = [];
   const walk = (at: number): void => {
     const feature = blank[at];
-    if (feature === undefined) addCase(theory, { filled, path }, sums);
+    if (feature === undefined) addCase({ rules, filled, path }, sums);
     for (const choice of feature === undefined ? [] : choicesOf(theory, feature, filled.answer)) {
       filled[choice.feature] = wordOf(choice);
       path.push(choice);
@@ -115,6 +117,8 @@ function groupedChoices({ blanks, rules }: TheoryRules, feature: FitFeature, ans
 }
 
 interface Case {
+  /** The rules that the charted words leave open. */
+  readonly rules: readonly ReadyRule[];
   readonly filled: Record<FitFeature, number>;
   readonly path: readonly Choice[];
 }
@@ -126,7 +130,7 @@ interface Sums {
 }
 
 /** Adds one way of filling the blanks: where a typical word turns the verdict, the snap stays open between the two. */
-function addCase({ rules }: TheoryRules, { filled, path }: Case, sums: Sums): void {
+function addCase({ rules, filled, path }: Case, sums: Sums): void {
   let chance = 1;
   for (const choice of path) chance *= choice.chance;
   const speaking = path.filter(({ guessed, speaks }) => guessed && speaks);
