@@ -11,13 +11,13 @@ export interface Counted {
   readonly worthOf: (node: number) => number;
 }
 
-/** Turns to a cell: its place, its snaps and what they are worth. */
+/** Reads a cell at its node: the cell above, its snaps and what they are worth. */
 export function openCell(
   cell: CellEvidence,
   { tree, strengths }: Pick<ChainData, 'tree' | 'strengths'>,
-  { tally, worthOf, node }: Counted & { readonly node: number },
+  { tally, worthOf }: Counted,
 ): void {
-  cell.node = node;
+  const { node } = cell;
   cell.parent = tree.parent[node] as number;
   copyShares(tally.counts, node * tally.classes, cell.counts);
   cell.worth = worthOf(node);

@@ -20,7 +20,8 @@ export function fitPlain(data: PlainData, counted: Counted): ChainFit {
   let level: LevelWorth | null = null;
   for (let i = 0; i < nodes.length; i++) {
     const node = nodes[i] as number;
-    openCell(cell, data, { ...counted, node });
+    cell.node = node;
+    openCell(cell, data, counted);
     if (node === 0) {
       cell.prior.fill(1 / classes);
       cell.strength = cell.most = ROOT_PRIOR * classes;

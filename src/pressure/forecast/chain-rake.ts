@@ -1,4 +1,5 @@
 import { type ChainFit, sharesAt } from './chain-fit.ts';
+import { type ChainTally, nodeTotal } from './chain-tally.ts';
 import type { ChainTree } from './chain-tree.ts';
 
 /** Rounds of raking; with the mixes of film the shares then add up to the fifth digit. */
@@ -7,7 +8,7 @@ const ROUNDS = 12;
 /** Keeps the ratio of two nearly impossible shares near 1. */
 const RARE = 0.0005;
 
-/** The cell to be matched, and the own snaps of every node. */
+/** The cell to be matched, and the own snaps below it. */
 export interface RakeTask {
   readonly tree: ChainTree;
   /** The chain to be moved. */
@@ -15,7 +16,7 @@ export interface RakeTask {
   readonly node: number;
   /** Shares that the cells below are to add up to on the own snaps. */
   readonly target: Float64Array;
-  readonly snapsOf: Float64Array;
+  readonly own: ChainTally;
 }
 
 /**
@@ -26,16 +27,19 @@ export interface RakeTask {
  * @see iterative proportional fitting: Deming and Stephan 1940, Annals of Mathematical Statistics 11:427
  */
 export function rake(task: RakeTask, ratios: Float64Array): void {
-  const { tree, base, node, target, snapsOf } = task;
+  const { tree, base, node, target, own } = task;
   const above = sharesAt(base, node);
   for (let k = 0; k < ratios.length; k++) ratios[k] = ((target[k] as number) + RARE) / ((above[k] as number) + RARE);
-  const children = tree.children.subarray(tree.childrenFrom[node], tree.childrenFrom[node + 1]);
-  const seen = children.filter((child) => snapsOf[child] !== 0);
-  const snaps = seen.reduce((sum, child) => sum + (snapsOf[child] as number), 0);
+  const seen = tree.children
+    .subarray(tree.childrenFrom[node], tree.childrenFrom[node + 1])
+    .filter((child) => own.games[child] !== 0);
+  const weights = Float64Array.from(seen, (child) => nodeTotal(own, child));
+  const snaps = weights.reduce((sum, weight) => sum + weight, 0);
   const sums = new Float64Array(ratios.length);
   for (let round = 0; round < ROUNDS && snaps > 0; round++) {
     sums.fill(0);
-    for (const child of seen) addMoved(base, child, { ratios, weight: snapsOf[child] as number, sums });
+    for (let i = 0; i < seen.length; i++)
+      addMoved(base, seen[i] as number, { ratios, weight: weights[i] as number, sums });
     for (let k = 0; k < ratios.length; k++) {
       ratios[k] = ((ratios[k] as number) * ((target[k] as number) * snaps + RARE)) / ((sums[k] as number) + RARE);
     }

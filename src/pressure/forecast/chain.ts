@@ -86,7 +86,8 @@ function fitShifted(data: ChainData, base: ChainFit, archive: ChainArchive): Cha
   for (let i = 0; i < nodes.length; i++) {
     const node = nodes[i] as number;
     if (node === 0) continue;
-    openCell(cell, data, { ...counted, node });
+    cell.node = node;
+    openCell(cell, data, counted);
     expected(node, cell.prior);
     const carried = (worth: number) => trusted(worth, archive, node);
     if (tree.depth[node] === 1) {
@@ -117,13 +118,12 @@ type Expected = (node: number, into: Float64Array) => void;
 /** The ratios of each cell above are worked out when they are first asked for, and kept. */
 function expectedOf({ tree, own }: ChainData, base: ChainFit, fit: ChainFit): Expected {
   const { classes } = base;
-  const snapsOf = Float64Array.from(tree.parent, (_, node) => nodeTotal(own, node));
   const ratios = new Float64Array(base.shares.length);
   const known = new Uint8Array(tree.parent.length);
   return (node, into) => {
     const parent = tree.parent[node] as number;
     const mine = ratios.subarray(parent * classes, (parent + 1) * classes);
-    if (known[parent] === 0) rake({ tree, base, node: parent, target: sharesAt(fit, parent), snapsOf }, mine);
+    if (known[parent] === 0) rake({ tree, base, node: parent, target: sharesAt(fit, parent), own }, mine);
     known[parent] = 1;
     into.set(mine);
     shiftBase(base, { node, prior: into });

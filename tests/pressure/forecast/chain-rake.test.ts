@@ -24,7 +24,8 @@ describe('rake', () => {
         const total = snapsOf.reduce((a, b) => a + b, 0);
         fc.pre(total > 0);
         const ratios = new Float64Array(3);
-        rake({ tree, base, node: 0, target: shares, snapsOf }, ratios);
+        const snapsBelow = { classes: 1, counts: snapsOf, ending: snapsOf, games: snapsOf.map(Math.sign) };
+        rake({ tree, base, node: 0, target: shares, own: snapsBelow }, ratios);
         const added = [0, 0, 0];
         for (let node = 1; node < tree.parent.length; node++) {
           const moved = [...base.shares.subarray(3 * node, 3 * node + 3)].map((share, k) => share * ratios[k]!);
