@@ -5,6 +5,7 @@ import type { PlayKind } from '../../game/vocabulary.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
+import { onceAFilm } from './once-a-film.ts';
 
 /** What was charted of one snap that bears on the offense's answer. */
 export interface AnswerEvidence {
@@ -47,6 +48,15 @@ export function answerOf(evidence: AnswerEvidence, cuts: SituationCuts): Answer 
  * @see {@link answerOf} for the rules
  */
 export function answerCodes(chart: Film, cuts: SituationCuts): Uint8Array {
+  const known = BY_CUTS(chart);
+  const codes = known.get(cuts) ?? readAnswers(chart, cuts);
+  known.set(cuts, codes);
+  return codes;
+}
+
+const BY_CUTS = onceAFilm(() => new Map<SituationCuts, Uint8Array>());
+
+function readAnswers(chart: Film, cuts: SituationCuts): Uint8Array {
   return codesBySnap(chart.size, (i) => {
     const evidence = {
       playKind: textAt(chart, 'play_kind', i) as PlayKind | undefined,

@@ -2,6 +2,7 @@ import type { Film } from '../../game/film.ts';
 import { PASS_ENDINGS, RUN_KINDS } from '../../game/run-or-pass.ts';
 import { codesBySnap } from './codes-by-snap.ts';
 import { NOT_KNOWN } from './not-known.ts';
+import { onceAFilm } from './once-a-film.ts';
 import { wordClasses } from './word-classes.ts';
 
 /**
@@ -9,14 +10,14 @@ import { wordClasses } from './word-classes.ts';
  * whatever kind was charted; every other snap is what its kind says. A bare `pass` is a pass even where the answer is
  * not known.
  */
-export function runOrPassCodes(chart: Film): Uint8Array {
+export const runOrPassCodes: (chart: Film) => Uint8Array = onceAFilm((chart) => {
   const hadToPass = wordClasses(chart, 'result', (result) => PASS_ENDINGS.includes(result ?? ''));
   const kindAt = wordClasses(chart, 'play_kind', (kind) => {
     if (kind === undefined) return NOT_KNOWN;
     return RUN_KINDS.includes(kind) ? RUN : PASS;
   });
   return codesBySnap(chart.size, (i) => (hadToPass(i) ? PASS : kindAt(i)));
-}
+});
 
 /** The code of a run. */
 const RUN = 0;
