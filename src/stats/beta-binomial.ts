@@ -65,9 +65,15 @@ function logWeights(trials: number, mean: number, spread: number): Float64Array 
   return weights;
 }
 
+/** Chances from their logarithms, of any scale; written over them. */
 function scaledToOne(logs: Float64Array): Float64Array {
-  const top = logs.reduce((most, value) => Math.max(most, value), Number.NEGATIVE_INFINITY);
-  const weights = logs.map((value) => Math.exp(value - top));
-  const total = weights.reduce((sum, value) => sum + value, 0);
-  return weights.map((value) => value / total);
+  let top = Number.NEGATIVE_INFINITY;
+  for (let k = 0; k < logs.length; k += 1) top = Math.max(top, logs[k] as number);
+  let total = 0;
+  for (let k = 0; k < logs.length; k += 1) {
+    logs[k] = Math.exp((logs[k] as number) - top);
+    total += logs[k] as number;
+  }
+  for (let k = 0; k < logs.length; k += 1) logs[k] = (logs[k] as number) / total;
+  return logs;
 }

@@ -21,7 +21,8 @@ export interface DirichletMultinomial {
 export function logDirichletMultinomial({ counts, shares, worth }: DirichletMultinomial): number {
   if (counts.length !== shares.length) throw new StatsInputError('counts and shares require the same categories');
   if (!(worth > 0)) throw new StatsInputError(`a worth must be above 0, got ${worth}`);
-  let [total, log] = [0, 0];
+  let total = 0;
+  let log = 0;
   for (let k = 0; k < counts.length; k++) {
     const count = counts[k] as number;
     if (count === 0) continue;

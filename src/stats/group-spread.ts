@@ -125,7 +125,8 @@ const MOST_ALIKE = 0.99;
 
 function tailsOf({ successes, trials }: OneMoreGroup, mean: number, concentration: number) {
   const pmf = betaBinomialPmf({ trials, mean, concentration });
-  let [below, above] = [0, 0];
+  let below = 0;
+  let above = 0;
   for (let k = 0; k < pmf.length; k++) {
     if (k <= successes) below += pmf[k] as number;
     if (k >= successes) above += pmf[k] as number;

@@ -1,7 +1,6 @@
-import type { Answer } from '../../game/answers.ts';
-import { ANSWER_TABLE } from '../../game/answers.ts';
-import type { Family } from '../../game/families.ts';
-import { familyFacts } from '../../game/families.ts';
+import { ANSWER_TABLE, type Answer } from '../../game/answers.ts';
+import { type Family, familyFacts } from '../../game/families.ts';
+import { eachAnswer } from './by-answer.ts';
 import { type Measured, OPEN_BASE, OPEN_DIFFERENCES, OPEN_RUN_SHARES } from './open-data-table.ts';
 import { EXPLOSIVES_POOLED, shrunkEffect } from './open-data-trust.ts';
 
@@ -14,12 +13,16 @@ export const OPEN_DATA_ATTRIBUTION =
  * Outcome shares against a plain four-man rush when the offense answers so, in the order of the outcome kinds; for runs
  * those against six and seven in the box, whoever rushed.
  */
-export function baseShares(answer: Answer): Float64Array {
+export function baseShares(answer: Answer): Readonly<Float64Array> {
+  return BASE_SHARES[answer];
+}
+
+const BASE_SHARES = eachAnswer((answer) => {
   const proxy = ANSWER_TABLE[answer].openData;
   const shares = Float64Array.from(proxy === null ? OPEN_RUN_SHARES : OPEN_BASE[proxy]);
   const total = shares.reduce((sum, value) => sum + value, 0);
   return shares.map((value) => value / total);
-}
+});
 
 /**
  * How much more often a dropback against a family is explosive than against four rushers, as a share, with its error;

@@ -25,8 +25,8 @@ export function netWhere(theory: Theory, asked: readonly AskedRule[], expected: 
 }
 
 /** Right less wrong on one snap, in the order of the verdicts: right first, wrong third. */
-export function netOf({ shares: [right = 0, , wrong = 0] }: SnapVerdict): number {
-  return right - wrong;
+export function netOf({ shares }: SnapVerdict): number {
+  return (shares[0] ?? 0) - (shares[2] ?? 0);
 }
 
 function mean() {

@@ -138,9 +138,8 @@ function addCase({ rules, filled, path }: Case, sums: Sums): void {
   const without = speaking.length === 0 ? verdict : verdictWithout(rules, filled, speaking);
   add(sums.shares, between(verdict, without), chance);
   if (path.some(({ guessed }) => guessed)) sums.guessed += chance;
-  const [only] = speaking;
-  if (only && speaking.length === 1 && verdict !== without)
-    addOpen(sums.open, only, { chance, change: chance * (SCORE[verdict] - SCORE[without]) });
+  if (verdict !== without && speaking.length === 1)
+    addOpen(sums.open, speaking[0] as Choice, { chance, change: chance * (SCORE[verdict] - SCORE[without]) });
 }
 
 /** The verdict were the guessed words not there. */

@@ -33,8 +33,12 @@ export function rake(task: RakeTask, ratios: Float64Array): void {
   const seen = tree.children
     .subarray(tree.childrenFrom[node], tree.childrenFrom[node + 1])
     .filter((child) => own.games[child] !== 0);
-  const weights = Float64Array.from(seen, (child) => nodeTotal(own, child));
-  const snaps = weights.reduce((sum, weight) => sum + weight, 0);
+  const weights = new Float64Array(seen.length);
+  let snaps = 0;
+  for (let i = 0; i < seen.length; i++) {
+    weights[i] = nodeTotal(own, seen[i] as number);
+    snaps += weights[i] as number;
+  }
   const sums = new Float64Array(ratios.length);
   for (let round = 0; round < ROUNDS && snaps > 0; round++) {
     sums.fill(0);

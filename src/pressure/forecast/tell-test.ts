@@ -61,7 +61,8 @@ interface CellCount extends TellTotals {
 }
 
 function countCell({ codes, expected, clusters }: TellGround, snaps: SnapSet): CellCount {
-  const [sums, counts] = [new Float64Array(expected.classes), new Float64Array(expected.classes)];
+  const sums = new Float64Array(expected.classes);
+  const counts = new Float64Array(expected.classes);
   const byGame = new Array<number>(clusters?.games ?? 0).fill(0);
   let trials = 0;
   for (let w = 0; w < snaps.length; w++) {

@@ -84,7 +84,8 @@ function addCounts(sums: Float64Array, more: Float64Array): void {
 function countRows({ groupOf, groups, classOf, classes }: Crossing, rows: readonly number[]): Float64Array {
   const counts = new Float64Array(groups * classes);
   for (const row of rows) {
-    const [group, k] = [groupOf[row] as number, classOf[row] as number];
+    const group = groupOf[row] as number;
+    const k = classOf[row] as number;
     if (group === NOT_KNOWN || k === NOT_KNOWN) continue;
     counts[group * classes + k] = (counts[group * classes + k] as number) + 1;
   }

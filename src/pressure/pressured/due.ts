@@ -35,7 +35,8 @@ export function groupDue(
   const came = new Float64Array(groups * classes);
   const snaps = new Float64Array(groups * PATTERN_ROWS);
   for (const row of rows) {
-    const [group, k] = [crossing.groupOf[row] as number, crossing.classOf[row] as number];
+    const group = crossing.groupOf[row] as number;
+    const k = crossing.classOf[row] as number;
     if (group === NOT_KNOWN || k === NOT_KNOWN) continue;
     add(came, group * classes + k, 1);
     add(snaps, group * PATTERN_ROWS + patternRow(crossing.situationOf[row] as number), 1);
@@ -93,8 +94,8 @@ function raisedPattern(pattern: Pattern, snaps: Float64Array, wanted: Float64Arr
 function raiseRow(row: number[], wanted: Float64Array, sums: Float64Array): void {
   let total = 0;
   for (let k = 0; k < row.length; k++) {
-    const [share, sum] = [row[k] as number, sums[k] as number];
-    row[k] = sum > 0 ? (share * (wanted[k] as number)) / sum : share;
+    const sum = sums[k] as number;
+    if (sum > 0) row[k] = ((row[k] as number) * (wanted[k] as number)) / sum;
     total += row[k] as number;
   }
   for (let k = 0; k < row.length; k++) row[k] = (row[k] as number) / total;
