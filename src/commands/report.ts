@@ -20,12 +20,18 @@ export interface ReportOptions {
 /** Reads the week, works out the plan, and writes report, call sheet, tip sheet and wristband; all of them or none. */
 export async function report(weekFolder: string, options: ReportOptions, terminal: Terminal): Promise<number> {
   const seed = options.seed === undefined ? {} : { seed: requireSeed(options.seed) };
-  const given = { listener: terminal, pageScript: await pageScript(), full: options.full ?? false, ...seed };
+  const given = {
+    listener: terminal,
+    pageScript: await pageScript(),
+    full: options.full ?? false,
+    tables: options.tables ?? false,
+    ...seed,
+  };
   const { week, plan, pages, tables, problems } = await sundayPages(diskWeek(weekFolder), given);
   const out = options.output ?? join(weekFolder, 'out');
   const written = [
     ...(await writeFiles(out, pages)),
-    ...(options.tables ? await writeFiles(join(out, 'tables'), tables) : []),
+    ...(tables.length > 0 ? await writeFiles(join(out, 'tables'), tables) : []),
   ];
   if (options.json) terminal.out(`${JSON.stringify(plan, null, 2)}\n`);
   for (const problem of problems) terminal.note(problem);

@@ -2,7 +2,7 @@ import { type Review, reviewWeek } from '../pressure/review/review.ts';
 import { type Season, seasonOf } from '../pressure/review/season.ts';
 import { earlierReviews } from './earlier-reviews.ts';
 import { readGame } from './read-game.ts';
-import { sealed, sealedText } from './seal.ts';
+import { sealed } from './seal.ts';
 import type { Listener, OutputFile, SeasonWeek } from './store.ts';
 import { UserProblem } from './user-problem.ts';
 import { planSaidOnSunday } from './week-plan-source.ts';
@@ -44,7 +44,7 @@ export async function mondayPages(at: SeasonWeek, listener: Listener): Promise<M
   const { renderSeason } = await import('../report/review/render-season.ts');
   const pages = [
     { name: 'review.html', text: await renderReview(review) },
-    { name: 'review.json', text: sealedText(sealed(review, inputs, at.platform.digest)) },
+    { name: 'review.json', text: sealed(review, inputs, at.platform.digest).text },
     { name: 'season.html', text: await renderSeason(season, reviews) },
   ];
   return { review, season, faults: played.faults, pages };

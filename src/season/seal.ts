@@ -12,21 +12,18 @@ export interface Seal {
 /** Starts a SHA-256. */
 type NewDigest = () => Digest;
 
-/** The value with its seal as the last key; `inputs` is the print of the files it was made from. */
-export function sealed<Value extends object>(
-  value: Value,
-  inputs: string,
-  digest: NewDigest,
-): Value & { readonly seal: Seal } {
-  const content = digest()
-    .update(JSON.stringify(value, null, 1))
-    .hex();
-  return { ...value, seal: { inputs, content } };
+/** A value with its seal as the last key, and the text of its file. */
+export interface Sealed<Value> {
+  readonly value: Value & { readonly seal: Seal };
+  readonly text: string;
 }
 
-/** A sealed value as the text of its file. */
-export function sealedText(value: { readonly seal: Seal }): string {
-  return `${JSON.stringify(value, null, 1)}\n`;
+/** Seals a value of at least one key; `inputs` is the print of the files it was made from. */
+export function sealed<Value extends object>(value: Value, inputs: string, digest: NewDigest): Sealed<Value> {
+  const unsealed = JSON.stringify(value, null, 1);
+  const seal = { inputs, content: digest().update(unsealed).hex() };
+  const lines = JSON.stringify({ seal }, null, 1).slice(1);
+  return { value: { ...value, seal }, text: `${unsealed.slice(0, -'\n}'.length)},${lines}\n` };
 }
 
 /** Whether a file's bytes are still those that were sealed; line ends may differ. */

@@ -4,7 +4,7 @@ import type { Review } from '../pressure/review/review.ts';
 import { earlierReviews } from './earlier-reviews.ts';
 import { type RowFindings, readWeek, type WeekInputs } from './read-week.ts';
 import { rejectsCsv } from './rejects.ts';
-import { inputsPrint, type Seal, sealed, sealedText } from './seal.ts';
+import { inputsPrint, type Seal, type Sealed, sealed } from './seal.ts';
 import { readSeasonFolder } from './season-folder.ts';
 import type { Listener, OutputFile, SeasonWeek } from './store.ts';
 import { workOutPlan } from './work-out-plan.ts';
@@ -18,6 +18,8 @@ export interface SundayOptions {
   readonly seed?: number;
   /** Every folded part of the report open, so that everything prints. */
   readonly full?: boolean;
+  /** The report's tables as CSV too. */
+  readonly tables?: boolean;
 }
 
 /** Sunday's plan with its pages, named as they are written into the week's out folder. */
@@ -25,7 +27,7 @@ export interface Sunday {
   readonly week: WeekInputs;
   readonly plan: WeekPlan & { readonly seal: Seal };
   readonly pages: readonly OutputFile[];
-  /** Every table of the report as CSV. */
+  /** Every table of the report as CSV, where they are asked for. */
   readonly tables: readonly OutputFile[];
   /** Reviews of earlier weeks that could not be used, and what to do. */
   readonly problems: readonly string[];
@@ -41,10 +43,9 @@ export async function sundayPages(at: SeasonWeek, options: SundayOptions): Promi
   const { reviews, problems } = await earlierReviews(at);
   const plan = sealed(worked, inputs, at.platform.digest);
   const pages = await drawPages(plan, reviews, options);
-  const { reportTables } = await import('../report/report-tables.ts');
-  const tables = reportTables(plan, reviews).map(({ id, rows }) => ({ name: `${id}.csv`, text: toCsv(rows) }));
+  const tables = options.tables ? await drawTables(worked, reviews) : [];
   listener.progress('');
-  return { week, plan, pages: [...pages, rejects], tables, problems };
+  return { week, plan: plan.value, pages: [...pages, rejects], tables, problems };
 }
 
 /** A week as it was read, the print of its files, and the rows that stay out of the numbers. */
@@ -65,7 +66,7 @@ async function readFiles(at: SeasonWeek): Promise<FilesRead> {
 }
 
 async function drawPages(
-  plan: WeekPlan & { readonly seal: Seal },
+  { value: plan, text }: Sealed<WeekPlan>,
   reviews: readonly Review[],
   { pageScript: script, full = false }: SundayOptions,
 ): Promise<OutputFile[]> {
@@ -75,12 +76,17 @@ async function drawPages(
   const { renderTipSheet } = await import('../report/render-tip-sheet.ts');
   return [
     { name: 'report.html', text: await renderReport(plan, { script, reviews, full }) },
-    { name: 'report.json', text: sealedText(plan) },
+    { name: 'report.json', text },
     { name: 'call-sheet.html', text: await renderCallSheet(plan) },
     { name: 'tip-sheet.html', text: await renderTipSheet(plan) },
     { name: 'wristband.html', text: await renderWristband(plan) },
     { name: 'wristband.csv', text: toCsv(wristbandRows(plan)) },
   ];
+}
+
+async function drawTables(plan: WeekPlan, reviews: readonly Review[]): Promise<OutputFile[]> {
+  const { reportTables } = await import('../report/report-tables.ts');
+  return reportTables(plan, reviews).map(({ id, rows }) => ({ name: `${id}.csv`, text: toCsv(rows) }));
 }
 
 /** Without faults the rejects of an earlier run are taken away: they speak of a sheet that was mended. */

@@ -5,7 +5,7 @@ import { afterAll, expect, it } from 'vitest';
 import { diskWeek } from '../../src/commands/disk-season.ts';
 import { NODE_PLATFORM } from '../../src/commands/node-platform.ts';
 import { earlierReviews } from '../../src/season/earlier-reviews.ts';
-import { sealed, sealedText } from '../../src/season/seal.ts';
+import { sealed } from '../../src/season/seal.ts';
 import { VERSION } from '../../src/season/version.ts';
 
 const season = mkdtempSync(join(tmpdir(), 'reviews-'));
@@ -19,9 +19,7 @@ function week(name: string, files: Readonly<Record<string, string>>): void {
 let made = 0;
 /** A review in little: every one tells of another day. */
 const review = (version: string) =>
-  sealedText(
-    sealed({ schema: 'pressure-plan.review/3', version, week: 'moved', day: ++made }, '', NODE_PLATFORM.digest),
-  );
+  sealed({ schema: 'pressure-plan.review/3', version, week: 'moved', day: ++made }, '', NODE_PLATFORM.digest).text;
 
 it('takes the reviews of earlier weeks in order and names the charted games without one', async () => {
   week('week-03', { 'out/review.json': review(VERSION), 'game.csv': '' });

@@ -1,34 +1,33 @@
 import { describe, expect, it } from 'vitest';
 import { NODE_PLATFORM } from '../../src/commands/node-platform.ts';
-import { inputsPrint, isUntouched, sealed, sealedText } from '../../src/season/seal.ts';
+import { inputsPrint, isUntouched, sealed } from '../../src/season/seal.ts';
 import type { SeasonFolder } from '../../src/season/season-folder.ts';
 
 const plan = { schema: 'x/1', opponent: 'Hackle “Creek”', cells: [1, 2, { share: 0.5 }] };
-const value = sealed(plan, 'inputs', NODE_PLATFORM.digest);
+const { value, text } = sealed(plan, 'inputs', NODE_PLATFORM.digest);
 const bytes = (text: string) => Buffer.from(text);
 
 describe('a sealed file', () => {
   it('holds what was sealed, and the seal as its last key', () => {
-    const { seal, ...rest } = JSON.parse(sealedText(value));
+    expect(text).toBe(`${JSON.stringify(value, null, 1)}\n`);
+    const { seal, ...rest } = JSON.parse(text);
     expect(rest).toEqual(plan);
     expect(seal).toEqual({ inputs: 'inputs', content: expect.stringMatching(/^[0-9a-f]{64}$/) });
-    expect(Object.keys(JSON.parse(sealedText(value))).at(-1)).toBe('seal');
+    expect(Object.keys(JSON.parse(text)).at(-1)).toBe('seal');
   });
 
   it('is untouched with other line ends or a byte-order mark, which JSON does not mind', () => {
-    const text = sealedText(value);
     for (const same of [text, text.replaceAll('\n', '\r\n'), `\ufeff${text}`])
       expect(isUntouched(bytes(same), value.seal, NODE_PLATFORM)).toBe(true);
   });
 
   it.each(['Creek', '0.5', '1,', 'x/1', '“'])('is touched when "%s" is another text', (piece) => {
-    const text = sealedText(value);
     expect(text).toContain(piece);
     expect(isUntouched(bytes(text.replace(piece, '9')), value.seal, NODE_PLATFORM)).toBe(false);
   });
 
   it('is touched when a key stands behind the seal', () => {
-    const more = sealedText(value).replace(/\n\}\n$/, ',\n "cells": []\n}\n');
+    const more = text.replace(/\n\}\n$/, ',\n "cells": []\n}\n');
     expect(JSON.parse(more).cells).toEqual([]);
     expect(isUntouched(bytes(more), value.seal, NODE_PLATFORM)).toBe(false);
   });
