@@ -13,6 +13,7 @@ import type { TargetScore } from '../src/pressure/forecast/backtest/backtest-res
 import { TARGET_DEFINITIONS, type TargetDefinition } from '../src/pressure/forecast/target.ts';
 import { NOT_KNOWN } from '../src/pressure/snap/not-known.ts';
 
+const [RUN, SCREEN, PLAY_ACTION, DROPBACK] = [0, 1, 2, 3];
 const [file = '', profile = '', lastWeek = '18', games] = process.argv.slice(2);
 const cuts = weekSettingsSchema.parse({ opponent: 'x' }).situations;
 const { targets } = backtest({
@@ -51,8 +52,6 @@ function definitionOf(name: TargetDefinition['target']): TargetDefinition | unde
   const { readByFile: _, ...definition } = found;
   return definition;
 }
-
-const [RUN, SCREEN, PLAY_ACTION, DROPBACK] = [0, 1, 2, 3];
 
 function concepts(chart: Film): Uint8Array {
   return Uint8Array.from({ length: chart.size }, (_, i) => {
