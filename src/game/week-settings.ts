@@ -74,10 +74,14 @@ const menu = z
     add_on_share: share.default(0.15).describe('an add-on is called on no more than this share of a situation’s snaps'),
     hole_share: share
       .default(0.1)
-      .describe('no call gives up on purpose what they do on more than this share of their snaps'),
+      .describe(
+        'a call stays home in situations where they do what it gives up on purpose on more than this share of the snaps',
+      ),
     pairing_cap: share
       .default(0.7)
-      .describe('no path is followed by one coverage in more than this share of its calls'),
+      .describe(
+        'share of our pressures on which the path may give the coverage away; a call plainly wrong is never the price',
+      ),
     pairing_games: z
       .number()
       .int()

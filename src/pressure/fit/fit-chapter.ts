@@ -10,6 +10,7 @@ import { type ExpectedInput, type ExpectedSnaps, expectedSnaps } from './expecte
 import type { CallFit, FamilyFit, FitChapter, FitShares, RuleFired, UnknownFeature } from './fit-result.ts';
 import { fitShares } from './fit-shares.ts';
 import { givenRules } from './given-rules.ts';
+import { holesMet } from './holes.ts';
 import { ruleTable } from './rule-table.ts';
 import { FEATURE_COLUMN, snapFeatures } from './snap-features.ts';
 import { expectedMean, readFilm, type Theory, theoryReader, verdictParts } from './theory.ts';
@@ -51,6 +52,7 @@ export function fitChapter(input: FitInput): FitChapter {
     breakEvens: situations.flatMap((_, s) => breakEvens({ theories, asked, facing: (family) => facing(family, s) })),
     charting: chartingValues({ theories, facing: (family) => facing(family, 0), seed }),
     adjustments: adjustments({ film, theories, calls, situations }),
+    holes: library ? holesMet(library, film, situations) : [],
   };
 }
 

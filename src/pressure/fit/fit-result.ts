@@ -1,5 +1,7 @@
+import type { GivenUp } from '../../game/call-library.ts';
 import type { Family } from '../../game/families.ts';
 import type { FitFeature, FitRule } from '../../game/fit-rules.ts';
+import type { Share } from '../../stats/share.ts';
 import type { Spread } from '../../stats/spread.ts';
 
 /**
@@ -116,6 +118,17 @@ export interface FitAdjustment {
   readonly calls: readonly LookCall[];
 }
 
+/** How often this opponent meets one thing that calls give up on purpose. */
+export interface HoleMet {
+  readonly hole: GivenUp;
+  /** Of their film snaps on which it could be told. */
+  readonly met: Share;
+  /** Share of all expected snaps, 0 to 1. */
+  readonly share: number;
+  /** Share of the expected snaps of each situation. */
+  readonly situations: readonly { readonly situation: string; readonly share: number }[];
+}
+
 /** Chapter of the report on when each theory is right against this opponent. */
 export interface FitChapter {
   /** The rules used: the defaults with the coach's changes. */
@@ -128,4 +141,6 @@ export interface FitChapter {
   readonly charting: readonly FitCharting[];
   /** In the order of the looks. */
   readonly adjustments: readonly FitAdjustment[];
+  /** What our calls give up on purpose; absent from plans of earlier versions. */
+  readonly holes?: readonly HoleMet[];
 }

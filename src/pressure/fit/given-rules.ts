@@ -15,14 +15,17 @@ const HOLES: Readonly<Partial<Record<GivenUp, readonly FitTrigger[]>>> = {
 
 /** Rules of one call alone: it is wrong on the snaps that hit what it gives up on purpose. */
 export function givenRules({ name, family, given }: Call): readonly FitRule[] {
-  return given.flatMap((hole) =>
-    (HOLES[hole] ?? []).map((when, i) => ({
-      id: `given_${hole}_${i}`,
-      families: [family],
-      when,
-      says: 'wrong' as const,
-      stands: false,
-      source: `${name} gives it up on purpose`,
-    })),
-  );
+  return given.flatMap((hole) => holeRules(hole, name, [family]));
+}
+
+/** What says that a snap hits a hole; nothing where no chart can tell. */
+export function holeRules(hole: GivenUp, call: string, families: FitRule['families']): readonly FitRule[] {
+  return (HOLES[hole] ?? []).map((when, i) => ({
+    id: `given_${hole}_${i}`,
+    families,
+    when,
+    says: 'wrong' as const,
+    stands: false,
+    source: `${call} gives it up on purpose`,
+  }));
 }

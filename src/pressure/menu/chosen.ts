@@ -2,6 +2,7 @@ import type { ExactSolver } from '../../stats/exact-solver.ts';
 import type { LinearConstraint } from '../../stats/mixed-program.ts';
 import type { MenuCandidate, MenuProblem } from './model.ts';
 import { type MenuAim, menuProgram, readSolution } from './program.ts';
+import { readerPrices } from './reader-limits.ts';
 import { repsOfSet } from './reps.ts';
 
 /** A set of calls with its mix and what it is worth. */
@@ -15,15 +16,17 @@ export interface ChosenMenu {
   /** Snaps a game on which the called theory is right less those on which it is wrong, as the menu counts them. */
   readonly fit: number;
   readonly reps: number;
-  /** Fit less the price of the reps: what menus are compared by. */
+  /** Fit less the price of the reps. */
   readonly worth: number;
+  /** Price of what a reader of our paths gets beyond the limits, at least 0; menus are compared by worth less this. */
+  readonly read: number;
 }
 
-/** What came of a choice; `bound` is no less than the worth of any menu there is, and is the menu's own when proved. */
+/** What came of a choice: the best menu there is when proved, or one that no other beats by more than `gap`. */
 export interface Choice {
   readonly menu: ChosenMenu;
   readonly proved: boolean;
-  readonly bound: number;
+  readonly gap: number;
 }
 
 /** What a choice is made with. */
@@ -40,16 +43,18 @@ export function choose({ problem, aim, also = [] }: ChoiceTask, exact: ExactSolv
   const solved = exact({ ...program, constraints: [...program.constraints, ...also] });
   if (solved.status === 'infeasible' || solved.status === 'unbounded') return null;
   const { set, calls } = readSolution(problem, solved.solution);
-  const menu = worthOf(problem, set, calls);
-  return { menu, proved: solved.status === 'optimal', bound: solved.status === 'optimal' ? menu.worth : solved.bound };
+  const read = readerPrices(problem).reduce((sum, [name, price]) => sum - price * (solved.solution.get(name) ?? 0), 0);
+  const menu = { ...worthOf(problem, set, calls), read };
+  const gap = solved.status === 'optimal' ? 0 : Math.max(0, solved.bound - solved.value);
+  return { menu, proved: solved.status === 'optimal', gap };
 }
 
 /** What a set of calls with a mix is worth. */
-export function worthOf(
+function worthOf(
   problem: MenuProblem,
   set: readonly number[],
   calls: readonly (readonly number[])[],
-): ChosenMenu {
+): Omit<ChosenMenu, 'read'> {
   const carried = set.map((c) => problem.candidates[c] as MenuCandidate);
   const over = (of: (candidate: MenuCandidate, m: number) => number) =>
     carried.reduce(

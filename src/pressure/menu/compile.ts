@@ -1,14 +1,15 @@
 import type { Call } from '../../game/call-library.ts';
 import { familyFacts, type TheoryName } from '../../game/families.ts';
-import { uncountedCalls } from './habits.ts';
+import { closedCall } from './closed.ts';
+import { quietShare, READER_GAMES, readableSnaps, uncountedCalls } from './habits.ts';
 import { type MenuInput, plain } from './input.ts';
 import { mixCells } from './mix-cells.ts';
-import { holdsCalls, type MenuCandidate, type MenuLimits, type MenuProblem, type PathLimit, roomOf } from './model.ts';
+import type { MenuCandidate, MenuLimits, MenuProblem, PathLimit } from './model.ts';
 import { type MenuOffer, menuOffer } from './offer.ts';
 import { pressureRates } from './pressure-rates.ts';
 import { repsThisWeek } from './reps.ts';
 import { LEAST_CALLS, type MenuRule, menuRules, ruleKey } from './rule.ts';
-import { type CallWorth, callWorths } from './worth.ts';
+import { type CallWorth, callWorths, isPlainlyWrong } from './worth.ts';
 
 /** A situation of the week with how often pressure is sent there. */
 export interface PlannedSituation {
@@ -42,7 +43,8 @@ export function compileMenu(input: MenuInput, lifted: readonly MenuRule[] = []):
   const planned = plannedSituations(input, worths);
   const mixes = mixCells(planned);
   const candidates = offer.calls.map((call, c) => candidateOf(input, call, { worth: worths[c] as CallWorth, mixes }));
-  const limits = limitsOf(input, offer, free);
+  const pressures = mixes.reduce((sum, mix) => sum + mix.pressures, 0);
+  const limits = limitsOf(input, { offer, pressures }, free);
   const problem = {
     candidates,
     mixes,
@@ -54,7 +56,7 @@ export function compileMenu(input: MenuInput, lifted: readonly MenuRule[] = []):
     problem,
     situations: planned,
     offer,
-    rules: menuRules(input.settings.menu, demandedTheories(offer, limits.paths)),
+    rules: menuRules(input.settings.menu, demandedTheories(input, offer)),
   };
 }
 
@@ -85,6 +87,7 @@ function candidateOf(
   { worth, mixes }: { readonly worth: CallWorth; readonly mixes: ReturnType<typeof mixCells> },
 ): MenuCandidate {
   const seen = input.own?.callsOnFilm.has(plain(call.name)) ?? true;
+  const shut = closedCall(input, call).situations;
   const lost = call.installed ? (seen ? 0 : UNFAMILIAR.unseen) : UNFAMILIAR.isNew;
   const over = (of: (id: string) => number) =>
     mixes.map(({ parts, pressures }) =>
@@ -98,10 +101,17 @@ function candidateOf(
     points: over((id) => worth.get(id)?.points ?? 0),
     fit: over((id) => (worth.get(id)?.fit ?? 0) - lost),
     explosives: over((id) => (worth.get(id)?.explosives ?? 0) - baseExplosives(input, id)),
+    closed: over((id) => Number(shut.has(id) || worth.get(id)?.plainlyWrong === true)).map((part) => part > 0.5),
   };
 }
 
-function limitsOf(input: MenuInput, offer: MenuOffer, free: ReadonlySet<string>): MenuLimits {
+interface OfferedWeek {
+  readonly offer: MenuOffer;
+  /** Pressures expected in a game. */
+  readonly pressures: number;
+}
+
+function limitsOf(input: MenuInput, { offer, pressures }: OfferedWeek, free: ReadonlySet<string>): MenuLimits {
   const { menu } = input.settings;
   const unless = (key: string, limit: number) => (free.has(key) ? null : limit);
   const paths = free.has('pairing') ? [] : pathLimits(input, offer);
@@ -115,33 +125,29 @@ function limitsOf(input: MenuInput, offer: MenuOffer, free: ReadonlySet<string>)
     addOnShare: unless('add_on', menu.add_on_share),
     explosives: menu.explosives === undefined ? null : unless('explosives', menu.explosives),
     paths,
-    theories: demandedTheories(offer, paths).filter((theory) => !free.has(ruleKey({ kind: 'theory', of: theory }))),
+    readable: readableSnaps(menu.pairing_cap) / READER_GAMES,
+    read: paths.length === 0 ? null : quietShare(menu.pairing_cap, pressures),
+    theories: demandedTheories(input, offer).filter((theory) => !free.has(ruleKey({ kind: 'theory', of: theory }))),
     musts: new Set(menu.must.map(plain).filter((name) => !free.has(`must ${name}`))),
   };
 }
 
-/** Theories of which a call is on offer that its path can hold: the pairing cap forces none in that cannot be paired. */
-function demandedTheories({ calls, theories }: MenuOffer, paths: readonly PathLimit[]): TheoryName[] {
-  const held = calls.filter(({ path }) => holdsCalls(paths.find((limit) => limit.path === path)));
+/** Theories of which a call is on offer that is not plainly wrong against them: none is forced in for its theory's sake. */
+function demandedTheories({ fit }: MenuInput, { calls, theories }: MenuOffer): TheoryName[] {
+  const nets = new Map(fit.calls.filter(({ situation }) => situation === 'all').map(({ call, net }) => [call, net]));
+  const held = calls.filter(({ name }) => !isPlainlyWrong(nets.get(name)));
   return theories.filter((theory) => held.some(({ family }) => familyFacts(family).theory === theory));
 }
 
-/**
- * What the pairing cap and our film ask of every path. A path that lost its other coverage to a hole is left alone: the
- * cap never forces in a call that gives up what they do often.
- */
-function pathLimits({ settings, own, library }: MenuInput, { calls, out }: MenuOffer): PathLimit[] {
+/** What the pairing cap and our film ask of every path. */
+function pathLimits({ settings, own }: MenuInput, { calls }: MenuOffer): PathLimit[] {
   const cap = settings.menu.pairing_cap;
   if (cap >= 1) return [];
   const habits = new Map((own?.paths ?? []).map((habit) => [plain(habit.path), habit]));
-  const holed = new Set(out.filter(({ why }) => why.kind === 'hole').map(({ call }) => call));
-  const lost = new Set(library.calls.filter(({ name }) => holed.has(name)).map(({ path }) => path));
-  return [...new Set(calls.map(({ path }) => path))]
-    .map((path) => {
-      const habit = habits.get(plain(path));
-      const coverages = [...new Set(calls.filter((call) => call.path === path).map(({ coverage }) => coverage))];
-      const uncounted = uncountedCalls(cap, habit?.snaps ?? 0);
-      return { path, coverages, most: cap, uncounted, changeUp: habit?.changeUp ?? null };
-    })
-    .filter((limit) => !lost.has(limit.path) || roomOf(limit) >= 1);
+  return [...new Set(calls.map(({ path }) => path))].map((path) => {
+    const habit = habits.get(plain(path));
+    const coverages = [...new Set(calls.filter((call) => call.path === path).map(({ coverage }) => coverage))];
+    const uncounted = uncountedCalls(cap, habit?.snaps ?? 0);
+    return { path, coverages, most: cap, uncounted, changeUp: habit?.changeUp ?? null };
+  });
 }

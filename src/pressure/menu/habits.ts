@@ -44,3 +44,19 @@ export function uncountedCalls(cap: number, snaps: number): number {
   const readable = readableSnaps(cap);
   return snaps >= readable ? 0 : (readable - 1) / READER_GAMES;
 }
+
+/**
+ * Largest share of our pressures on which a reader who knows every path's usual coverage may be right, so that four games
+ * of film hardly ever show more than the cap by chance.
+ *
+ * @param cap - 0 to 1
+ * @param pressures - pressures a game
+ * @example quietShare(0.7, 23) // 0.604
+ */
+export function quietShare(cap: number, pressures: number): number {
+  const error = Math.sqrt((cap * (1 - cap)) / Math.max(1, READER_GAMES * pressures));
+  return Math.max(0, cap - QUIET_ERRORS * error);
+}
+
+/** Standard errors between what is planned and the cap: film of one season in forty shows more. Judgment. */
+const QUIET_ERRORS = 2;

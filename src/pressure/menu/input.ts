@@ -5,7 +5,6 @@ import type { FitChapter } from '../fit/fit-result.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
 import type { SoundnessFault } from '../soundness/fault.ts';
 import type { PathHabit } from './habits.ts';
-import type { CallHole } from './holes.ts';
 
 /** What our own film says of how we call it. */
 export interface OwnHabits {
@@ -24,8 +23,6 @@ export interface MenuInput {
   readonly scores: ScoreChapter;
   readonly fit: FitChapter;
   readonly soundness: readonly SoundnessFault[];
-  /** How often this opponent meets what each call gives up on purpose. */
-  readonly holes: readonly CallHole[];
   /** Null without film of our own: every path then counts as new. */
   readonly own: OwnHabits | null;
   readonly exact: ExactSolver;

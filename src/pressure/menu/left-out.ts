@@ -1,12 +1,11 @@
 import type { ChosenMenu } from './chosen.ts';
 import type { CompiledMenu } from './compile.ts';
-import { holdsCalls, type MenuCandidate, type PathLimit } from './model.ts';
+import type { MenuCandidate } from './model.ts';
 import type { OutReason } from './offer.ts';
 
 /** Why a call is not carried. */
 export type LeftOutReason =
   | OutReason
-  | { readonly kind: 'no_second_coverage'; readonly path: string; readonly coverages: number }
   | { readonly kind: 'costs_reps'; readonly reps: number; readonly fit: number }
   | { readonly kind: 'nowhere_better'; readonly fit: number; readonly situation: string };
 
@@ -15,19 +14,12 @@ export function whyLeftOut({ problem, offer, situations }: CompiledMenu, menu: C
   const names = new Map(situations.map(({ id, label }) => [id, label]));
   const inside = problem.candidates.flatMap((candidate, c) => {
     if (menu.set.includes(c)) return [];
-    const limit = problem.limits.paths.find(({ path }) => path === candidate.call.path);
     const best = bestMix(candidate);
     const home = problem.mixes[best.m]?.situations[0] ?? '';
     const fallback: LeftOutReason = { kind: 'nowhere_better', fit: best.fit, situation: names.get(home) ?? home };
-    return [{ call: candidate.call.name, why: lonePath(limit) ?? costly(candidate, best.fit) ?? fallback }];
+    return [{ call: candidate.call.name, why: costly(candidate, best.fit) ?? fallback }];
   });
   return [...offer.out, ...inside];
-}
-
-/** A path whose coverages cannot split its calls within the limits, and of which no call goes uncounted. */
-function lonePath(limit: PathLimit | undefined): LeftOutReason | null {
-  if (limit === undefined || holdsCalls(limit)) return null;
-  return { kind: 'no_second_coverage', path: limit.path, coverages: limit.coverages.length };
 }
 
 function costly({ isNew, reps }: MenuCandidate, fit: number): LeftOutReason | null {

@@ -9,10 +9,11 @@ import { whyLeftOut } from './left-out.ts';
 import { mixShares, type SituationMix } from './mix-shares.ts';
 import type { MenuCandidate, MenuProblem } from './model.ts';
 import { menuNotes } from './notes.ts';
+import { pairingsOf, pathsOf, readOf } from './pairings.ts';
 import { limitPrices } from './prices.ts';
 import { otherSet } from './program.ts';
 import { repsOfCalls } from './reps.ts';
-import type { MenuCall, MenuPairing, MenuResult, OtherMenu, WorstAnswer } from './result.ts';
+import type { MenuCall, MenuResult, OtherMenu, WorstAnswer } from './result.ts';
 
 /**
  * The week's menu: which pressures to carry and how often to call each in every situation. Among all menus that give up
@@ -43,8 +44,9 @@ interface ChosenWeek {
 
 function menuResult(input: MenuInput, compiled: CompiledMenu, week: ChosenWeek): MenuResult {
   const { problem } = compiled;
-  const { menu, proved, bound } = week.choice;
+  const { menu, proved, gap } = week.choice;
   const mixes = mixShares(compiled, menu);
+  const pairings = pairingsOf(problem, menu);
   const worst = mixes.map((mix) => worstAnswer(input, compiled, mix));
   const calls = menuCalls(input, { problem, menu, mixes });
   return {
@@ -74,10 +76,11 @@ function menuResult(input: MenuInput, compiled: CompiledMenu, week: ChosenWeek):
     nextBest: nextBest(input, problem, week),
     prices: limitPrices(input, { compiled, choice: week.choice, leastPoints: week.leastPoints }),
     leftOut: whyLeftOut(compiled, menu),
-    pairings: pairingsOf(problem, menu),
+    pairings,
+    read: readOf(pairings, input.settings.menu.pairing_cap),
     paths: pathsOf(problem, menu),
     explosives: expectedExplosives(problem, menu),
-    proof: proved ? { proved } : { proved, gap: Math.max(0, bound - menu.worth) },
+    proof: proved ? { proved } : { proved, gap },
     notes: menuNotes(input, compiled, menu),
   };
 }
@@ -149,43 +152,8 @@ function nextBest(input: MenuInput, problem: MenuProblem, { choice, leastPoints 
   const names = new Set(choice.menu.set.map((c) => problem.candidates[c]?.call.name ?? ''));
   return {
     ...difference(problem, next.menu, names),
-    less: choice.menu.worth - next.menu.worth,
+    less: choice.menu.worth - choice.menu.read - (next.menu.worth - next.menu.read),
     points: next.menu.points - choice.menu.points,
     proved: next.proved,
   };
-}
-
-function pairingsOf(problem: MenuProblem, menu: ChosenMenu): MenuPairing[] {
-  const carried = menu.set.map((c, i) => ({
-    ...(problem.candidates[c] as MenuCandidate).call,
-    times: callsAGame(menu, i),
-  }));
-  const times = (list: typeof carried) => list.reduce((sum, call) => sum + call.times, 0);
-  const firsts = carried.filter(
-    ({ path, coverage }, i) => carried.findIndex((one) => one.path === path && one.coverage === coverage) === i,
-  );
-  return firsts.map(({ path, coverage }) => {
-    const ofPath = carried.filter((call) => call.path === path);
-    const limit = problem.limits.paths.find((one) => one.path === path);
-    return {
-      path,
-      coverage,
-      share: times(ofPath.filter((call) => call.coverage === coverage)) / times(ofPath),
-      calls: times(ofPath),
-      most: limit?.most ?? 1,
-      uncounted: limit?.uncounted ?? 0,
-    };
-  });
-}
-
-function pathsOf(problem: MenuProblem, menu: ChosenMenu) {
-  const total = menu.set.reduce((sum, _, i) => sum + callsAGame(menu, i), 0);
-  const calls = new Map<string, number>();
-  menu.set.forEach((c, i) => {
-    const { path } = (problem.candidates[c] as MenuCandidate).call;
-    calls.set(path, (calls.get(path) ?? 0) + callsAGame(menu, i));
-  });
-  return [...calls]
-    .map(([path, times]) => ({ path, calls: times, share: total === 0 ? 0 : times / total }))
-    .sort((a, b) => b.calls - a.calls);
 }

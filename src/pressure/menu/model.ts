@@ -15,6 +15,8 @@ export interface MenuCandidate {
   readonly fit: readonly number[];
   /** By mix: explosive plays a call beyond the base's. */
   readonly explosives: readonly number[];
+  /** By mix: whether it stays at home there, because it is plainly wrong or they do what it gives up on purpose. */
+  readonly closed: readonly boolean[];
 }
 
 /** One or more situations that share a mix: rare ones go with their neighbor. */
@@ -37,17 +39,6 @@ export interface PathLimit {
   readonly uncounted: number;
 }
 
-/** Whether a path can be called at all: its coverages leave room for every call, or some calls go uncounted. */
-export function holdsCalls(limit: PathLimit | undefined): boolean {
-  if (limit === undefined || limit.uncounted > 0) return true;
-  return roomOf(limit) >= 1;
-}
-
-/** What the coverages of a path may take together of its calls; 1 and more leaves room for every call. */
-export function roomOf({ coverages, most }: Pick<PathLimit, 'coverages' | 'most'>): number {
-  return coverages.length * most + 1e-9;
-}
-
 /** What a menu must keep to. Shares are 0 to 1; null for no such limit. */
 export interface MenuLimits {
   readonly size: number | null;
@@ -61,6 +52,10 @@ export interface MenuLimits {
   readonly addOnShare: number | null;
   readonly explosives: number | null;
   readonly paths: readonly PathLimit[];
+  /** Largest share of all pressures on which the usual coverage behind each path may come; null for no cap. */
+  readonly read: number | null;
+  /** Calls of a path a game from which on an opponent's film shows its coverage. */
+  readonly readable: number;
   readonly theories: readonly TheoryName[];
   /** Names of calls that must be carried, in small letters. */
   readonly musts: ReadonlySet<string>;

@@ -1,5 +1,6 @@
 import type { Call, GivenUp } from '../../game/call-library.ts';
 import { familyFacts, THEORIES, type TheoryName } from '../../game/families.ts';
+import { closedCall } from './closed.ts';
 import { type MenuInput, plain, pressuresInOrder } from './input.ts';
 
 /** Why a call cannot be on the menu at all. */
@@ -18,8 +19,8 @@ export interface MenuOffer {
 }
 
 /**
- * The sound, scored pressures that are not banned and give up nothing this opponent does often; every other pressure
- * with its reason. Calls of the four-man base are neither: the base is always carried and takes no place on the menu.
+ * The sound, scored pressures that are not banned and do not give up what this opponent does often everywhere; every
+ * other pressure with its reason. Calls of the four-man base are neither: the base is always carried and takes no place on the menu.
  *
  * @param lifted - names of banned calls that are offered all the same
  */
@@ -40,13 +41,23 @@ export function menuOffer(input: MenuInput, lifted: ReadonlySet<string> = new Se
   };
 }
 
-function unfitness(call: Call, { soundness, scores, holes, settings }: MenuInput): OutReason | null {
+function unfitness(call: Call, input: MenuInput): OutReason | null {
+  const { soundness, scores } = input;
   const fault = soundness.find((found) => found.call === call.name && !found.declared);
   if (fault) return { kind: 'not_sound', fault: fault.words };
   const found = scores.calls.filter((score) => score.call === call.name);
   if (found.length === 0 || !found.every(({ points }) => Number.isFinite(points.mean))) return { kind: 'not_scored' };
-  const met = holes
-    .filter((hole) => hole.call === call.name && (hole.met.estimate ?? 0) > settings.menu.hole_share)
-    .sort((a, b) => (b.met.estimate ?? 0) - (a.met.estimate ?? 0))[0];
-  return met ? { kind: 'hole', hole: met.hole, count: met.met.count, trials: met.met.trials } : null;
+  return closedEverywhere(call, input);
 }
+
+/** A call that is open on so few of their snaps that it cannot be carried. */
+function closedEverywhere(call: Call, input: MenuInput): OutReason | null {
+  const { hole, situations } = closedCall(input, call);
+  const open = input.scores.situations.filter(({ id }) => id !== 'all' && !situations.has(id));
+  const snaps = open.reduce((sum, { expectedSnaps }) => sum + expectedSnaps, 0);
+  if (hole === null || snaps >= LEAST_OPEN) return null;
+  return { kind: 'hole', hole: hole.hole, count: hole.met.count, trials: hole.met.trials };
+}
+
+/** Snaps a game on which a carried call must be open: it is called once, and never on every snap. Judgment. */
+const LEAST_OPEN = 2;

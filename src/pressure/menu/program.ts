@@ -1,5 +1,7 @@
 import type { LinearConstraint, MixedProgram } from '../../stats/mixed-program.ts';
-import { allPressures, type MenuCandidate, type MenuProblem, type PathLimit } from './model.ts';
+import { allPressures, type MenuCandidate, type MenuProblem } from './model.ts';
+import { callsHere, groupsOf, namesOf, overCalls, type Term } from './program-names.ts';
+import { readerConstraints, readerPrices } from './reader-limits.ts';
 import { OWN_REPS, SHARED_REPS } from './reps.ts';
 
 /** What a menu is chosen for: points alone, or fit less the price of reps with a floor under the points. */
@@ -7,21 +9,6 @@ export type MenuAim = { readonly kind: 'points' } | { readonly kind: 'fit'; read
 
 /** What a pressure costs that cannot be sent: more than any fit or points, so that as many are sent as limits allow. */
 const SHORT_PRICE = 3;
-
-/** Numbers by which the program calls its variables. */
-interface Names {
-  /** Calls a game of a candidate in a mix. */
-  readonly calls: (c: number, m: number) => number;
-  /** Whether a candidate is carried. */
-  readonly carry: (c: number) => number;
-  /** Reps that teach a path, a coverage. */
-  readonly path: (p: number) => number;
-  readonly coverage: (v: number) => number;
-  /** Pressures of a mix that the limits leave no call for. */
-  readonly short: (m: number) => number;
-}
-
-type Term = readonly [name: number, factor: number];
 
 /**
  * The choice of calls and of their mixes as one mixed program: variables are calls a game by candidate and mix, whether
@@ -31,7 +18,7 @@ export function menuProgram(problem: MenuProblem, aim: MenuAim): MixedProgram<nu
   const names = namesOf(problem);
   const { candidates } = problem;
   const worth = aim.kind === 'points' ? pointTerms(problem) : [...fitTerms(problem), ...priceTerms(problem)];
-  const maximize = [...worth, ...problem.mixes.map((_, m): Term => [names.short(m), -SHORT_PRICE])];
+  const maximize = [...worth, ...shortTerms(problem), ...readerPrices(problem)];
   const floor = aim.kind === 'points' ? [] : [{ terms: pointTerms(problem), min: aim.leastPoints }];
   return {
     maximize,
@@ -40,11 +27,17 @@ export function menuProgram(problem: MenuProblem, aim: MenuAim): MixedProgram<nu
       ...carryConstraints(problem),
       ...repConstraints(problem),
       ...pathConstraints(problem),
+      ...readerConstraints(problem),
       ...dutyConstraints(problem),
       ...floor,
     ],
     binaries: candidates.map((_, c) => names.carry(c)),
   };
+}
+
+function shortTerms(problem: MenuProblem): Term[] {
+  const { short } = namesOf(problem);
+  return problem.mixes.map((_, m) => [short(m), -SHORT_PRICE]);
 }
 
 /** The constraint that forbids carrying exactly this set again. */
@@ -64,26 +57,6 @@ export function readSolution(problem: MenuProblem, solution: ReadonlyMap<number,
 
 function mixCount(candidates: readonly MenuCandidate[]): number {
   return candidates[0]?.fit.length ?? 0;
-}
-
-function namesOf({ candidates, mixes }: { candidates: MenuProblem['candidates']; mixes: { length: number } }): Names {
-  const carry = candidates.length * mixes.length;
-  const path = carry + candidates.length;
-  const coverage = path + candidates.length;
-  return {
-    calls: (c, m) => c * mixes.length + m,
-    carry: (c) => carry + c,
-    path: (p) => path + p,
-    coverage: (v) => coverage + v,
-    short: (m) => coverage + candidates.length + m,
-  };
-}
-
-function overCalls(problem: MenuProblem, of: (candidate: MenuCandidate, m: number) => number): Term[] {
-  const { calls } = namesOf(problem);
-  return problem.candidates.flatMap((candidate, c) =>
-    problem.mixes.map((_, m): Term => [calls(c, m), of(candidate, m)]),
-  );
 }
 
 function pointTerms(problem: MenuProblem): Term[] {
@@ -108,28 +81,31 @@ function repTerms(problem: MenuProblem): Term[] {
   ];
 }
 
-function groupsOf({ candidates }: MenuProblem, key: 'path' | 'coverage'): string[] {
-  return [...new Set(candidates.map(({ call }) => call[key]))];
-}
-
 /** Every mix sends what the pressure rates say; an add-on is never an every-down call; no path reads a situation. */
 function mixConstraints(problem: MenuProblem): LinearConstraint<number>[] {
-  const { calls, short } = namesOf(problem);
+  const { short } = namesOf(problem);
   const { addOnShare, pathShareHere } = problem.limits;
-  const here = (m: number, keep: (candidate: MenuCandidate) => boolean) =>
-    problem.candidates.flatMap((candidate, c): Term[] => (keep(candidate) ? [[calls(c, m), 1]] : []));
   return problem.mixes.flatMap(({ pressures, expectedSnaps }, m) => {
-    const addOns = here(m, ({ call }) => call.family === 'add_on');
+    const addOns = callsHere(problem, m, ({ call }) => call.family === 'add_on');
     const capped = pathShareHere !== null && pressures >= LEAST_READABLE ? groupsOf(problem, 'path') : [];
     return [
-      { terms: [...here(m, () => true), [short(m), 1] as const], equal: pressures },
+      { terms: [...callsHere(problem, m, () => true), [short(m), 1] as const], equal: pressures },
+      ...closedCalls(problem, m),
       ...(addOnShare === null || addOns.length === 0 ? [] : [{ terms: addOns, max: addOnShare * expectedSnaps }]),
       ...capped.map((path) => ({
-        terms: here(m, ({ call }) => call.path === path),
+        terms: callsHere(problem, m, ({ call }) => call.path === path),
         max: (pathShareHere ?? 1) * pressures,
       })),
     ];
   });
+}
+
+/** No call is sent where they do what it gives up on purpose. */
+function closedCalls(problem: MenuProblem, m: number): LinearConstraint<number>[] {
+  const { calls } = namesOf(problem);
+  return problem.candidates.flatMap(({ closed }, c) =>
+    closed[m] ? [{ terms: [[calls(c, m), 1]] as const, max: 0 }] : [],
+  );
 }
 
 /** Fewer pressures than this in a mix show no path. Judgment. */
@@ -167,39 +143,14 @@ function repConstraints(problem: MenuProblem): LinearConstraint<number>[] {
   ];
 }
 
-/** No path takes more than its share of our pressures, no coverage more than its share of its path. */
+/** No path takes more than its share of our pressures. */
 function pathConstraints(problem: MenuProblem): LinearConstraint<number>[] {
-  const { pathShare, paths } = problem.limits;
-  const shares =
-    pathShare === null
-      ? []
-      : groupsOf(problem, 'path').map((path) => ({
-          terms: overCalls(problem, ({ call }) => (call.path === path ? 1 : 0)).filter(([, factor]) => factor !== 0),
-          max: pathShare * allPressures(problem),
-        }));
-  const pairs = paths.flatMap(({ path, coverages, most, uncounted }) =>
-    coverages.map((coverage) => ({
-      terms: overCalls(problem, ({ call }) =>
-        call.path === path ? (call.coverage === coverage ? 1 : 0) - most : 0,
-      ).filter(([, factor]) => factor !== 0),
-      max: (1 - most) * uncounted,
-    })),
-  );
-  return [...shares, ...pairs, ...paths.flatMap((limit) => changeUpConstraints(problem, limit))];
-}
-
-/** While a path's usual coverage is carried, so many calls a game of the path come with another one. */
-function changeUpConstraints(problem: MenuProblem, { path, changeUp }: PathLimit): LinearConstraint<number>[] {
-  if (changeUp === null) return [];
-  const { carry } = namesOf(problem);
-  const usual = changeUp.usual.trim().toLowerCase();
-  const isUsual = ({ call }: MenuCandidate) => call.path === path && call.coverage.trim().toLowerCase() === usual;
-  const others = overCalls(problem, (candidate) =>
-    candidate.call.path === path && !isUsual(candidate) ? 1 : 0,
-  ).filter(([, factor]) => factor !== 0);
-  return problem.candidates.flatMap((candidate, c) =>
-    isUsual(candidate) ? [{ terms: [...others, [carry(c), -changeUp.calls] as const], min: 0 }] : [],
-  );
+  const { pathShare } = problem.limits;
+  if (pathShare === null) return [];
+  return groupsOf(problem, 'path').map((path) => ({
+    terms: overCalls(problem, ({ call }) => Number(call.path === path)),
+    max: pathShare * allPressures(problem),
+  }));
 }
 
 /** How many calls, how many new ones, every theory, every must, and no more explosives than allowed. */

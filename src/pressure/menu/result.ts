@@ -1,4 +1,5 @@
 import type { Answer } from '../../game/answers.ts';
+import type { GivenUp } from '../../game/call-library.ts';
 import type { Family, TheoryName } from '../../game/families.ts';
 import type { LeftOutReason } from './left-out.ts';
 import type { MenuRule, RuleKind } from './rule.ts';
@@ -65,6 +66,17 @@ export interface MenuPairing {
   readonly uncounted: number;
 }
 
+/** How far the plan can be read by one who knows what follows each path most. */
+export interface PlanRead {
+  /** Share of the planned pressures on which he is right, and who knows no more than what we play most. */
+  readonly share: number;
+  readonly blind: number;
+  /** Share the pairing cap allows. */
+  readonly most: number;
+  /** Paths that come with one coverage alone, more often than goes unread. */
+  readonly lone: readonly { readonly path: string; readonly coverage: string; readonly calls: number }[];
+}
+
 /** How far a menu is known to be the best: proved, or no more than a gap short of any other. */
 export type MenuProof = { readonly proved: true } | { readonly proved: false; readonly gap: number };
 
@@ -83,7 +95,9 @@ export type MenuNote =
   | { readonly kind: 'no_theory'; readonly theory: TheoryName }
   | { readonly kind: 'uncounted_paths'; readonly paths: readonly string[] }
   | { readonly kind: 'no_own_rate'; readonly rate: number }
-  | { readonly kind: 'short'; readonly sent: number; readonly planned: number };
+  | { readonly kind: 'short'; readonly sent: number; readonly planned: number }
+  /** A carried call that stays at home where they do what it gives up on purpose. */
+  | { readonly kind: 'closed'; readonly call: string; readonly hole: GivenUp; readonly situations: readonly string[] };
 
 /** A situation as the menu plans it. */
 export interface MenuSituation {
@@ -120,6 +134,8 @@ export type MenuResult =
       readonly prices: readonly LimitPrice[];
       readonly leftOut: readonly { readonly call: string; readonly why: LeftOutReason }[];
       readonly pairings: readonly MenuPairing[];
+      /** How far the path gives the coverage away; absent from plans of earlier versions. */
+      readonly read?: PlanRead;
       /** Share of our pressures on each path, largest first. */
       readonly paths: readonly { readonly path: string; readonly share: number; readonly calls: number }[];
       readonly explosives: number;

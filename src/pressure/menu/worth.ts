@@ -1,4 +1,5 @@
 import type { Call } from '../../game/call-library.ts';
+import type { Spread } from '../../stats/spread.ts';
 import type { MenuInput } from './input.ts';
 
 /** What one snap of a call is worth in a situation. */
@@ -8,6 +9,16 @@ export interface SnapWorth {
   /** Share by which the theory is right more often than wrong, with what the interval leaves open counted against it. */
   readonly fit: number;
   readonly explosives: number;
+  /** Not called there, not even to mix the coverages of its path. */
+  readonly plainlyWrong: boolean;
+}
+
+/** Even at the high end of its interval wrong more often than right by this share of the snaps. Judgment. */
+const PLAINLY_WRONG = 0.25;
+
+/** Whether a theory is wrong beyond what the film leaves open. */
+export function isPlainlyWrong(net: Spread | undefined): boolean {
+  return net !== undefined && net.high < -PLAINLY_WRONG;
 }
 
 /** A call's worth by situation. */
@@ -27,6 +38,7 @@ export function callWorths({ scores, fit, settings }: MenuInput, calls: readonly
       points: points.mean / SNAPS_PER_SCORE,
       fit: net ? trust * net.mean + (1 - trust) * net.low : 0,
       explosives: explosives.mean / SNAPS_PER_EXPLOSIVES,
+      plainlyWrong: isPlainlyWrong(net),
     });
   }
   return calls.map(({ name }) => byCall.get(name) ?? new Map());

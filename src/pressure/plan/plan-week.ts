@@ -7,7 +7,6 @@ import { differentChapter } from '../different/different.ts';
 import { fitChapter } from '../fit/fit-chapter.ts';
 import type { CountRow } from '../forecast/counts/count-row.ts';
 import { forecastWeek } from '../forecast/week/forecast.ts';
-import { callHoles } from '../menu/holes.ts';
 import type { MenuInput } from '../menu/input.ts';
 import { planMenu } from '../menu/menu.ts';
 import type { MenuResult } from '../menu/result.ts';
@@ -96,12 +95,11 @@ interface MenuParts extends Pick<MenuInput, 'library' | 'exact' | 'scores' | 'fi
   readonly ours: OwnFilmChapter | null;
 }
 
-function menuInput({ chart, ownFilm, settings }: WeekInput, { protection, ours, ...parts }: MenuParts): MenuInput {
+function menuInput({ ownFilm, settings }: WeekInput, { protection, ours, ...parts }: MenuParts): MenuInput {
   return {
     ...parts,
     settings,
     soundness: protection.soundness,
-    holes: callHoles(parts.library, chart, settings.situations),
     own: ours && ownFilm ? ownHabits(ours, ownFilm) : null,
   };
 }

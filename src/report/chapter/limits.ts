@@ -5,6 +5,7 @@ import type { Block } from '../view/block.ts';
 import { leftOutTable, menuPairingTable, mixTable, priceTable, worstTable } from '../view/menu-table.ts';
 import { menuNoteWords, proofWords } from '../words/menu-words.ts';
 import { signed } from '../words/number-words.ts';
+import { situationLabel } from '../words/situation-label.ts';
 
 type Menu = Extract<MenuResult, { kind: 'menu' }>;
 
@@ -12,7 +13,7 @@ type Menu = Extract<MenuResult, { kind: 'menu' }>;
 export function limitBlocks(plan: WeekPlan): readonly Block[] {
   const { menu } = plan;
   if (menu?.kind !== 'menu') return [];
-  const sentences = [worthSentence(menu), measureSentence(menu), ...menu.notes.map(menuNoteWords)];
+  const sentences = [worthSentence(menu), measureSentence(menu), ...noteSentences(plan, menu)];
   const worth = html`${sentences.filter((line) => line !== '').map((line) => html`<p>${line}</p>\n`)}`;
   return [
     {
@@ -28,6 +29,10 @@ export function limitBlocks(plan: WeekPlan): readonly Block[] {
       ],
     },
   ];
+}
+
+function noteSentences(plan: WeekPlan, menu: Menu): string[] {
+  return menu.notes.map((note) => menuNoteWords(note, (id) => situationLabel(plan, id)));
 }
 
 function worthSentence(menu: Menu): string {

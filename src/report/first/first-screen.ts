@@ -1,6 +1,7 @@
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { type Html, html } from '../page/html.ts';
 import { sureWithWord } from '../page/sure-mark.ts';
+import { planReadWords } from '../words/menu-words.ts';
 import { changeUpWords, givesAwayStatement } from '../words/own-look-words.ts';
 import { situationLabel } from '../words/situation-label.ts';
 import { type Statement, whyStatements } from '../words/why-words.ts';
@@ -20,7 +21,7 @@ ${callItPart(plan)}<h2>Why</h2>
 ${statementList(whyStatements(plan))}</div>
 <div>${differentPart(plan)}<h2>Stay out of</h2>
 ${statementList(stayOutStatements(plan))}<h2>How we look</h2>
-${ourLookPart(plan)}<h2>How sure</h2>
+${ourLookPart(plan)}${planReadPart(plan)}<h2>How sure</h2>
 ${statementList(sureStatements(plan))}</div>
 </section>\n`;
 }
@@ -31,6 +32,12 @@ export function statementList(statements: readonly Statement[]): Html {
     ({ words, sure }) => html`<li>${words}${sure === null ? null : html` ${sureWithWord(sure)}`}</li>`,
   );
   return html`<ul>${items}</ul>\n`;
+}
+
+/** How far this week's mix can be read; nothing without a menu or with the pairing cap off. */
+function planReadPart({ menu }: WeekPlan): Html | null {
+  if (menu?.kind !== 'menu' || menu.read === undefined || menu.read.most >= 1) return null;
+  return html`<ul><li>${planReadWords(menu.read)}</li></ul>\n`;
 }
 
 function ourLookPart(plan: WeekPlan): Html {

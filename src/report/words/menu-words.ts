@@ -1,6 +1,13 @@
 import { isTheory, THEORY_WORDS } from '../../game/families.ts';
 import type { LeftOutReason } from '../../pressure/menu/left-out.ts';
-import type { ImpossibleMust, LimitPrice, LimitStep, MenuNote, MenuResult } from '../../pressure/menu/result.ts';
+import type {
+  ImpossibleMust,
+  LimitPrice,
+  LimitStep,
+  MenuNote,
+  MenuResult,
+  PlanRead,
+} from '../../pressure/menu/result.ts';
 import type { MenuRule } from '../../pressure/menu/rule.ts';
 import { counted, fixed, listed, signed } from './number-words.ts';
 import { percent } from './percent.ts';
@@ -90,8 +97,6 @@ export function leftOutWords(why: LeftOutReason): string {
       return 'not scored this week';
     case 'hole':
       return `gives up ${HOLE_WORDS[why.hole] ?? why.hole} on purpose; they show it on ${why.count} of ${why.trials} (${percent(why.count / why.trials)})`;
-    case 'no_second_coverage':
-      return `only ${counted(why.coverages, 'coverage', 'coverages')} behind ${why.path}: our film already shows the path too often to pair it that way`;
     case 'costs_reps':
       return `new, ${counted(why.reps, 'rep', 'reps')} to install: it does not earn them (net ${signed(10 * why.fit)} of 10 at its best)`;
     case 'nowhere_better':
@@ -122,8 +127,12 @@ export function proofWords({ proof, nextBest }: Menu): string {
   return `${proved} ${found}: ${changeWords(nextBest)}, ${fixed(nextBest.less, 2)} snaps a game behind, ${signed(nextBest.points)} points.`;
 }
 
-/** Something a reader must know of how the menu came about. */
-export function menuNoteWords(note: MenuNote): string {
+/**
+ * Something a reader must know of how the menu came about.
+ *
+ * @param labelOf - the staff's word for a situation id
+ */
+export function menuNoteWords(note: MenuNote, labelOf: (situation: string) => string): string {
   switch (note.kind) {
     case 'no_theory':
       return `No ${THEORY_WORDS[note.theory]} call fits this week, so none is asked for; the table of calls left out says why.`;
@@ -131,9 +140,23 @@ export function menuNoteWords(note: MenuNote): string {
       return `Barely on film, fine a couple of times a game without a change-up: ${listed(note.paths)}.`;
     case 'no_own_rate':
       return `No film of our own: the pressure rate is planned around ${percent(note.rate)}, the middle of what week.yaml allows.`;
+    case 'closed':
+      return `${note.call} gives up ${HOLE_WORDS[note.hole] ?? note.hole} on purpose. It stays home where they do that most: ${listed(note.situations.map(labelOf))}.`;
     case 'short':
       return `The limits leave calls for ${fixed(note.sent, 1)} of the ${fixed(note.planned, 1)} pressures planned; the rest is base.`;
     default:
       return note satisfies never;
   }
 }
+
+/** How far the plan itself can be read off its paths. */
+export function planReadWords({ share, blind, most, lone }: PlanRead): string {
+  const read = `On this week’s mix our path names the coverage on ${percent(share)} of our pressures (cap ${percent(most)}), a blind guess on ${percent(blind)}`;
+  if (share <= most) return `${read}.`;
+  if (share <= blind + ROUNDED) return `${read}: we play one coverage most of the time, and the path adds nothing.`;
+  const paths = lone.map(({ path, coverage, calls }) => `${path} is always ${coverage} (${fixed(calls, 0)} a game)`);
+  return paths.length === 0 ? `${read}.` : `${read}: ${listed(paths)}.`;
+}
+
+/** Half of the last digit shown. */
+const ROUNDED = 0.005;

@@ -14,7 +14,7 @@ export function bestByEnumeration(input: MenuInput): number | null {
   const byPoints = sets.map((set) => mixedElsewhere(problem, set, null)).filter((mixed) => mixed !== null);
   if (byPoints.length === 0) return null;
   const best = byPoints.reduce((most, mixed) => (mixed.total > most.total ? mixed : most));
-  const least = best.total + SHORT_PRICE * best.short - input.settings.menu.regret;
+  const least = best.total + best.priced - input.settings.menu.regret;
   const worths = sets.flatMap((set) => {
     const mixed = mixedElsewhere(problem, set, least);
     return mixed === null ? [] : [mixed.total - problem.repPrice * repsOf(problem, set)];
@@ -23,6 +23,9 @@ export function bestByEnumeration(input: MenuInput): number | null {
 }
 
 export const SHORT_PRICE = 3;
+
+/** What a call costs on which a reader of the paths is right beyond the share allowed: over the game, and elsewhere. */
+const [READ_PRICE, LESS_READ_PRICE] = [0.6, 0.2];
 
 function allSets(count: number): number[][] {
   return Array.from({ length: 2 ** count }, (_, word) =>
@@ -55,18 +58,18 @@ function keepsCounts(problem: MenuProblem, set: readonly number[]): boolean {
   );
 }
 
-/** The best mix of a set, with its unsent pressures priced in, and how many those are. */
+/** The best mix of a set less what is unsent and read of it, and the price of those. */
 interface Mixed {
   readonly total: number;
-  readonly short: number;
+  readonly priced: number;
 }
 
 /** The most points a set can save, or with a floor under the points the most fit. */
 function mixedElsewhere(problem: MenuProblem, set: readonly number[], leastPoints: number | null): Mixed | null {
   const { mixes, limits, candidates, baseExplosives } = problem;
   const all = mixes.reduce((sum, { pressures }) => sum + pressures, 0);
-  const constraints: Record<string, { min?: number; max?: number; equal?: number }> = {};
-  const variables: Record<string, Record<string, number>> = {};
+  const constraints: Bounds = {};
+  const variables: Columns = {};
   if (leastPoints !== null) constraints['points'] = { min: leastPoints - 1e-7 };
   if (limits.explosives !== null) constraints['explosives'] = { max: limits.explosives - baseExplosives };
   mixes.forEach(({ pressures, expectedSnaps }, m) => {
@@ -74,6 +77,7 @@ function mixedElsewhere(problem: MenuProblem, set: readonly number[], leastPoint
     variables[`short ${m}`] = { total: -SHORT_PRICE, [`sent ${m}`]: 1 };
     constraints[`add on ${m}`] = { max: (limits.addOnShare ?? 1) * expectedSnaps };
   });
+  addReaders(problem, constraints, variables);
   for (const c of set) {
     const { call } = candidates[c]!;
     constraints[`use ${c}`] = { min: limits.leastCalls };
@@ -85,6 +89,7 @@ function mixedElsewhere(problem: MenuProblem, set: readonly number[], leastPoint
     // The set is given, so a usual coverage in it asks for its change-ups outright.
     if (limit?.changeUp?.usual === call.coverage) constraints[`other ${call.path}`] = { min: limit.changeUp.calls };
     mixes.forEach(({ pressures }, m) => {
+      if (candidates[c]!.closed[m]) return;
       const readable = limits.pathShareHere !== null && pressures >= 1.5;
       if (readable) constraints[`here ${call.path} ${m}`] = { max: limits.pathShareHere! * pressures };
       const own = columnOf(problem, c, m);
@@ -94,7 +99,36 @@ function mixedElsewhere(problem: MenuProblem, set: readonly number[], leastPoint
   const solved = solvedElsewhere({ constraints, variables });
   if (!solved.feasible) return null;
   const values = solved as unknown as Record<string, number>;
-  return { total: solved.result, short: mixes.reduce((sum, _, m) => sum + (values[`short ${m}`] ?? 0), 0) };
+  const priced = Object.entries(variables)
+    .filter(([name]) => /^(short|read|beyond|missed)/.test(name))
+    .reduce((sum, [name, column]) => sum - column['total']! * (values[name] ?? 0), 0);
+  return { total: solved.result, priced };
+}
+
+type Bounds = Record<string, { min?: number; max?: number; equal?: number }>;
+type Columns = Record<string, Record<string, number>>;
+
+/** A reader names each path's usual coverage, over the game and where one situation is called often enough. */
+function addReaders({ mixes, limits }: MenuProblem, constraints: Bounds, variables: Columns): void {
+  if (limits.read === null) return;
+  const all = mixes.reduce((sum, { pressures }) => sum + pressures, 0);
+  constraints['read'] = { max: limits.read * all };
+  variables['read'] = { total: -READ_PRICE, read: -1 };
+  mixes.forEach(({ pressures }, m) => {
+    if (pressures * (limits.pathShareHere ?? 1) < limits.readable) return;
+    constraints[`read ${m}`] = { max: limits.paths[0]!.most * pressures };
+    variables[`read ${m}`] = { total: -LESS_READ_PRICE, [`read ${m}`]: -1 };
+  });
+  for (const { path, coverages } of limits.paths) {
+    const usual = (place: string) => Object.fromEntries(coverages.map((one) => [`usual ${path} ${one} ${place}`, -1]));
+    for (const place of ['', ...mixes.keys()].map(String)) {
+      for (const coverage of coverages) constraints[`usual ${path} ${coverage} ${place}`] = { max: 0 };
+      variables[`usual ${path} ${place}`] = { ...usual(place), [place === '' ? 'read' : `read ${place}`]: 1 };
+    }
+    const pairs = coverages.map((coverage) => [`pair ${path} ${coverage}`, -1]);
+    variables[`beyond ${path}`] = { total: -LESS_READ_PRICE, ...Object.fromEntries(pairs) };
+    variables[`missed ${path}`] = { total: -1, [`other ${path}`]: 1 };
+  }
 }
 
 /** What one call of a candidate in a mix counts for in every constraint. */
@@ -114,8 +148,39 @@ function columnOf({ candidates, limits }: MenuProblem, c: number, m: number): Re
     [`use ${c}`]: 1,
     [`path ${call.path}`]: 1,
     [`here ${call.path} ${m}`]: 1,
+    [`usual ${call.path} ${call.coverage} `]: 1,
+    [`usual ${call.path} ${call.coverage} ${m}`]: 1,
     ...(call.family === 'add_on' ? { [`add on ${m}`]: 1 } : {}),
     ...(changesUp ? { [`other ${call.path}`]: 1 } : {}),
     ...Object.fromEntries(pairs),
   };
+}
+
+/** The price of what a reader of the paths gets of a mix beyond the limits, from the calls a game by candidate and mix. */
+export function readPriceOf({ mixes, limits, candidates }: MenuProblem, times: (call: string, m: number) => number) {
+  if (limits.read === null) return 0;
+  const usual = (of: (call: string) => number) =>
+    limits.paths.reduce((sum, { path, coverages }) => {
+      const behind = (coverage: string) =>
+        candidates
+          .filter(({ call }) => call.path === path && call.coverage === coverage)
+          .reduce((total, { call }) => total + of(call.name), 0);
+      return sum + Math.max(0, ...coverages.map(behind));
+    }, 0);
+  const all = mixes.reduce((sum, { pressures }) => sum + pressures, 0);
+  const game = usual((call) => mixes.reduce((sum, _, m) => sum + times(call, m), 0));
+  const here = mixes.map(({ pressures }, m) => {
+    if (pressures * (limits.pathShareHere ?? 1) < limits.readable) return 0;
+    return Math.max(0, usual((call) => times(call, m)) - limits.paths[0]!.most * pressures);
+  });
+  const beyond = limits.paths.map(({ path, coverages, most, uncounted }) => {
+    const calls = (coverage: string | null) =>
+      candidates
+        .filter(({ call }) => call.path === path && (coverage === null || call.coverage === coverage))
+        .reduce((sum, { call }) => sum + mixes.reduce((total, _, m) => total + times(call.name, m), 0), 0);
+    const over = coverages.map((coverage) => calls(coverage) - most * calls(null) - (1 - most) * uncounted);
+    return Math.max(0, ...over);
+  });
+  const less = [...here, ...beyond].reduce((sum, one) => sum + one, 0);
+  return READ_PRICE * Math.max(0, game - limits.read * all) + LESS_READ_PRICE * less;
 }

@@ -1,5 +1,5 @@
 import { ANSWERS } from '../../../src/game/answers.ts';
-import type { Call, CallLibrary } from '../../../src/game/call-library.ts';
+import type { Call, CallLibrary, GivenUp } from '../../../src/game/call-library.ts';
 import { FAMILIES, type Family } from '../../../src/game/families.ts';
 import { type WeekSettings, weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import type { FitChapter } from '../../../src/pressure/fit/fit-result.ts';
@@ -22,6 +22,7 @@ export interface TestCall {
   readonly reps?: number;
   readonly first?: number;
   readonly installed?: boolean;
+  readonly given?: readonly GivenUp[];
 }
 
 /** A number of one call in a situation. */
@@ -38,7 +39,7 @@ export interface TestWeek {
   readonly explosives?: (call: string) => number;
   readonly menu?: Partial<Record<keyof WeekSettings['menu'], unknown>>;
   readonly own?: MenuInput['own'];
-  readonly holes?: MenuInput['holes'];
+  readonly holes?: NonNullable<FitChapter['holes']>;
 }
 
 /** A library of the given calls; who rushes and covers is left empty, since the menu does not ask. */
@@ -46,8 +47,17 @@ export function libraryOf(calls: readonly TestCall[]): CallLibrary {
   return { level: 'high_school', roles: [], calls: calls.map(callOf) } as unknown as CallLibrary;
 }
 
-function callOf({ name, path, family, coverage, reps = 0, first = reps, installed = true }: TestCall): Call {
-  return { name, path, family, coverage, installed, reps: { first, weekly: reps } } as unknown as Call;
+function callOf({
+  name,
+  path,
+  family,
+  coverage,
+  reps = 0,
+  first = reps,
+  installed = true,
+  given = [],
+}: TestCall): Call {
+  return { name, given, path, family, coverage, installed, reps: { first, weekly: reps } } as unknown as Call;
 }
 
 /** Limits wide open, so that a test sets only the one it is about. */
@@ -98,9 +108,8 @@ export function inputOf(week: TestWeek): MenuInput {
     library: libraryOf(calls),
     settings: weekSettingsSchema.parse({ opponent: 'Harrow Creek', menu: { ...OPEN, ...menu } }),
     scores: { situations, families, calls: scores } as unknown as ScoreChapter,
-    fit: { rules: [], families: [], calls: fits } as unknown as FitChapter,
+    fit: { rules: [], families: [], calls: fits, holes } as unknown as FitChapter,
     soundness: [],
-    holes,
     own,
     exact,
   };

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { compileMenu } from '../../../src/pressure/menu/compile.ts';
+import { quietShare } from '../../../src/pressure/menu/habits.ts';
 import type { MenuInput, OwnHabits } from '../../../src/pressure/menu/input.ts';
 import { planMenu } from '../../../src/pressure/menu/menu.ts';
 import { share } from '../../../src/stats/share.ts';
-import { bestByEnumeration, SHORT_PRICE } from './elsewhere.ts';
+import { bestByEnumeration, readPriceOf, SHORT_PRICE } from './elsewhere.ts';
 import { inputOf, inventedWeek, menuOf, type TestCall, type TestWeek } from './invented-menu-week.ts';
 
 /** One call of each theory, all alike; a test gives one of them a reason to be liked. */
@@ -70,7 +72,13 @@ describe('the menu', () => {
           0.5 * parts.reduce((sum, call) => sum + reps(call), 0) + 0.3 * most('path') + 0.2 * most('coverage');
         const planned = 0.5 * found.situations.reduce((sum, { expectedSnaps }) => sum + expectedSnaps, 0);
         const sent = found.calls.reduce((sum, { expectedCalls }) => sum + expectedCalls, 0);
-        expect(total - price * all - SHORT_PRICE * (planned - sent)).toBeCloseTo(best, 2);
+        const { problem } = compileMenu(input);
+        const read = readPriceOf(problem, (name, m) => {
+          const { situations, expectedSnaps } = problem.mixes[m]!;
+          const mix = found.calls.find(({ call }) => call === name)?.mix ?? [];
+          return (mix.find(({ situation }) => situation === situations[0])?.share ?? 0) * expectedSnaps;
+        });
+        expect(total - price * all - SHORT_PRICE * (planned - sent) - read).toBeCloseTo(best, 2);
         expect(found.proof).toEqual({ proved: true });
       }
     }
@@ -168,55 +176,81 @@ describe('unpredictable', () => {
     expect((lock?.share ?? 0) / 0.5).toBeCloseTo(0.6, 6);
   });
 
-  it('a path on film is not followed by one coverage on more than the cap of its calls', () => {
-    const calls: readonly TestCall[] = [
-      ...FOUR,
-      { name: 'Roof Lock', path: 'a', family: 'man_free', coverage: 'lock' },
-    ];
-    const paths = [{ path: 'a', snaps: 40, changeUp: null }];
-    const menu = menuOf(inputOf(week({ calls, net: only('Roof'), menu: { pairing_cap: 0.7 }, own: film({ paths }) })));
+  const PAIRED: readonly TestCall[] = [...FOUR, { name: 'Roof Lock', path: 'a', family: 'man_free', coverage: 'lock' }];
+  const onFilm = (changeUp: { usual: string; calls: number } | null = null) =>
+    film({ paths: [{ path: 'a', snaps: 40, changeUp }] });
+
+  it('who knows every path’s usual coverage is right on no more than four games of film keep under the cap', () => {
+    const menu = menuOf(inputOf(week({ calls: PAIRED, net: only('Roof'), menu: { pairing_cap: 0.7 }, own: onFilm() })));
+    expect(menu.read).toMatchObject({ most: 0.7, lone: [] });
+    expect(menu.read?.share).toBeCloseTo(quietShare(0.7, 25), 6);
     const roof = menu.pairings.find(({ path, coverage }) => path === 'a' && coverage === 'roof');
     expect(roof).toMatchObject({ most: 0.7, uncounted: 0 });
-    expect(roof?.share).toBeCloseTo(0.7, 6);
+    expect(roof?.share).toBeLessThanOrEqual(0.7);
+  });
+
+  it('no coverage reads off its path in one situation either', () => {
+    const net = (call: string, situation: string) =>
+      call === (situation === 'first' ? 'Roof' : 'Roof Lock') ? 0.15 : 0;
+    const menu = menuOf(inputOf(week({ calls: PAIRED, net, menu: { pairing_cap: 0.7 }, own: onFilm() })));
+    for (const [situation, most] of [
+      ['first', 'Roof'],
+      ['third', 'Roof Lock'],
+    ]) {
+      const shares = menu.calls.flatMap(({ call, mix }) =>
+        mix.filter((one) => one.situation === situation).map(({ share: part }) => ({ call, part })),
+      );
+      expect(shares.find(({ call }) => call === most)?.part).toBeLessThanOrEqual(0.7 * 0.5 + 1e-6);
+    }
   });
 
   it('a usual coverage leaves our film’s change-ups to the other one, and no more', () => {
-    const calls: readonly TestCall[] = [
-      ...FOUR,
-      { name: 'Roof Lock', path: 'a', family: 'man_free', coverage: 'lock' },
-    ];
-    const menuWith = (least: number) => {
-      const paths = [{ path: 'a', snaps: 40, changeUp: { usual: 'roof', calls: least } }];
-      return menuOf(inputOf(week({ calls, net: only('Roof'), menu: { pairing_cap: 0.7 }, own: film({ paths }) })));
-    };
-    expect(timesOf(menuWith(9), 'Roof Lock')).toBeCloseTo(9, 5);
-    // The cap asks for more than half a call, and it still binds.
-    const few = menuWith(0.5);
-    expect(timesOf(few, 'Roof Lock') / (timesOf(few, 'Roof Lock') + timesOf(few, 'Roof'))).toBeCloseTo(0.3, 6);
+    const menuWith = (changeUp: { usual: string; calls: number } | null) =>
+      menuOf(inputOf(week({ calls: PAIRED, net: only('Roof'), menu: { pairing_cap: 0.7 }, own: onFilm(changeUp) })));
+    expect(timesOf(menuWith({ usual: 'roof', calls: 11 }), 'Roof Lock')).toBeCloseTo(11, 5);
+    // The mix asks for more than half a call, and it still binds.
+    const few = menuWith({ usual: 'roof', calls: 0.5 });
+    expect(timesOf(few, 'Roof Lock')).toBeCloseTo(timesOf(menuWith(null), 'Roof Lock'), 6);
   });
 
-  it('a path on film with one coverage stays at home, and says so', () => {
-    const paths = [{ path: 'a', snaps: 40, changeUp: null }];
-    const calls: readonly TestCall[] = [
-      ...FOUR,
-      { name: 'Other Roof', path: 'f', family: 'three_under', coverage: 'r' },
-    ];
-    const menu = menuOf(inputOf(week({ calls, net: only('Roof'), menu: { pairing_cap: 0.7 }, own: film({ paths }) })));
-    expect(menu.calls.map(({ call }) => call)).not.toContain('Roof');
-    expect(menu.leftOut.find(({ call }) => call === 'Roof')?.why).toMatchObject({ kind: 'no_second_coverage' });
+  it('a path on film with one coverage must be worth being read, and then it is said', () => {
+    const other: TestCall = { name: 'Other Roof', path: 'f', family: 'three_under', coverage: 'r' };
+    const menuWith = (high: number) =>
+      menuOf(
+        inputOf(
+          week({
+            calls: [...FOUR, other],
+            snaps: { first: 16 },
+            net: only('Roof', high),
+            menu: { pairing_cap: 0.7 },
+            own: onFilm(),
+          }),
+        ),
+      );
+    expect(timesOf(menuWith(0.03), 'Roof')).toBe(0);
+    const worth = menuWith(0.9);
+    expect(timesOf(worth, 'Roof')).toBeGreaterThanOrEqual(5);
+    expect(worth.read?.share).toBeGreaterThan(0.7);
+    expect(worth.read?.lone.map(({ path }) => path)).toContain('a');
   });
 
   it('sends what the limits leave and says how much that is', () => {
-    const menu = menuOf(inputOf(week({ net: only('Roof'), menu: { pairing_cap: 0.7 } })));
-    expect(menu.notes).toContainEqual({ kind: 'short', sent: expect.closeTo(8, 5), planned: 25 });
+    const menu = menuOf(inputOf(week({ net: only('Roof'), menu: { path_share: 0.1 } })));
+    expect(menu.notes).toContainEqual({ kind: 'short', sent: expect.closeTo(10, 5), planned: 25 });
   });
 
   it('a path hardly on film may come unpaired twice a game', () => {
     const menu = menuOf(
-      inputOf(week({ net: only('Roof'), menu: { pairing_cap: 0.7, size: 4 }, snaps: { first: 16 } })),
+      inputOf(week({ net: only('Roof', 0.03), menu: { pairing_cap: 0.7, size: 4 }, snaps: { first: 16 } })),
     );
     for (const { calls, uncounted } of menu.pairings) expect(calls).toBeLessThanOrEqual(uncounted + 1e-6);
     expect(menu.notes).toContainEqual({ kind: 'uncounted_paths', paths: ['a', 'b', 'c', 'd'] });
+  });
+
+  it('what is plainly wrong in a situation is not called there to hide another coverage', () => {
+    const net = (call: string) => ({ Roof: 0.5, 'Roof Lock': -0.4 })[call] ?? 0;
+    const menu = menuOf(inputOf(week({ calls: PAIRED, net, menu: { pairing_cap: 0.7 }, own: onFilm() })));
+    expect(timesOf(menu, 'Roof Lock')).toBe(0);
   });
 
   it('an add-on is never an every-down call', () => {
@@ -229,11 +263,25 @@ describe('unpredictable', () => {
   });
 });
 
-describe('a declared hole', () => {
-  const holes: MenuInput['holes'] = [{ call: 'Lock', hole: 'quarterback_run', met: share(38, 100) }];
+/** Snaps on which they run the quarterback, by situation. */
+const runs = (first: number, third: number) => [
+  {
+    hole: 'quarterback_run' as const,
+    met: share(38, 100),
+    share: 0.6 * first + 0.4 * third,
+    situations: [
+      { situation: 'first', share: first },
+      { situation: 'third', share: third },
+    ],
+  },
+];
+const GIVING: readonly TestCall[] = FOUR.map((call) =>
+  call.name === 'Lock' ? { ...call, given: ['quarterback_run'] } : call,
+);
 
-  it('keeps a call at home when they meet it too often, and its theory is then not asked for', () => {
-    const menu = menuOf(inputOf(week({ net: only('Lock'), holes })));
+describe('a declared hole', () => {
+  it('keeps a call at home when they meet it too often everywhere, and its theory is then not asked for', () => {
+    const menu = menuOf(inputOf(week({ calls: GIVING, net: only('Lock'), holes: runs(0.4, 0.3) })));
     expect(menu.calls.map(({ call }) => call)).not.toContain('Lock');
     expect(menu.leftOut).toContainEqual({
       call: 'Lock',
@@ -242,24 +290,42 @@ describe('a declared hole', () => {
     expect(menu.notes).toContainEqual({ kind: 'no_theory', theory: 'man_free' });
   });
 
-  it('is no reason below the share the week sets', () => {
-    expect(callsOf(inputOf(week({ holes, menu: { hole_share: 0.4 } })))).toContain('Lock');
+  it('closes a call only where they meet it, and the menu says so', () => {
+    const menu = menuOf(inputOf(week({ calls: GIVING, net: only('Lock'), holes: runs(0.4, 0.05) })));
+    const lock = menu.calls.find(({ call }) => call === 'Lock');
+    expect(lock?.mix.map(({ situation }) => situation)).toEqual(['third']);
+    expect(lock?.expectedCalls).toBeCloseTo(10, 5);
+    expect(menu.notes).toContainEqual({
+      kind: 'closed',
+      call: 'Lock',
+      hole: 'quarterback_run',
+      situations: ['first'],
+    });
   });
 
-  it('is never forced in by the pairing cap', () => {
+  it('is no reason below the share the week sets, nor for a call that does not give it up', () => {
+    const holes = runs(0.4, 0.3);
+    expect(callsOf(inputOf(week({ calls: GIVING, holes, menu: { hole_share: 0.4 } })))).toContain('Lock');
+    expect(callsOf(inputOf(week({ holes })))).toContain('Lock');
+  });
+
+  it('is never forced in by the pairing cap, and what then can be read is said', () => {
     const calls: readonly TestCall[] = [
       ...FOUR.filter(({ name }) => name !== 'Lock'),
       { name: 'Free', path: 'f', family: 'man_free', coverage: 'free' },
-      { name: 'Lock', path: 'a', family: 'man_free', coverage: 'lock' },
+      { name: 'Lock', path: 'a', family: 'man_free', coverage: 'lock', given: ['quarterback_run'] },
+      { name: 'Other Roof', path: 'g', family: 'three_under', coverage: 'roof' },
     ];
     const paths = [{ path: 'a', snaps: 40, changeUp: null }];
-    const other: TestCall = { name: 'Other Roof', path: 'g', family: 'three_under', coverage: 'roof' };
-    const input = inputOf(
-      week({ calls: [...calls, other], net: only('Roof'), menu: { pairing_cap: 0.7 }, own: film({ paths }), holes }),
+    const menu = menuOf(
+      inputOf(
+        week({ calls, net: only('Roof'), menu: { pairing_cap: 0.7 }, own: film({ paths }), holes: runs(0.4, 0.3) }),
+      ),
     );
-    expect(callsOf(input)).not.toContain('Lock');
-    // Roof lost its other coverage to the hole, so the cap leaves it alone.
-    expect(callsOf(input)).toContain('Roof');
+    expect(menu.calls.map(({ call }) => call)).not.toContain('Lock');
+    // Roof lost its other coverage to the hole, so the cap bends for it.
+    expect(menu.calls.map(({ call }) => call)).toContain('Roof');
+    expect(menu.read?.share).toBeGreaterThan(0.7);
   });
 });
 

@@ -1,0 +1,88 @@
+import type { MenuCandidate, MenuProblem } from './model.ts';
+
+/** A variable of the program with its factor. */
+export type Term = readonly [name: number, factor: number];
+
+/** Numbers by which the program calls its variables. */
+export interface Names {
+  /** Calls a game of a candidate in a mix. */
+  readonly calls: (c: number, m: number) => number;
+  /** Whether a candidate is carried. */
+  readonly carry: (c: number) => number;
+  /** Reps that teach a path, a coverage. */
+  readonly path: (p: number) => number;
+  readonly coverage: (v: number) => number;
+  /** Pressures of a mix that the limits leave no call for. */
+  readonly short: (m: number) => number;
+  /** Calls of a path with the coverage it comes with most, over the game and in a mix. */
+  readonly usual: (p: number) => number;
+  readonly usualHere: (p: number, m: number) => number;
+  /** Calls of a path beyond the pairing cap, and change-ups our film asks of it that are not called. */
+  readonly beyond: (p: number) => number;
+  readonly missed: (p: number) => number;
+  /** Calls on which a reader of every path is right beyond the share allowed, over the game and in a mix. */
+  readonly read: number;
+  readonly readHere: (m: number) => number;
+}
+
+/** The names of a program; a path or a coverage takes as many as there are candidates, for there are no more of them. */
+export function namesOf({
+  candidates,
+  mixes,
+}: {
+  candidates: MenuProblem['candidates'];
+  mixes: { length: number };
+}): Names {
+  const groups = candidates.length;
+  const sizes = [
+    groups * mixes.length,
+    groups,
+    groups,
+    groups,
+    mixes.length,
+    groups,
+    groups * mixes.length,
+    groups,
+    groups,
+    1,
+  ];
+  const from = sizes.map((_, i) => sizes.slice(0, i).reduce((sum, size) => sum + size, 0));
+  const at = (block: number) => from[block] as number;
+  const [carry, path, coverage, short, usual, usualHere, beyond, missed, read] = [1, 2, 3, 4, 5, 6, 7, 8, 9].map(
+    at,
+  ) as Blocks;
+  return {
+    calls: (c, m) => c * mixes.length + m,
+    carry: (c) => carry + c,
+    path: (p) => path + p,
+    coverage: (v) => coverage + v,
+    short: (m) => short + m,
+    usual: (p) => usual + p,
+    usualHere: (p, m) => usualHere + p * mixes.length + m,
+    beyond: (p) => beyond + p,
+    missed: (p) => missed + p,
+    read,
+    readHere: (m) => read + 1 + m,
+  };
+}
+
+type Blocks = [number, number, number, number, number, number, number, number, number];
+
+/** Every call a game of every candidate that has a factor other than 0. */
+export function overCalls(problem: MenuProblem, of: (candidate: MenuCandidate, m: number) => number): Term[] {
+  const { calls } = namesOf(problem);
+  return problem.candidates
+    .flatMap((candidate, c) => problem.mixes.map((_, m): Term => [calls(c, m), of(candidate, m)]))
+    .filter(([, factor]) => factor !== 0);
+}
+
+/** Every candidate's calls in one mix, of those that are asked for. */
+export function callsHere(problem: MenuProblem, m: number, keep: (candidate: MenuCandidate) => boolean): Term[] {
+  const { calls } = namesOf(problem);
+  return problem.candidates.flatMap((candidate, c): Term[] => (keep(candidate) ? [[calls(c, m), 1]] : []));
+}
+
+/** The paths or coverages of the candidates. */
+export function groupsOf({ candidates }: MenuProblem, key: 'path' | 'coverage'): string[] {
+  return [...new Set(candidates.map(({ call }) => call[key]))];
+}
