@@ -9,19 +9,23 @@ export interface Names {
   readonly calls: (c: number, m: number) => number;
   /** Whether a candidate is carried. */
   readonly carry: (c: number) => number;
-  /** Reps that teach a path, a coverage. */
+  /** Reps that teach a path. */
   readonly path: (p: number) => number;
+  /** Reps that teach a coverage. */
   readonly coverage: (v: number) => number;
   /** Pressures of a mix that the limits leave no call for. */
   readonly short: (m: number) => number;
-  /** Calls of a path with the coverage it comes with most, over the game and in a mix. */
+  /** Calls of a path with the coverage it comes with most, over the game. */
   readonly usual: (p: number) => number;
+  /** The same in a mix. */
   readonly usualHere: (p: number, m: number) => number;
-  /** Calls of a path beyond the pairing cap, and change-ups our film asks of it that are not called. */
+  /** Calls of a path beyond the pairing cap. */
   readonly beyond: (p: number) => number;
+  /** Change-ups our film asks of a path that are not called. */
   readonly missed: (p: number) => number;
-  /** Calls on which a reader of every path is right beyond the share allowed, over the game and in a mix. */
+  /** Calls on which a reader of every path is right beyond the share allowed, over the game. */
   readonly read: number;
+  /** The same in a mix. */
   readonly readHere: (m: number) => number;
 }
 
