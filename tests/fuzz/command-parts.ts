@@ -1,29 +1,19 @@
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { adopt } from '../../src/commands/adopt.ts';
-import { agree } from '../../src/commands/agree.ts';
 import { check } from '../../src/commands/check.ts';
 import { counts } from '../../src/commands/counts.ts';
 import { halftime } from '../../src/commands/halftime.ts';
 import { report } from '../../src/commands/report.ts';
 import { review } from '../../src/commands/review.ts';
 import { script } from '../../src/commands/script.ts';
-import { tendency } from '../../src/commands/tendency.ts';
 import type { Random } from '../../src/stats/random.ts';
-import { makeWorkbook } from '../ingest/make-workbook.ts';
-import { put, tryCommand, withStandardInput } from './command-trial.ts';
+import { attemptAdopt, attemptAnswers, attemptPasted, attemptWorkbook } from './adopt-parts.ts';
+import { put, type Tried, tryCommand } from './command-trial.ts';
 import { JSON_MUTATIONS } from './mutate-json.ts';
-import { cellsOf, SHEET_MUTATIONS, sheetOfCells } from './mutate-sheet.ts';
-import { YAML_MUTATIONS } from './mutate-yaml.ts';
 import { NASTY_TEXTS } from './nasty-text.ts';
+import { attemptAgree, attemptBacktest, attemptCalls, attemptTendency } from './question-parts.ts';
 import { type SeasonFiles, smallSeason, withSeason } from './small-season.ts';
-import type { Outcome } from './trial.ts';
-
-/** One input: what was spoilt, and how the command ended. */
-export interface Tried {
-  readonly what: string;
-  readonly outcome: Outcome;
-}
+import { pick, spoiltSheet, spoiltYaml } from './spoilt.ts';
 
 /** A command with spoilt inputs; the same random numbers give the same input. */
 export interface CommandPart {
@@ -34,25 +24,8 @@ export interface CommandPart {
 }
 
 const season = smallSeason();
-const pick = <T>(items: readonly T[], random: Random): T => items[random.integer(items.length)]!;
 const WEEK = 'week-09';
 const OUT = [`${WEEK}/out/`];
-
-interface Spoilt {
-  readonly what: string;
-  readonly bytes: Uint8Array;
-}
-
-function spoiltSheet(bytes: Uint8Array, random: Random): Spoilt {
-  const steps = Array.from({ length: 1 + random.integer(2) }, () => pick(SHEET_MUTATIONS, random));
-  const spoilt = steps.reduce((sheet, { spoil }) => (sheet.length === 0 ? sheet : spoil(sheet, random)), bytes);
-  return { what: steps.map(({ name }) => name).join(' + '), bytes: spoilt };
-}
-
-function spoiltYaml(text: string, random: Random): Spoilt {
-  const { name, spoil } = pick(YAML_MUTATIONS, random);
-  return { what: name, bytes: Buffer.from(spoil(text, random)) };
-}
 
 /** Sunday's plan of the small season, made once. */
 let saved: Promise<string> | undefined;
@@ -73,87 +46,6 @@ async function planned<Result>(files: SeasonFiles, use: (folder: string) => Prom
     put(folder, `${WEEK}/out/report.json`, plan);
     return use(folder);
   });
-}
-
-const opponent = season['week-09/opponent.csv']!;
-const own = season['ours.csv']!;
-
-/** Foreign headers over our own values: what adopt is for. */
-function foreign(random: Random): Uint8Array {
-  const [header = [], ...rows] = cellsOf(random.uniform() < 0.3 ? own : opponent);
-  const names = header.map((_, i) => (random.uniform() < 0.5 ? `F${i}` : header[i]!.toUpperCase().slice(0, 4)));
-  return sheetOfCells([names, ...rows]);
-}
-
-async function attemptAdopt(random: Random): Promise<Tried> {
-  const { what, bytes } = spoiltSheet(foreign(random), random);
-  const name = pick(['sheet.csv', 'sheet.tsv', 'ours.csv', 'sheet.txt'], random);
-  const kind = random.uniform() < 0.3 ? pick(['own', 'opponent'], random) : undefined;
-  const outcome = await withSeason({ [name]: bytes }, (folder) => {
-    const options = { output: join(folder, 'made'), ...(kind ? { kind } : {}) };
-    return tryCommand({
-      season: folder,
-      into: ['made/'],
-      run: (terminal) => adopt(join(folder, name), options, terminal),
-    });
-  });
-  return { what: `${name}: ${what}`, outcome };
-}
-
-async function attemptPasted(random: Random): Promise<Tried> {
-  const { what, bytes } = spoiltSheet(foreign(random), random);
-  const outcome = await withSeason({ 'week.yaml': Buffer.from('') }, (folder) =>
-    withStandardInput(bytes, () =>
-      tryCommand({
-        season: folder,
-        into: ['made/'],
-        run: (terminal) => adopt('-', { output: join(folder, 'made') }, terminal),
-      }),
-    ),
-  );
-  return { what, outcome };
-}
-
-async function attemptWorkbook(random: Random): Promise<Tried> {
-  const rows = cellsOf(foreign(random)).slice(0, 30);
-  const plain = makeWorkbook([
-    rows.map((row) => row.slice(0, 26).map((cell) => (/^\d+$/.test(cell) ? Number(cell) : cell))),
-  ]);
-  const cuts = SHEET_MUTATIONS.filter(({ name }) => /cut|flipped|piece|NUL|random/.test(name));
-  const { name, spoil } = pick(cuts, random);
-  const outcome = await withSeason({ 'sheet.xlsx': spoil(plain, random) }, (folder) =>
-    tryCommand({
-      season: folder,
-      into: ['made/'],
-      run: (terminal) => adopt(join(folder, 'sheet.xlsx'), { output: join(folder, 'made') }, terminal),
-    }),
-  );
-  return { what: name, outcome };
-}
-
-const ANSWERS = `play_kind: F3
-"F3 means": run
-down: F1
-"code R in F3": run
-F5: ignore
-offense: F2
-`;
-
-async function attemptAnswers(random: Random): Promise<Tried> {
-  const { what, bytes } = spoiltYaml(ANSWERS, random);
-  const typed = Array.from(
-    { length: random.integer(4) },
-    () => `${pick(NASTY_TEXTS, random)}=${pick(NASTY_TEXTS, random)}`,
-  );
-  const outcome = await withSeason({ 'sheet.csv': foreign(random), 'answers.yaml': bytes }, (folder) => {
-    const options = { output: join(folder, 'made'), answers: join(folder, 'answers.yaml'), answer: typed };
-    return tryCommand({
-      season: folder,
-      into: ['made/'],
-      run: (terminal) => adopt(join(folder, 'sheet.csv'), options, terminal),
-    });
-  });
-  return { what: `${what}, ${JSON.stringify(typed).slice(0, 200)}`, outcome };
 }
 
 const BOOK = `formations:
@@ -223,43 +115,6 @@ async function attemptSaved(random: Random): Promise<Tried> {
   return { what: `${reader}, ${name}`, outcome };
 }
 
-async function attemptAgree(random: Random): Promise<Tried> {
-  const sheets = [0, 1].map(() => spoiltSheet(pick([opponent, own, season['week-09/live.csv']!], random), random));
-  const files = { 'a.csv': sheets[0]!.bytes, 'b.csv': random.uniform() < 0.3 ? opponent : sheets[1]!.bytes };
-  const outcome = await withSeason(files, (folder) =>
-    tryCommand({
-      season: folder,
-      into: [],
-      run: (terminal) => agree({ first: join(folder, 'a.csv'), second: join(folder, 'b.csv') }, {}, terminal),
-    }),
-  );
-  return { what: sheets.map(({ what }) => what).join(' / '), outcome };
-}
-
-const WORDS = [
-  'screen',
-  'run',
-  'third_long',
-  'slide=left',
-  'down=3',
-  'receivers',
-  'situation',
-  'coverage',
-  'red_zone',
-  'down',
-  '=',
-];
-
-async function attemptTendency(random: Random): Promise<Tried> {
-  const word = () =>
-    random.uniform() < 0.6 ? pick(WORDS, random) : pick(NASTY_TEXTS, random) + pick(['', '=', '=1'], random);
-  const question = { of: word(), when: Array.from({ length: random.integer(3) }, word), by: word() };
-  const json = random.uniform() < 0.3;
-  return onSeason(season, JSON.stringify(question).slice(0, 200), (week, _, terminal) =>
-    tendency(week, { ...question, json }, terminal),
-  );
-}
-
 /** Texts that stand in many files: one of them becomes a nasty one everywhere, and a sheet of the archive gets its name. */
 async function attemptNames(random: Random): Promise<Tried> {
   const old = pick(['Harrow Creek', 'Larkmoor', 'Trips', 'Roof', 'Split', 'three_deep', 'g1'], random);
@@ -308,5 +163,7 @@ export const COMMAND_PARTS: readonly CommandPart[] = [
   { name: 'saved plan', perThousand: 60, attempt: attemptSaved },
   { name: 'agree', perThousand: 700, attempt: attemptAgree },
   { name: 'tendency', perThousand: 500, attempt: attemptTendency },
+  { name: 'calls', perThousand: 300, attempt: attemptCalls },
+  { name: 'backtest', perThousand: 100, attempt: attemptBacktest },
   { name: 'names', perThousand: 80, attempt: attemptNames },
 ];

@@ -12,6 +12,12 @@ export interface CommandTrial {
   readonly run: (terminal: Terminal) => Promise<number>;
 }
 
+/** One input: what was spoilt, and how the command ended. */
+export interface Tried {
+  readonly what: string;
+  readonly outcome: Outcome;
+}
+
 /**
  * Runs a command and holds it to what every command promises: nothing outside its folders is changed, a refusal has words
  * and writes nothing, no page holds markup of a cell, and no table a formula.
@@ -44,7 +50,7 @@ function printsOf(season: string): Map<string, string> {
 function fileFaults(season: string, name: string): string[] {
   if (!existsSync(join(season, name))) return [];
   if (name.endsWith('.csv')) return formulas(readFileSync(join(season, name), 'utf8'), name);
-  if (name.endsWith('.html')) return pageFaults(join(season, name, '../..'), [basename(name)]);
+  if (name.endsWith('.html')) return pageFaults(season, [name]);
   return [];
 }
 

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import Papa from 'papaparse';
 import { halftime } from '../../src/commands/halftime.ts';
@@ -78,7 +78,7 @@ export async function tryReport(season: string): Promise<Outcome> {
   const written = there.filter((name) => name !== 'rejected.csv').sort();
   if (written.join() !== REPORT.join()) return bug(`wrote ${there.join(', ')}`);
   const rest = there.includes('rejected.csv') ? formulas(readFileSync(join(week, 'out/rejected.csv'), 'utf8')) : [];
-  const found = [...rest, ...numbers, ...pageFaults(week, PAGES)];
+  const found = [...rest, ...numbers, ...pageFaults(season, PAGES.map(inOut))];
   return found.length > 0 ? bug(found.slice(0, 5).join('\n')) : ended;
 }
 
@@ -91,7 +91,7 @@ export async function tryHalftime(season: string): Promise<Outcome> {
   if (ended.kind === 'refused') return added.length === 0 ? ended : bug(`refused, yet ${added.join(', ')} was written`);
   if (ended.kind === 'bug') return ended;
   if (added.sort().join() !== 'halftime.html,halftime.json') return bug(`wrote ${added.join(', ')}`);
-  const found = [...numbers, ...pageFaults(week, ['halftime.html'])];
+  const found = [...numbers, ...pageFaults(season, [inOut('halftime.html')])];
   return found.length > 0 ? bug(found.slice(0, 5).join('\n')) : ended;
 }
 
@@ -123,20 +123,34 @@ async function ends(command: (terminal: Terminal) => Promise<number>): Promise<O
   }
 }
 
+const inOut = (page: string) => join('week-09', 'out', page);
+
 function outFiles(week: string): string[] {
   return existsSync(join(week, 'out')) ? readdirSync(join(week, 'out')) : [];
 }
 
+/** Words that stand on a page where something went wrong in its making. */
+const LEAKS = ['NaN', 'undefined', 'Infinity', '[object Object]'];
+
 /** Words no page may hold unless the coach's own files do. */
-export function pageFaults(week: string, pages: readonly string[]): string[] {
+export function pageFaults(season: string, pages: readonly string[]): string[] {
+  const inputs = inputsOf(season);
+  const leaks = LEAKS.filter((word) => !inputs.includes(word)).map((word) => word.replaceAll(/[[\]]/g, '\\$&'));
+  const leak = new RegExp(`.{30}>[^<]*\\b(?:${leaks.join('|')})(?![^<]*</style)[^<]{0,30}`);
   return pages.flatMap((page) => {
-    const text = readFileSync(join(week, 'out', page), 'utf8');
+    const text = readFileSync(join(season, page), 'utf8');
     const raw = RAW_MARKUP.test(text) ? [`${page} holds markup from a cell`] : [];
-    const broken = text.match(
-      /.{30}>[^<]*\b(?:NaN|undefined|Infinity|\[object Object\])(?![^<]*<\/style)[^<]{0,30}/,
-    )?.[0];
+    const broken = leaks.length === 0 ? undefined : text.match(leak)?.[0];
     return broken === undefined ? raw : [...raw, `${page}: ${broken}`];
   });
+}
+
+/** The text of every file of a season that the coach wrote. */
+function inputsOf(season: string): string {
+  const names = (readdirSync(season, { recursive: true }) as string[]).filter(
+    (name) => !/(^|[\\/])out([\\/]|$)/.test(name) && statSync(join(season, name)).isFile(),
+  );
+  return [...names, ...names.map((name) => readFileSync(join(season, name), 'utf8'))].join('\n');
 }
 
 /**
