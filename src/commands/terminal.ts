@@ -24,9 +24,9 @@ export function processTerminal(): Terminal {
   };
 }
 
-/** What begins a line that is to be seen, and its color by ECMA-48: red, yellow. */
+/** What marks a line that is to be seen, and its color by ECMA-48: red, yellow. */
 const PAINTS = [
-  [/^(fault|UNSOUND)\b.*$/gm, 31],
+  [/^fault\b.*$|^.*\bNOT SOUND$/gm, 31],
   [/^warning\b.*$/gm, 33],
 ] as const;
 

@@ -101,6 +101,26 @@ describe('names', () => {
   });
 });
 
+it('a call that must be carried and is unsound is named with its reason by check and report, which end with 1', () => {
+  const folder = season('unsound', { 'opponent.csv': OURS });
+  const file = join(folder, 'defense.yaml');
+  const sound = readFileSync(file, 'utf8');
+  const name = /^ *- \{ name: (.+?), path: field five/m.exec(sound)?.[1] ?? '';
+  const week = join(folder, 'week-01');
+  writeFileSync(join(week, 'week.yaml'), `opponent: Cinder Vale\nmenu: { must: [${name}] }\n`);
+  expect(run(['check', week]).code).toBe(0);
+  const path = 'send: [nickel, mike] }';
+  expect(sound).toContain(path);
+  writeFileSync(file, sound.replace(path, 'send: [nickel] }'));
+  for (const command of ['check', 'report']) {
+    const said = run([command, week]);
+    expect([said.code, said.out + said.note]).toEqual([
+      1,
+      expect.stringMatching(new RegExp(`menu\\.must: "${name}" is unsound and cannot be carried: \\w.{10,}`)),
+    ]);
+  }
+});
+
 describe('check', () => {
   it('ends with its verdict, and gives what is given on purpose one line', () => {
     const demo = 'data/demo/season/week-09';
