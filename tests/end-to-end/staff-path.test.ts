@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
@@ -36,6 +36,19 @@ describe('after adopt', () => {
       const halftime = run(['halftime', week]);
       expect([halftime.code, halftime.out]).toEqual([0, expect.stringMatching(/^(40|2) snaps tonight/)]);
     }
+  });
+
+  it('a profile in the season folder is read for every week, and check says through which it read', () => {
+    const folder = season('shared', { 'opponent.csv': SHEET, 'live.csv': SHEET });
+    const week = join(folder, 'week-01');
+    run(['adopt', join(week, 'opponent.csv')]);
+    renameSync(join(week, 'profile.yaml'), join(folder, 'profile.yaml'));
+    const check = run(['check', week]);
+    expect([check.code, check.out]).toEqual([
+      0,
+      expect.stringContaining(`(through ${join(week, '..', 'profile.yaml')})`),
+    ]);
+    expect(run(['halftime', week]).out).toMatch(/^40 snaps tonight/);
   });
 
   it('the next week keeps profile, practice days and cut-offs, and not the opponent', () => {
@@ -134,6 +147,21 @@ describe('check', () => {
   it('names passes where passes are counted', () => {
     expect(run(['check', 'data/demo/season/week-09']).out).toMatch(/^slide +\d+ of \d+ passes/m);
   });
+});
+
+it('a first week with the starter, no film of ours and no archive has a menu without a number that is none', () => {
+  const film = Array.from({ length: 60 }, (_, i) => {
+    const kind = ['run', 'quick', 'dropback', 'screen'][i % 4];
+    return `w1,${i + 1},${1 + (i % 3)},10,own ${20 + (i % 20)},${kind}`;
+  });
+  const folder = season('first', { 'opponent.csv': ['game,snap,down,to_go,ball_on,play_kind', ...film].join('\n') });
+  const week = join(folder, 'week-01');
+  expect(run(['report', week]).code).toBe(0);
+  const plan = JSON.parse(readFileSync(join(week, 'out', 'report.json'), 'utf8'));
+  expect([plan.menu.kind, plan.menu.proof]).toEqual(['menu', { proved: true }]);
+  for (const page of ['report.html', 'call-sheet.html', 'tip-sheet.html', 'wristband.html'])
+    expect(readFileSync(join(week, 'out', page), 'utf8')).not.toMatch(/\bNaN\b|\bundefined\b|\bInfinity\b/);
+  expect(readFileSync(join(week, 'out', 'report.html'), 'utf8')).not.toContain('The search stopped early');
 });
 
 it('the shell completes every command, and -v is the version', () => {

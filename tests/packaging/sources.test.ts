@@ -30,6 +30,13 @@ describe('what our files cite can be looked up by anybody', () => {
     expect(linesWith(/\b[A-Z]{5,}(?:\.md)? (?:§ ?|section )?\d+(?:\.\d+)*\b/)).toEqual([]);
   });
 
+  it('no source that names neither author nor year', () => {
+    // Spelled with a class of one character, or this line would find itself.
+    const vague =
+      /public test[ ]suite|published combine[ ]averages|league[ ]glossary|various[ ]sources|the[ ]literature/i;
+    expect(linesWith(vague)).toEqual([]);
+  });
+
   it('no text file that is not among ours', () => {
     const named = linesWith(/\b[A-Za-z-]+\.md\b/).flatMap((line) =>
       [...line.matchAll(/\b[A-Za-z-]+\.md\b/g)].map(([name]) => ({ line, name })),

@@ -79,7 +79,7 @@ const VALUE_WORDS: Readonly<Partial<Record<ColumnName, Readonly<Record<string, r
     other: ['cover 6', 'cov 6', 'c6', '6', 'prevent', 'combo'],
   },
   target_zone: {
-    behind: ['backfield', 'behind los'],
+    behind: ['in the backfield', 'behind the line', 'behind los'],
     middle: ['mid', 'hook', 'inside'],
     outside: ['out', 'sideline'],
     deep_middle: ['deep mid', 'post'],
