@@ -6,6 +6,8 @@ import type {
   TargetScore,
 } from '../pressure/forecast/backtest/backtest-result.ts';
 import type { TellRecord } from '../pressure/forecast/backtest/tell-record.ts';
+import { counted } from '../report/words/number-words.ts';
+import { percentToTenth } from '../report/words/percent.ts';
 import { tableText } from './table-text.ts';
 
 /** A backtest as text: what was done, then one table of methods and one of intervals for every target. */
@@ -19,9 +21,11 @@ export function backtestText(result: BacktestResult, archiveWords: string): stri
 function headWords(result: BacktestResult, archiveWords: string): string {
   const { offenses, games, snaps, singleGames } = result;
   return [
-    `${counted(games, 'game')} of ${counted(offenses, 'offense')} forecast, ${counted(snaps, 'snap')} in all.`,
+    `${counted(games, 'game', 'games')} of ${counted(offenses, 'offense', 'offenses')} forecast, ${counted(snaps, 'snap', 'snaps')} in all.`,
     ...learnedFrom(result),
-    ...(singleGames > 0 ? [`${counted(singleGames, 'offense')} with a single game could not be judged.`] : []),
+    ...(singleGames > 0
+      ? [`${counted(singleGames, 'offense', 'offenses')} with a single game could not be judged.`]
+      : []),
     archiveWords,
     LEGEND,
     '',
@@ -29,12 +33,17 @@ function headWords(result: BacktestResult, archiveWords: string): string {
 }
 
 function learnedFrom({ games, leftOneOut, trainedOn }: BacktestResult): string[] {
-  const before = trainedOn === 'all' ? 'all its games before' : `up to ${counted(trainedOn, 'game')} before it`;
+  const before =
+    trainedOn === 'all' ? 'all its games before' : `up to ${counted(trainedOn, 'game', 'games')} before it`;
   const inOrder = games - leftOneOut;
   return [
-    ...(inOrder > 0 ? [`${counted(inOrder, 'game')}, of each offense the fifth on: forecast from ${before}.`] : []),
+    ...(inOrder > 0
+      ? [`${counted(inOrder, 'game', 'games')}, of each offense the fifth on: forecast from ${before}.`]
+      : []),
     ...(leftOneOut > 0
-      ? [`${counted(leftOneOut, 'game')} of offenses with fewer than five: each from all their others, later ones too.`]
+      ? [
+          `${counted(leftOneOut, 'game', 'games')} of offenses with fewer than five: each from all their others, later ones too.`,
+        ]
       : []),
   ];
 }
@@ -45,7 +54,7 @@ unit where there are three or more. One game shows nothing.`;
 
 function targetText(target: TargetScore): string {
   const { label, snaps, games, notCharted, methods, coverage } = target;
-  const head = `${label}: ${counted(snaps, 'snap')} in ${counted(games, 'game')}; not charted or not told on ${notCharted.toLocaleString('en-US')}`;
+  const head = `${label}: ${counted(snaps, 'snap', 'snaps')} in ${counted(games, 'game', 'games')}; not charted or not told on ${notCharted.toLocaleString('en-US')}`;
   const columns = [
     '',
     'log loss',
@@ -78,7 +87,7 @@ function methodCells(method: MethodScore): string[] {
     method.words,
     method.logLoss.toFixed(4),
     method.brier.toFixed(4),
-    percent(method.right / method.snaps),
+    percentToTenth(method.right / method.snaps),
     steep(slope) ? '' : (slope ?? 0).toFixed(2),
     ...AGAINST.map(({ id }) => differenceWords(find(id))),
     rate ? `${rate.won} of ${rate.games}` : '',
@@ -102,24 +111,30 @@ function reliabilityLines(methods: readonly MethodScore[]): string[] {
     methods.find(({ id }) => id === 'chain_plan_archive') ?? methods.find(({ id }) => id === 'chain_plan_own');
   if (!page) return [];
   const bins = page.reliability.flatMap(({ forecasts, said, happened }) =>
-    said === null ? [] : [`${percent(said)} said, ${percent(happened / forecasts)} of ${forecasts} came`],
+    said === null ? [] : [`${percentToTenth(said)} said, ${percentToTenth(happened / forecasts)} of ${forecasts} came`],
   );
   return [`Said and came, by ${page.words}: ${bins.join('; ')}\n`];
 }
 
 function coverageCells({ label, intervals, covered, due, width }: CountCoverage): string[] {
-  return [label, String(intervals), percent(covered / intervals), percent(due ?? 0), percent(width ?? 0)];
+  return [
+    label,
+    String(intervals),
+    percentToTenth(covered / intervals),
+    percentToTenth(due ?? 0),
+    percentToTenth(width ?? 0),
+  ];
 }
 
 function blankWords({ label, notCharted }: TargetScore): string {
-  return `${label}: not charted on any of ${counted(notCharted, 'snap')}`;
+  return `${label}: not charted on any of ${counted(notCharted, 'snap', 'snaps')}`;
 }
 
 function tellWords(record: TellRecord): string {
   const { games, withTells, tells, neverSeen, judged, held, snaps } = record;
-  const found = `Tells: found before ${withTells} of ${counted(games, 'game')}, ${tells} in all; ${neverSeen} of them could not be seen in it.`;
+  const found = `Tells: found before ${withTells} of ${counted(games, 'game', 'games')}, ${tells} in all; ${neverSeen} of them could not be seen in it.`;
   if (record.came === null) return found;
-  const shares = `On the ${counted(snaps, 'snap')} on which they could: said ${share(record.said)}, to plan with ${share(record.planWith)}, expected ${share(record.expectedThen)}; ${share(record.came)} came where ${share(record.expected)} were expected.`;
+  const shares = `On the ${counted(snaps, 'snap', 'snaps')} on which they could: said ${share(record.said)}, to plan with ${share(record.planWith)}, expected ${share(record.expectedThen)}; ${share(record.came)} came where ${share(record.expected)} were expected.`;
   return [
     found,
     `Of ${judged} seen three times or more ${held} stayed on their side of what was expected.`,
@@ -129,13 +144,5 @@ function tellWords(record: TellRecord): string {
 }
 
 function share(part: number | null): string {
-  return part === null ? 'none' : percent(part);
-}
-
-function counted(count: number, noun: string): string {
-  return `${count.toLocaleString('en-US')} ${noun}${count === 1 ? '' : 's'}`;
-}
-
-function percent(share: number): string {
-  return `${(100 * share).toFixed(1)}%`;
+  return part === null ? 'none' : percentToTenth(part);
 }

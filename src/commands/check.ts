@@ -1,5 +1,6 @@
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
 import type { SoundnessFault } from '../pressure/soundness/fault.ts';
+import { counted } from '../report/words/number-words.ts';
 import { type RowFindings, readWeek, type WeekInputs, type WeekReading } from '../season/read-week.ts';
 import { readSeasonFolder, type SeasonFolder } from '../season/season-folder.ts';
 import { diskWeek } from './disk-season.ts';
@@ -69,20 +70,17 @@ function soundnessText(soundness: readonly SoundnessFault[]): string {
 /** What to do next, last. */
 function verdictText(week: WeekInputs): string {
   const { faults, fileFaults, menuProblems, soundness, film } = week;
-  const found = [
-    countWords(faults, 'row is out of the numbers', 'rows are out of the numbers'),
-    countWords(fileFaults, 'file cannot be read as it is', 'files cannot be read as they are'),
-    countWords(menuProblems.length, 'call of week.yaml cannot be used', 'calls of week.yaml cannot be used'),
-    countWords(unsoundCalls(soundness).length, 'call is unsound', 'calls are unsound'),
-  ].filter((words) => words !== '');
+  const all = [
+    { count: faults, one: 'row is out of the numbers', many: 'rows are out of the numbers' },
+    { count: fileFaults, one: 'file cannot be read as it is', many: 'files cannot be read as they are' },
+    { count: menuProblems.length, one: 'call of week.yaml cannot be used', many: 'calls of week.yaml cannot be used' },
+    { count: unsoundCalls(soundness).length, one: 'call is unsound', many: 'calls are unsound' },
+  ];
+  const found = all.filter(({ count }) => count > 0).map(({ count, one, many }) => counted(count, one, many));
   const warned = film.warnings + week.unread.length + week.ownProblems.length + week.tallyNotes.length;
-  const warnings = warned === 0 ? 'no warnings' : countWords(warned, 'warning', 'warnings');
+  const warnings = warned === 0 ? 'no warnings' : counted(warned, 'warning', 'warnings');
   if (found.length === 0) return `Ready for the report: no faults, ${warnings}.\n`;
   return `Mend first: ${found.join('; ')} (${warnings}).\n`;
-}
-
-function countWords(count: number, one: string, several: string): string {
-  return count === 0 ? '' : `${count} ${count === 1 ? one : several}`;
 }
 
 function chartedText({ film }: WeekInputs, { profileFile }: SeasonFolder): string {

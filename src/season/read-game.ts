@@ -1,5 +1,6 @@
 import type { CallLibrary } from '../game/call-library.ts';
 import { type Film, filterSnaps, joinFilms, textAt } from '../game/film.ts';
+import { plainName } from '../game/plain-name.ts';
 import { type Profile, profileSchema } from '../ingest/profile.ts';
 import { readOwnOrForeign } from '../ingest/read-own-or-foreign.ts';
 import type { SheetOptions, SheetReading } from '../ingest/read-sheet.ts';
@@ -77,8 +78,7 @@ function read(file: FoundFile, kind: SheetOptions['kind'], profile: Profile | nu
 
 /** A sheet that names no offense is all theirs. */
 function snapsOf(chart: Film, opponent: string): Film {
-  const key = (name: string) => name.trim().toLowerCase();
-  return filterSnaps(chart, (i) => key(textAt(chart, 'offense', i) ?? opponent) === key(opponent));
+  return filterSnaps(chart, (i) => plainName(textAt(chart, 'offense', i) ?? opponent) === plainName(opponent));
 }
 
 function problemsOf(readings: readonly SheetReading[]): Pick<GameReading, 'faults' | 'named'> {

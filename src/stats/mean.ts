@@ -11,6 +11,11 @@ export function mean(values: Float64Array | readonly number[]): number {
   return simpleMean(values as readonly number[]);
 }
 
+/** Arithmetic mean, or null when there is no value. */
+export function meanOrNull(values: readonly number[]): number | null {
+  return values.length === 0 ? null : mean(values);
+}
+
 /**
  * Standard error of the mean: sample standard deviation over the root of the number of values.
  *

@@ -109,7 +109,10 @@ function inventedCell(target: Target, cell: { id: string; expectedSnaps: number;
 const TELLS: ForecastChapter['tells']['tells'] = [
   {
     id: 'tell-trips-weak-back-screen',
-    description: 'Trips, back to the weak side, 2nd and long',
+    seen: [
+      { feature: 'receivers', value: 'trips' },
+      { feature: 'back_spot', value: 'weak' },
+    ],
     target: 'screen',
     follows: 'screen',
     film: share(9, 14),
@@ -130,7 +133,7 @@ const TELLS: ForecastChapter['tells']['tells'] = [
   },
   {
     id: 'tell-fast-motion-run',
-    description: 'Fast motion toward the boundary',
+    seen: [{ feature: 'motion', value: 'fast' }],
     target: 'run_or_pass',
     follows: 'run',
     film: share(21, 24),
@@ -151,7 +154,7 @@ const TELLS: ForecastChapter['tells']['tells'] = [
   },
   {
     id: 'tell-pistol-six',
-    description: 'Pistol with a tight end',
+    seen: [{ feature: 'formation', value: 'wing pistol' }],
     target: 'protectors',
     follows: 'seven_or_more',
     film: share(7, 9),

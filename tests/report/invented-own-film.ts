@@ -76,15 +76,15 @@ export function inventedOwnFilm(): OwnFilmChapter {
       },
     ],
     pressureRates: [
-      { by: 'down', value: '1st', share: share(21, 66), expected: null },
-      { by: 'down', value: '3rd', share: share(33, 40), expected: null },
+      { by: 'down', value: '1', share: share(21, 66), expected: null },
+      { by: 'down', value: '3', share: share(33, 40), expected: null },
       { by: 'hash', value: 'left', share: share(30, 60), expected: 0.5 },
       { by: 'hash', value: 'middle', share: share(0, 0), expected: 0.5 },
-      { by: 'after a big play', value: 'yes', share: share(9, 11), expected: 0.5 },
+      { by: 'after_big_play', value: 'yes', share: share(9, 11), expected: 0.5 },
     ],
     pressureSplits: [
-      { by: 'down', snaps: 106, values: 2, against: 'our overall rate', p: 0.0005, adjusted: 0.001 },
-      { by: 'hash', snaps: 60, values: 2, against: 'the situation', p: 0.6, adjusted: 0.6 },
+      { by: 'down', snaps: 106, values: 2, against: 'overall', p: 0.0005, adjusted: 0.001 },
+      { by: 'hash', snaps: 60, values: 2, against: 'situation', p: 0.6, adjusted: 0.6 },
     ],
     runsTest: [
       { situation: 'third_long', p: 0.03, snaps: 24, adjusted: 0.06 },
@@ -109,7 +109,7 @@ export function inventedOwnFilm(): OwnFilmChapter {
     tells: [
       {
         asks: 'coverage',
-        description: 'look shown early',
+        seen: [{ feature: 'shown_early', value: 'yes' }],
         follows: 'three deep',
         share: share(22, 24),
         expected: 0.6,

@@ -1,4 +1,5 @@
 import { type Film, numberAt, textAt } from '../../game/film.ts';
+import { plainName } from '../../game/plain-name.ts';
 
 /** A snap as row of the first and row of the second chart. */
 export type SnapPair = readonly [first: number, second: number];
@@ -41,7 +42,7 @@ function gamesOf(chart: Film): Set<string> {
   const games = new Set<string>();
   for (let i = 0; i < chart.size; i++) {
     const game = textAt(chart, 'game', i);
-    if (game !== undefined) games.add(game.trim().toLowerCase());
+    if (game !== undefined) games.add(plainName(game));
   }
   return games;
 }
@@ -52,7 +53,7 @@ function snapKeys(chart: Film, alone: boolean): Map<string, number> {
   for (let i = 0; i < chart.size; i++) {
     const snap = numberAt(chart, 'snap', i);
     if (snap === undefined) continue;
-    const key = alone ? String(snap) : JSON.stringify([textAt(chart, 'game', i)?.trim().toLowerCase(), snap]);
+    const key = alone ? String(snap) : JSON.stringify([plainName(textAt(chart, 'game', i) ?? ''), snap]);
     if (!keys.has(key)) keys.set(key, i);
   }
   return keys;

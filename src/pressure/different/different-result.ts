@@ -1,4 +1,5 @@
 import type { Share } from '../../stats/share.ts';
+import type { SeenValue } from '../forecast/tell-feature.ts';
 import type { OffenseShare } from '../others/against-others.ts';
 import type { GameCount } from '../others/cross-count.ts';
 import type { Sure } from '../others/sure.ts';
@@ -26,12 +27,9 @@ export const DIFFERENT_TOPICS = [
 export type DifferentTopic = (typeof DIFFERENT_TOPICS)[number];
 
 /** Which snaps a line is about: those with one value of one thing; null for all on which it was charted. */
-export interface DifferentWhere {
-  /** `situation`, `field_zone`, `rushers`, `coverage`, or `seen` for a tell. */
-  readonly by: 'situation' | 'field_zone' | 'rushers' | 'coverage' | 'seen';
-  /** Id of the value; for a tell what is seen before the snap, in words. */
-  readonly value: string;
-}
+export type DifferentWhere =
+  | { readonly by: 'situation' | 'field_zone' | 'rushers' | 'coverage'; readonly value: string }
+  | { readonly by: 'seen'; readonly seen: readonly SeenValue[] };
 
 /** One thing that makes them different. */
 export interface DifferentLine {

@@ -112,7 +112,7 @@ function tellLine(tell: Tell, gamesPlayed: number): DifferentLine[] {
       topic: 'tells',
       question: tell.target,
       name: tell.follows,
-      where: { by: 'seen', value: tell.description },
+      where: { by: 'seen', seen: tell.seen },
       film: share(tell.film.count, tell.film.trials),
       games: tell.games,
       usual: tell.expected,
@@ -156,7 +156,7 @@ function rank(sure: Sure): number {
 
 /** Two classes of one question on the same snaps: the less of one is the more of the other. */
 function saysTheSame(one: DifferentLine, other: DifferentLine): boolean {
-  const place = ({ where }: DifferentLine) => `${where?.by}:${where?.value}`;
+  const place = ({ where }: DifferentLine) => JSON.stringify(where);
   if (place(one) !== place(other)) return false;
   return one.direction !== other.direction || one.name === other.name;
 }

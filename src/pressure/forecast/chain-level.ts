@@ -1,6 +1,7 @@
 import { logDirichletMultinomial } from '../../stats/dirichlet-multinomial.ts';
+import { scaledToOne } from '../../stats/scaled-to-one.ts';
 import type { ChainTree } from './chain-tree.ts';
-import { CELL_WORTHS, scaledToOne } from './worth-grid.ts';
+import { CELL_WORTHS } from './worth-grid.ts';
 
 /** How the cells right below the root are read. */
 export interface LevelWorth {

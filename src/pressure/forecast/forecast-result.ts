@@ -1,4 +1,5 @@
 import type { Share } from '../../stats/share.ts';
+import type { SeenValue } from './tell-feature.ts';
 
 /** The questions the tool forecasts; each has its own classes. */
 export const TARGETS = [
@@ -88,8 +89,8 @@ export interface LineForecast {
 /** A habit that goes beyond what the forecast expected there. */
 export interface Tell {
   readonly id: string;
-  /** What is seen before the snap, in words. */
-  readonly description: string;
+  /** What is seen before the snap, one thing a feature. */
+  readonly seen: readonly SeenValue[];
   readonly target: Target;
   /** The class that follows more often than expected. */
   readonly follows: string;

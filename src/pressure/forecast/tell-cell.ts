@@ -1,9 +1,9 @@
 import { intersectInto, type SnapSet, sameSet, setHash, sharedCount, snapSet } from '../snap/snap-set.ts';
-import type { TellFeature } from './tell-feature.ts';
+import type { FeatureName, SeenValue, TellFeature } from './tell-feature.ts';
 
 /** Snaps that share up to three things seen before the snap. */
 export interface TellCell {
-  readonly words: readonly string[];
+  readonly seen: readonly SeenValue[];
   readonly snaps: SnapSet;
 }
 
@@ -14,19 +14,19 @@ export const MOST_FEATURES = 3;
 
 /** One thing seen before the snap, and the snaps it was seen on. */
 export interface TellLiteral extends TellCell {
-  /** Name of its feature, and its place in the list. */
-  readonly feature: string;
+  readonly feature: FeatureName;
+  /** Place of the feature in the list. */
   readonly place: number;
 }
 
 /** Every value of every feature, in the order of the features. @param size - number of snaps */
 export function tellLiterals(features: readonly TellFeature[], size: number): readonly TellLiteral[] {
   return features.flatMap((feature, place) => {
-    const words = Array.from({ length: size }, (_, i) => feature.wordsAt(i));
-    const values = [...new Set(words)].filter((word) => word !== undefined).sort();
+    const found = Array.from({ length: size }, (_, i) => feature.valueAt(i));
+    const values = [...new Set(found)].filter((value) => value !== undefined).sort();
     return values.map((value) => ({
-      words: [value],
-      snaps: snapSet(size, (i) => words[i] === value),
+      seen: [{ feature: feature.name, value }],
+      snaps: snapSet(size, (i) => found[i] === value),
       feature: feature.name,
       place,
     }));
@@ -35,18 +35,18 @@ export function tellLiterals(features: readonly TellFeature[], size: number): re
 
 /**
  * All conjunctions of up to three features with at least eight charted snaps. Conjunctions that pick the very same
- * snaps are one cell, under the description with the fewest features.
+ * snaps are one cell, under the fewest features.
  *
  * @param literals - what may be seen, feature by feature
  * @param charted - snaps on which the target was charted
  */
 export function tellCells(literals: readonly TellLiteral[], charted: SnapSet): readonly TellCell[] {
   const usable = literals.filter(({ snaps }) => sharedCount(snaps, charted) >= LEAST_CELL_SNAPS);
-  const seen = new Map<number, SnapSet[]>();
-  let grown: Candidate[] = [{ words: [], snaps: charted, place: -1 }];
+  const taken = new Map<number, SnapSet[]>();
+  let grown: Candidate[] = [{ seen: [], snaps: charted, place: -1 }];
   const cells: TellCell[] = [];
   for (let length = 1; length <= MOST_FEATURES; length++) {
-    grown = grown.flatMap((cell) => extensions(cell, usable, seen));
+    grown = grown.flatMap((cell) => extensions(cell, usable, taken));
     cells.push(...grown);
   }
   return cells;
@@ -56,7 +56,7 @@ export function tellCells(literals: readonly TellLiteral[], charted: SnapSet): r
 type Candidate = Omit<TellLiteral, 'feature'>;
 
 /** The cell joined with each further literal, where that picks enough snaps and no set picked before. */
-function extensions(cell: Candidate, literals: readonly TellLiteral[], seen: Map<number, SnapSet[]>): Candidate[] {
+function extensions(cell: Candidate, literals: readonly TellLiteral[], taken: Map<number, SnapSet[]>): Candidate[] {
   const found: Candidate[] = [];
   const both = new Uint32Array(cell.snaps.length);
   for (let i = 0; i < literals.length; i++) {
@@ -65,8 +65,8 @@ function extensions(cell: Candidate, literals: readonly TellLiteral[], seen: Map
     const size = sharedCount(literal.snaps, cell.snaps);
     if (size < LEAST_CELL_SNAPS) continue;
     intersectInto(both, literal.snaps, cell.snaps);
-    const snaps = newSet(both, size, seen);
-    if (snaps) found.push({ words: [...cell.words, ...literal.words], snaps, place: literal.place });
+    const snaps = newSet(both, size, taken);
+    if (snaps) found.push({ seen: [...cell.seen, ...literal.seen], snaps, place: literal.place });
   }
   return found;
 }

@@ -9,7 +9,7 @@ import { leftOutShares } from './left-out-shares.ts';
 import { TARGET_DEFINITIONS, type TargetDefinition } from './target.ts';
 import { type TellLiteral, tellCells, tellLiterals } from './tell-cell.ts';
 import { type CountedTest, correctTells, isSimple, type LookedTests } from './tell-correction.ts';
-import { tellFeatures } from './tell-feature.ts';
+import { type FeatureName, type SeenValue, tellFeatures } from './tell-feature.ts';
 import { errorPart, excessKept } from './tell-kept.ts';
 import { tellTotals } from './tell-rest.ts';
 import { type TellGround, type TellTest, testCell } from './tell-test.ts';
@@ -20,7 +20,7 @@ const SEARCHED_ELSEWHERE: Readonly<Partial<Record<Target, readonly string[]>>> =
 };
 
 /** Features that are the target itself, so that no tell can be made of them. */
-const SAME_AS_TARGET: Readonly<Partial<Record<Target, string>>> = { motion: 'motion' };
+const SAME_AS_TARGET: Readonly<Partial<Record<Target, FeatureName>>> = { motion: 'motion' };
 
 /**
  * Expected share of false tells among those shown. In 26 searches of 13 invented offenses without a habit, with an
@@ -57,7 +57,7 @@ export function findTells(film: ForecastFilm, chart: Film, cuts: SituationCuts):
 
 interface Candidate extends CountedTest {
   readonly target: FittedTarget;
-  readonly words: readonly string[];
+  readonly seen: readonly SeenValue[];
   readonly snaps: SnapSet;
   readonly test: TellTest;
   readonly ground: TellGround;
@@ -72,17 +72,17 @@ function searchTarget(film: ForecastFilm, definition: TargetDefinition, literals
   if (games < 2 && target.archive === null) return NOTHING_LOOKED_AT;
   const ground = tellGround(film, target);
   const charted = snapSet(film.ownSize, (i) => ground.codes[i] !== NOT_KNOWN);
-  const seen = literals.filter(({ feature }) => feature !== SAME_AS_TARGET[definition.target]);
+  const usable = literals.filter(({ feature }) => feature !== SAME_AS_TARGET[definition.target]);
   const [question, part] = [definition.target, errorPart(definition.target)];
   const kinds = [true, false].map((simple) => ({ question, part, simple, leastLogs: [] as number[] }));
   const found: Candidate[] = [];
-  for (const { words, snaps } of tellCells(seen, charted)) {
-    const simple = isSimple(words.length);
+  for (const { seen, snaps } of tellCells(usable, charted)) {
+    const simple = isSimple(seen.length);
     const { leastLogs } = kinds[simple ? 0 : 1] as LookedTests;
     for (const test of testCell(ground, snaps)) {
       leastLogs.push(test.leastLog);
       if (test.p < 1)
-        found.push({ target, words, snaps, test, ground, question, simple, leastLog: test.leastLog, p: test.p });
+        found.push({ target, seen, snaps, test, ground, question, simple, leastLog: test.leastLog, p: test.p });
     }
   }
   return { looked: kinds, found };
@@ -120,17 +120,16 @@ function apart(passed: readonly Passed[]): Passed[] {
   return kept;
 }
 
-function describe(film: ForecastFilm, { target, words, snaps, test, adjusted, ground }: Passed): Tell {
+function describe(film: ForecastFilm, { target, seen, snaps, test, adjusted, ground }: Passed): Tell {
   const { k, count, trials, expected, p } = test;
   const games = gamesOf(film, ground, { snaps, test });
   const follows = target.definition.classes[k] ?? '';
-  const description = words.join(', ');
   const shown = games.filter((game) => game.count > game.due).length;
   const kept = excessKept(target.definition.target, target.archive === null ? 'alone' : 'archive');
   const standing = kept > 0 && 2 * shown > film.ownGames.length ? 'plan_with' : 'so_far';
   return {
-    id: `${target.definition.target}: ${description}: ${follows}`,
-    description,
+    id: [target.definition.target, ...seen.map(({ feature, value }) => `${feature} ${value}`), follows].join(': '),
+    seen,
     target: target.definition.target,
     follows,
     film: share(count, trials),

@@ -1,3 +1,4 @@
+import { scaledToOne } from '../../stats/scaled-to-one.ts';
 /** Snaps other offenses may be worth beside an offense's own: the grid on which that is learned, 2, 2.8, 4 … 2048. */
 // A power with a fraction is rounded otherwise from engine to engine, the square root of two is not.
 export const WORTHS: Float64Array = Float64Array.from(
@@ -18,14 +19,6 @@ export interface WorthBelief {
 /** The chance of each worth of a grid under a log-normal belief; sums to 1. */
 export function beliefOnGrid({ median, spread }: WorthBelief, worths = WORTHS): Float64Array {
   return scaledToOne(worths.map((worth) => -((Math.log(worth / median) / spread) ** 2) / 2));
-}
-
-/** Chances from their logarithms, of any scale. */
-export function scaledToOne(logs: Float64Array): Float64Array {
-  const top = logs.reduce((most, log) => Math.max(most, log), Number.NEGATIVE_INFINITY);
-  const weights = logs.map((log) => Math.exp(log - top));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  return weights.map((weight) => weight / total);
 }
 
 /** A belief weighed by evidence: the logarithm of the chance of what was seen, for each worth of the grid. */

@@ -1,4 +1,5 @@
 import type { Film } from '../../game/film.ts';
+import { plainName } from '../../game/plain-name.ts';
 import type { WeekPlan } from '../plan/week-plan.ts';
 import { answersByRush, type RushTonight } from './answers-by-rush.ts';
 import { bestCalls, type SituationCalls } from './best-calls.ts';
@@ -128,8 +129,9 @@ function situationCalls({ menu, library, settings }: WeekPlan, live: Film, fits:
 }
 
 function timesUsed(tonight: OwnTonight, call: string): number {
-  const key = (name: string) => name.trim().toLowerCase();
-  return tonight.calls.filter((entry) => key(entry.call) === key(call)).reduce((sum, { snaps }) => sum + snaps, 0);
+  return tonight.calls
+    .filter((entry) => plainName(entry.call) === plainName(call))
+    .reduce((sum, { snaps }) => sum + snaps, 0);
 }
 
 function pathWarnings(plan: WeekPlan, tonight: OwnTonight): PathWarning[] {

@@ -1,6 +1,7 @@
+import { plainName } from '../../game/plain-name.ts';
 import { choose } from './chosen.ts';
 import { type CompiledMenu, compileMenu } from './compile.ts';
-import { type MenuInput, plain } from './input.ts';
+import type { MenuInput } from './input.ts';
 import type { ImpossibleMust } from './result.ts';
 import { type MenuRule, RULE_KINDS } from './rule.ts';
 
@@ -29,9 +30,9 @@ function hasMenu(input: MenuInput, lifted: readonly MenuRule[]): boolean {
 /** Calls that must be carried and cannot be, with the reason. Base calls are carried anyway. */
 export function impossibleMusts({ library, settings }: MenuInput, out: CompiledMenu['offer']['out']): ImpossibleMust[] {
   return settings.menu.must.flatMap((of): ImpossibleMust[] => {
-    if (!library.calls.some(({ name }) => plain(name) === plain(of)))
+    if (!library.calls.some(({ name }) => plainName(name) === plainName(of)))
       return [{ kind: 'impossible_must', of, why: null }];
-    const left = out.find(({ call }) => plain(call) === plain(of));
+    const left = out.find(({ call }) => plainName(call) === plainName(of));
     return left ? [{ kind: 'impossible_must', of, why: left.why }] : [];
   });
 }

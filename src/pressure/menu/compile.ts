@@ -1,8 +1,9 @@
 import type { Call } from '../../game/call-library.ts';
 import { familyFacts, type TheoryName } from '../../game/families.ts';
+import { plainName } from '../../game/plain-name.ts';
 import { closedCall } from './closed.ts';
 import { quietShare, READER_GAMES, readableSnaps, uncountedCalls } from './habits.ts';
-import { type MenuInput, plain } from './input.ts';
+import type { MenuInput } from './input.ts';
 import { mixCells } from './mix-cells.ts';
 import type { MenuCandidate, MenuLimits, MenuProblem, PathLimit } from './model.ts';
 import { type MenuOffer, menuOffer } from './offer.ts';
@@ -37,7 +38,7 @@ const PATH_SHARE_HERE = 0.6;
  */
 export function compileMenu(input: MenuInput, lifted: readonly MenuRule[] = []): CompiledMenu {
   const free = new Set(lifted.map(ruleKey));
-  const bans = lifted.filter(({ kind }) => kind === 'ban').map(({ of }) => plain(of ?? ''));
+  const bans = lifted.filter(({ kind }) => kind === 'ban').map(({ of }) => plainName(of ?? ''));
   const offer = menuOffer(input, new Set(bans));
   const worths = callWorths(input, offer.calls);
   const planned = plannedSituations(input, worths);
@@ -86,7 +87,7 @@ function candidateOf(
   call: Call,
   { worth, mixes }: { readonly worth: CallWorth; readonly mixes: ReturnType<typeof mixCells> },
 ): MenuCandidate {
-  const seen = input.own?.callsOnFilm.has(plain(call.name)) ?? true;
+  const seen = input.own?.callsOnFilm.has(plainName(call.name)) ?? true;
   const shut = closedCall(input, call).situations;
   const lost = call.installed ? (seen ? 0 : UNFAMILIAR.unseen) : UNFAMILIAR.isNew;
   const over = (of: (id: string) => number) =>
@@ -128,7 +129,7 @@ function limitsOf(input: MenuInput, { offer, pressures }: OfferedWeek, free: Rea
     readable: readableSnaps(menu.pairing_cap) / READER_GAMES,
     read: paths.length === 0 ? null : quietShare(menu.pairing_cap, pressures),
     theories: demandedTheories(input, offer).filter((theory) => !free.has(ruleKey({ kind: 'theory', of: theory }))),
-    musts: new Set(menu.must.map(plain).filter((name) => !free.has(`must ${name}`))),
+    musts: new Set(menu.must.map(plainName).filter((name) => !free.has(`must ${name}`))),
   };
 }
 
@@ -143,9 +144,9 @@ function demandedTheories({ fit }: MenuInput, { calls, theories }: MenuOffer): T
 function pathLimits({ settings, own }: MenuInput, { calls }: MenuOffer): PathLimit[] {
   const cap = settings.menu.pairing_cap;
   if (cap >= 1) return [];
-  const habits = new Map((own?.paths ?? []).map((habit) => [plain(habit.path), habit]));
+  const habits = new Map((own?.paths ?? []).map((habit) => [plainName(habit.path), habit]));
   return [...new Set(calls.map(({ path }) => path))].map((path) => {
-    const habit = habits.get(plain(path));
+    const habit = habits.get(plainName(path));
     const coverages = [...new Set(calls.filter((call) => call.path === path).map(({ coverage }) => coverage))];
     const uncounted = uncountedCalls(cap, habit?.snaps ?? 0);
     return { path, coverages, most: cap, uncounted, changeUp: habit?.changeUp ?? null };

@@ -31,11 +31,6 @@ export interface MenuInput {
 /** The limits of the menu as week.yaml sets them. */
 export type MenuSettings = WeekSettings['menu'];
 
-/** A call's name as it is compared: without regard to case and outer blanks. */
-export function plain(name: string): string {
-  return name.trim().toLowerCase();
-}
-
 /** The pressures of a library by path and name, so that the order of the file breaks no tie. */
 export function pressuresInOrder({ calls }: CallLibrary): readonly Call[] {
   const order = (a: string, b: string) => (a < b ? -1 : Number(a > b));

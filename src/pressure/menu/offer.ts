@@ -1,7 +1,8 @@
 import type { Call, GivenUp } from '../../game/call-library.ts';
 import { familyFacts, THEORIES, type TheoryName } from '../../game/families.ts';
+import { plainName } from '../../game/plain-name.ts';
 import { closedCall } from './closed.ts';
-import { type MenuInput, plain, pressuresInOrder } from './input.ts';
+import { type MenuInput, pressuresInOrder } from './input.ts';
 
 /** Why a call cannot be on the menu at all. */
 export type OutReason =
@@ -26,10 +27,10 @@ export interface MenuOffer {
  */
 export function menuOffer(input: MenuInput, lifted: ReadonlySet<string> = new Set()): MenuOffer {
   const pressures = pressuresInOrder(input.library);
-  const banned = new Set(input.settings.menu.ban.map(plain).filter((name) => !lifted.has(name)));
+  const banned = new Set(input.settings.menu.ban.map(plainName).filter((name) => !lifted.has(name)));
   const unfit = new Map(pressures.map((call) => [call, unfitness(call, input)]));
   const reason = (call: Call): OutReason | null =>
-    banned.has(plain(call.name)) ? { kind: 'banned' } : (unfit.get(call) ?? null);
+    banned.has(plainName(call.name)) ? { kind: 'banned' } : (unfit.get(call) ?? null);
   const calls = pressures.filter((call) => reason(call) === null);
   return {
     calls,

@@ -1,3 +1,4 @@
+import { plainName } from '../../game/plain-name.ts';
 import type { LinearConstraint, MixedProgram } from '../../stats/mixed-program.ts';
 import { allPressures, type MenuCandidate, type MenuProblem } from './model.ts';
 import { callsHere, groupsOf, namesOf, overCalls, type Term } from './program-names.ts';
@@ -159,7 +160,7 @@ function dutyConstraints(problem: MenuProblem): LinearConstraint<number>[] {
   const { size, newCalls, theories, musts, explosives } = problem.limits;
   const carried = (keep: (candidate: MenuCandidate) => boolean) =>
     problem.candidates.flatMap((candidate, c): Term[] => (keep(candidate) ? [[carry(c), 1]] : []));
-  const isMust = ({ call }: MenuCandidate) => musts.has(call.name.trim().toLowerCase());
+  const isMust = ({ call }: MenuCandidate) => musts.has(plainName(call.name));
   return [
     ...(size === null ? [] : [{ terms: carried(() => true), max: size }]),
     ...(newCalls === null

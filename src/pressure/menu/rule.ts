@@ -1,5 +1,6 @@
 import type { TheoryName } from '../../game/families.ts';
-import { type MenuSettings, plain } from './input.ts';
+import { plainName } from '../../game/plain-name.ts';
+import type { MenuSettings } from './input.ts';
 
 /** The limits of a menu, so that each can be named in a clash and lifted to see what it costs. */
 export const RULE_KINDS = [
@@ -47,5 +48,5 @@ export function menuRules(menu: MenuSettings, theories: readonly TheoryName[]): 
 
 /** The rule's name, the same for the same limit. */
 export function ruleKey({ kind, of }: Pick<MenuRule, 'kind' | 'of'>): string {
-  return of === undefined ? kind : `${kind} ${plain(of)}`;
+  return of === undefined ? kind : `${kind} ${plainName(of)}`;
 }

@@ -1,4 +1,5 @@
 import { type Film, numberAt } from '../../game/film.ts';
+import { mean as meanOf, meanOrNull } from '../../stats/mean.ts';
 import { normalWidth } from '../../stats/normal.ts';
 import { effectiveSnaps } from '../others/game-effect.ts';
 import type { OffenseGame } from '../snap/offense-game.ts';
@@ -44,15 +45,11 @@ export function releaseIn(
 ): PressuredRelease {
   const byGame = games.map(({ rows, seconds }) => seconds.filter((_, i) => inGroup(rows[i] as number)));
   const thrown = byGame.flat();
-  const own = thrown.length === 0 ? null : meanOf(thrown);
+  const own = meanOrNull(thrown);
   if (mean === null) return { timed: thrown.length, mean: own, shrunk: null, low: null, high: null };
   const trials = byGame.map((one) => one.length);
   const worth = effectiveSnaps(trials, 'quick_release');
   const shrunk = (worth * (own ?? mean) + OVERALL_WORTH * mean) / (worth + OVERALL_WORTH);
   const half = (normalWidth(0.95) * deviation) / Math.sqrt(worth + OVERALL_WORTH);
   return { timed: thrown.length, mean: own, shrunk, low: shrunk - half, high: shrunk + half };
-}
-
-function meanOf(numbers: readonly number[]): number {
-  return numbers.reduce((sum, number) => sum + number, 0) / numbers.length;
 }

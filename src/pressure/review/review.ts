@@ -1,4 +1,5 @@
 import { type Film, textAt } from '../../game/film.ts';
+import { plainName } from '../../game/plain-name.ts';
 import { type ArchiveWeight, archiveWeight } from '../archive/archive-weight.ts';
 import type { WeekPlan } from '../plan/week-plan.ts';
 import { type CountCheck, checkCounts } from './count-range.ts';
@@ -98,7 +99,7 @@ export function reviewWeek(input: ReviewInput): Review {
 }
 
 function seenBefore(plan: WeekPlan, game: Film): string[] {
-  const known = new Set(plan.film.games.map(({ game: name }) => name.trim().toLowerCase()));
+  const known = new Set(plan.film.games.map(({ game: name }) => plainName(name)));
   const played = new Set(Array.from({ length: game.size }, (_, i) => textAt(game, 'game', i) ?? ''));
-  return [...played].filter((name) => name !== '' && known.has(name.trim().toLowerCase()));
+  return [...played].filter((name) => name !== '' && known.has(plainName(name)));
 }

@@ -4,12 +4,12 @@ import { type Share, share } from '../../stats/share.ts';
 import { classifiedCodes } from '../forecast/classified-codes.ts';
 import type { Target, Tell } from '../forecast/forecast-result.ts';
 import { definitionOf } from '../forecast/target.ts';
-import { tellFeatures } from '../forecast/tell-feature.ts';
+import { isSeen, type SeenValue, tellFeatures } from '../forecast/tell-feature.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 
 /** A tell of Sunday's report in the game. */
 export interface TellReview {
-  readonly description: string;
+  readonly seen: readonly SeenValue[];
   readonly target: Target;
   readonly follows: string;
   /** Share Sunday expected without the tell, on film with it, and to plan with. */
@@ -31,13 +31,10 @@ export function reviewTells(tells: readonly Tell[], game: Film, cuts: SituationC
     const definition = definitionOf(tell.target);
     const wanted = definition.classes.indexOf(tell.follows);
     const codes = classifiedCodes(definition, game, cuts);
-    const parts = tell.description.split(', ');
-    const seen = [...codes.keys()].filter(
-      (i) => codes[i] !== NOT_KNOWN && parts.every((words) => features.some((feature) => feature.wordsAt(i) === words)),
-    );
-    const came = share(seen.filter((i) => codes[i] === wanted).length, seen.length);
-    const { description, target, follows, expected, film, planWith } = tell;
-    return { description, target, follows, expected, film, planWith, game: came, verdict: verdictOf(came, expected) };
+    const rows = [...codes.keys()].filter((i) => codes[i] !== NOT_KNOWN && isSeen(features, i, tell.seen));
+    const came = share(rows.filter((i) => codes[i] === wanted).length, rows.length);
+    const { seen, target, follows, expected, film, planWith } = tell;
+    return { seen, target, follows, expected, film, planWith, game: came, verdict: verdictOf(came, expected) };
   });
 }
 

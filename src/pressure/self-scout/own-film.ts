@@ -1,5 +1,6 @@
 import type { CallLibrary } from '../../game/call-library.ts';
 import type { Film } from '../../game/film.ts';
+import { plainName } from '../../game/plain-name.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
 import { share } from '../../stats/share.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
@@ -70,7 +71,7 @@ export function carriedRemedy(
   paths: readonly string[],
 ): Remedy {
   const snaps = ownSnaps(ownFilm, settings.situations, library);
-  const carried = new Set(paths.map((path) => path.trim().toLowerCase()));
+  const carried = new Set(paths.map(plainName));
   return { ...remedyOf({ snaps, guesses, library, settings, scores, carried }), habits: remedy.habits };
 }
 

@@ -1,5 +1,6 @@
 import { type Film, textAt } from '../../game/film.ts';
-import { type OwnHabits, plain } from '../menu/input.ts';
+import { plainName } from '../../game/plain-name.ts';
+import type { OwnHabits } from '../menu/input.ts';
 import type { OwnFilmChapter } from './result.ts';
 
 /** What the menu must know of how we call it: our pressure rate, our paths, and the calls on our film. */
@@ -7,7 +8,7 @@ export function ownHabits({ pressures, remedy }: OwnFilmChapter, film: Film): Ow
   const calls = new Set<string>();
   for (let i = 0; i < film.size; i++) {
     const call = textAt(film, 'call', i);
-    if (call !== undefined) calls.add(plain(call));
+    if (call !== undefined) calls.add(plainName(call));
   }
   return { pressureRate: pressures.estimate, paths: remedy.habits, callsOnFilm: calls };
 }

@@ -1,12 +1,12 @@
 import { benjaminiHochberg } from '../../stats/adjust.ts';
 import { share } from '../../stats/share.ts';
 import { type StratifiedAssociation, stratifiedAssociation } from '../../stats/stratified-association.ts';
-import type { TellFeature } from '../forecast/tell-feature.ts';
+import type { FeatureName, TellFeature } from '../forecast/tell-feature.ts';
 import type { PressureRate, PressureSplit } from './result.ts';
 import { codesOf, countWords, type OwnSnap } from './snaps.ts';
 
 /** Splits that make up the situation; they are tested against our overall rate, all others against the situation's. */
-const OF_SITUATION: readonly string[] = ['down', 'distance', 'situation'];
+const OF_SITUATION: readonly FeatureName[] = ['down', 'distance', 'situation'];
 
 /** How often we send five or more by each split, and whether a split says more than chance would. */
 export interface PressureRates {
@@ -22,7 +22,7 @@ export interface PressureRates {
 export function pressureRates(snaps: readonly OwnSnap[], seen: readonly TellFeature[], seed: number): PressureRates {
   const told = snaps.filter(({ pressure }) => pressure !== undefined);
   const splits = [...seen.slice(0, 2), situationFeature(snaps), ...seen.slice(2)]
-    .map(({ name, wordsAt }) => ({ by: name, words: told.map(({ index }) => wordsAt(index)) }))
+    .map(({ name, valueAt }) => ({ by: name, words: told.map(({ index }) => valueAt(index)) }))
     .filter(({ words }) => words.some((word) => word !== undefined));
   const found = testSplits(told, splits, seed);
   const adjusted = adjustedOver(splits, found);
@@ -32,7 +32,7 @@ export function pressureRates(snaps: readonly OwnSnap[], seen: readonly TellFeat
       by,
       snaps: words.filter((word) => word !== undefined).length,
       values: new Set(words.filter((word) => word !== undefined)).size,
-      against: OF_SITUATION.includes(by) ? 'our overall rate' : 'the situation',
+      against: OF_SITUATION.includes(by) ? 'overall' : 'situation',
       p: adjusted[i] === null ? null : (found[i]?.p ?? null),
       adjusted: adjusted[i] ?? null,
     })),
@@ -40,13 +40,13 @@ export function pressureRates(snaps: readonly OwnSnap[], seen: readonly TellFeat
 }
 
 interface Split {
-  readonly by: string;
+  readonly by: FeatureName;
   /** One per told snap. */
   readonly words: readonly (string | undefined)[];
 }
 
 function situationFeature(snaps: readonly OwnSnap[]): TellFeature {
-  return { name: 'situation', wordsAt: (i) => snaps[i]?.situation };
+  return { name: 'situation', valueAt: (i) => snaps[i]?.situation };
 }
 
 function testSplits(told: readonly OwnSnap[], splits: readonly Split[], seed: number) {

@@ -1,4 +1,5 @@
 import type { CallLibrary } from '../../game/call-library.ts';
+import { plainName } from '../../game/plain-name.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
 import { largestRemainder } from '../../stats/apportion.ts';
 import { type PathHabit, readableSnaps } from '../menu/habits.ts';
@@ -36,7 +37,7 @@ export function remedyOf(input: RemedyInput): Remedy {
   const { cap } = verdict;
   const pressures = pairedPressures(input.snaps);
   const paths = filmPaths(pressures);
-  const isCarried = ({ path }: FilmPath) => input.carried == null || input.carried.has(path.trim().toLowerCase());
+  const isCarried = ({ path }: FilmPath) => input.carried == null || input.carried.has(plainName(path));
   const readable = paths.filter(({ snaps }) => snaps >= readableSnaps(pairing_cap));
   const source = input.library && { library: input.library, scores: input.scores, ban };
   const cells = source ? readable.filter(isCarried).flatMap((path) => swapCells(path, source)) : [];

@@ -1,5 +1,6 @@
 import type { Difference } from '../../stats/difference.ts';
 import type { Share } from '../../stats/share.ts';
+import type { FeatureName, SeenValue } from '../forecast/tell-feature.ts';
 import type { PathHabit } from '../menu/habits.ts';
 
 /** How often a reader of our film guesses the coverage right, out of game. */
@@ -16,7 +17,7 @@ export interface GuessRate {
 
 /** A split of our pressure rate. */
 export interface PressureRate {
-  readonly by: string;
+  readonly by: FeatureName;
   readonly value: string;
   readonly share: Share;
   /** Share that the situation alone would give on these snaps; null for down, distance and situation themselves. */
@@ -25,10 +26,10 @@ export interface PressureRate {
 
 /** Whether our pressure rate goes with something seen before the snap. */
 export interface PressureSplit {
-  readonly by: string;
+  readonly by: FeatureName;
   readonly snaps: number;
   readonly values: number;
-  readonly against: 'our overall rate' | 'the situation';
+  readonly against: 'overall' | 'situation';
   /** Share of shuffled logs that differ as much; null with one value only. */
   readonly p: number | null;
   /** The same corrected over all splits (Benjamini-Hochberg). */
@@ -78,7 +79,7 @@ export interface EarlyShow {
 /** One of our habits beyond what the forecast of us expects there. */
 export interface OwnTell {
   readonly asks: 'pressure' | 'coverage';
-  readonly description: string;
+  readonly seen: readonly SeenValue[];
   readonly follows: string;
   readonly share: Share;
   /** Share the forecast expected on those snaps, and the one an opponent would plan with. */

@@ -12,13 +12,11 @@ export function seenBefore(film: Film, cuts: SituationCuts): readonly TellFeatur
   const before = snapsBefore(film);
   return [
     ...tellFeatures(film, cuts),
-    { name: 'after a big play', wordsAt: (i) => afterBigPlay(film, before[i]) },
-    { name: 'series', wordsAt: (i) => seriesWords(film, i, before[i]) },
-    { name: 'shown early', wordsAt: (i) => SHOWN[textAt(film, 'shown_early', i) ?? ''] },
+    { name: 'after_big_play', valueAt: (i) => afterBigPlay(film, before[i]) },
+    { name: 'series', valueAt: (i) => seriesOf(film, i, before[i]) },
+    { name: 'shown_early', valueAt: (i) => textAt(film, 'shown_early', i) },
   ];
 }
-
-const SHOWN: Readonly<Record<string, string>> = { yes: 'look shown early', no: 'look held' };
 
 /** The snap before each one in its game. */
 function snapsBefore(film: Film): (number | undefined)[] {
@@ -34,13 +32,13 @@ function snapsBefore(film: Film): (number | undefined)[] {
 function afterBigPlay(film: Film, before: number | undefined): string | undefined {
   const outcome = before === undefined ? undefined : outcomeAt(film, before);
   if (outcome === undefined) return undefined;
-  return outcome === 'explosive' ? 'after their big play' : 'after no big play';
+  return outcome === 'explosive' ? 'yes' : 'no';
 }
 
-function seriesWords(film: Film, index: number, before: number | undefined): string | undefined {
+function seriesOf(film: Film, index: number, before: number | undefined): string | undefined {
   const drive = numberAt(film, 'drive', index);
   if (drive === undefined) return undefined;
   const earlier = before === undefined ? undefined : numberAt(film, 'drive', before);
   if (before !== undefined && earlier === undefined) return undefined;
-  return earlier === drive ? 'later in the series' : 'first snap of a series';
+  return earlier === drive ? 'later' : 'first';
 }

@@ -1,5 +1,6 @@
 import type { Call, CallLibrary } from '../../game/call-library.ts';
 import { type Film, textAt } from '../../game/film.ts';
+import { plainName } from '../../game/plain-name.ts';
 import type { Hash } from '../../game/vocabulary.ts';
 import { nearSide, type SideLook } from '../protection/call-side.ts';
 import { fieldSideOf } from '../snap/field-side.ts';
@@ -9,9 +10,9 @@ import { fieldSideOf } from '../snap/field-side.ts';
  * where the call was not charted or may come from either side, and with the ball in the middle, where there is neither.
  */
 export function sentSide(film: Film, library: CallLibrary | null): (index: number) => string | undefined {
-  const calls = new Map((library?.calls ?? []).map((call) => [call.name.trim().toLowerCase(), call]));
+  const calls = new Map((library?.calls ?? []).map((call) => [plainName(call.name), call]));
   return (index) => {
-    const call = calls.get((textAt(film, 'call', index) ?? '').trim().toLowerCase());
+    const call = calls.get(plainName(textAt(film, 'call', index) ?? ''));
     return call && call.family !== 'base' ? sideOf(call, lookAt(film, index)) : undefined;
   };
 }

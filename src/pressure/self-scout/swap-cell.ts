@@ -1,4 +1,5 @@
 import type { Call, CallLibrary } from '../../game/call-library.ts';
+import { plainName } from '../../game/plain-name.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
 import { type FilmPath, favourite } from './film-path.ts';
 
@@ -24,12 +25,13 @@ export interface SwapSource {
 
 /** The swaps a path offers: in each situation the other coverage that the scores like best there. */
 export function swapCells(path: FilmPath, { library, scores, ban }: SwapSource): SwapCell[] {
-  const banned = new Set(ban.map(plain));
+  const banned = new Set(ban.map(plainName));
   const ofPath = library.calls.filter(
-    (call) => call.family !== 'base' && plain(call.path) === plain(path.path) && !banned.has(plain(call.name)),
+    (call) =>
+      call.family !== 'base' && plainName(call.path) === plainName(path.path) && !banned.has(plainName(call.name)),
   );
-  const usual = ofPath.find(({ coverage }) => plain(coverage) === plain(favourite(path)));
-  const others = ofPath.filter(({ coverage }) => plain(coverage) !== plain(favourite(path)));
+  const usual = ofPath.find(({ coverage }) => plainName(coverage) === plainName(favourite(path)));
+  const others = ofPath.filter(({ coverage }) => plainName(coverage) !== plainName(favourite(path)));
   if (others.length === 0) return [];
   return path.favouriteBySituation.map(([situation, snaps]) => {
     const worth = (call: Call | undefined) => pointsASnap(scores, call?.name, situation);
@@ -37,10 +39,6 @@ export function swapCells(path: FilmPath, { library, scores, ban }: SwapSource):
     const cost = usual ? worth(usual) - worth(best) : 0;
     return { path: path.path, situation, instead: favourite(path), coverage: best.coverage, snaps, cost };
   });
-}
-
-function plain(word: string): string {
-  return word.trim().toLowerCase();
 }
 
 function pointsASnap(scores: ScoreChapter | null, call: string | undefined, situation: string): number {

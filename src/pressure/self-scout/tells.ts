@@ -1,7 +1,7 @@
 import { benjaminiHochberg } from '../../stats/adjust.ts';
 import { share } from '../../stats/share.ts';
 import { type TellLiteral, tellCells, tellLiterals } from '../forecast/tell-cell.ts';
-import type { TellFeature } from '../forecast/tell-feature.ts';
+import type { SeenValue, TellFeature } from '../forecast/tell-feature.ts';
 import { EXCESS_KEPT } from '../forecast/tell-kept.ts';
 import { type TellGround, type TellTest, testCell } from '../forecast/tell-test.ts';
 import { DISCOVERY_RATE } from '../forecast/tells.ts';
@@ -59,11 +59,11 @@ function searchQuestion({ asks, words, strengths }: Question, { rows, cells, lit
   const charted = snapSet(cells.size, (i) => target.codes[i] !== NOT_KNOWN);
   const found: Omit<Passed, 'adjusted'>[] = [];
   let looked = 0;
-  for (const { words: seenWords, snaps } of tellCells(literals, charted)) {
+  for (const { seen, snaps } of tellCells(literals, charted)) {
     for (const test of testCell(ground, snaps)) {
       if (classes[test.k] === RARE_COVERAGE) continue;
       looked++;
-      if (test.p < 1) found.push({ asks, words: seenWords, snaps, classes, test, ground });
+      if (test.p < 1) found.push({ asks, seen, snaps, classes, test, ground });
     }
   }
   return { looked, found };
@@ -97,7 +97,7 @@ const PRESSURE = ['four-man base', 'pressure'] as const;
 
 interface Passed {
   readonly asks: OwnTell['asks'];
-  readonly words: readonly string[];
+  readonly seen: readonly SeenValue[];
   readonly snaps: SnapSet;
   readonly classes: readonly string[];
   readonly test: TellTest;
@@ -123,7 +123,7 @@ interface Games {
   readonly rows: readonly (readonly number[])[];
 }
 
-function described({ asks, words, classes, snaps, test, ground, adjusted }: Passed, { games, rows }: Games): OwnTell {
+function described({ asks, seen, classes, snaps, test, ground, adjusted }: Passed, { games, rows }: Games): OwnTell {
   const { k, count, trials, expected } = test;
   const byGame = games.flatMap((game, g) => {
     const inGame = (rows[g] ?? []).filter((row) => holds(snaps, row));
@@ -133,7 +133,7 @@ function described({ asks, words, classes, snaps, test, ground, adjusted }: Pass
   });
   return {
     asks,
-    description: words.join(', '),
+    seen,
     follows: classes[k] ?? '',
     share: share(count, trials),
     expected,

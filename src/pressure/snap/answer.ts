@@ -1,4 +1,4 @@
-import { ANSWERS, type Answer } from '../../game/answers.ts';
+import { ANSWERS, type Answer, isAnswer } from '../../game/answers.ts';
 import { type Film, numberAt, textAt } from '../../game/film.ts';
 import { PASS_ENDINGS, RUN_KINDS } from '../../game/run-or-pass.ts';
 import type { PlayKind } from '../../game/vocabulary.ts';
@@ -67,10 +67,6 @@ function readAnswers(chart: Film, cuts: SituationCuts): Uint8Array {
     const answer = answerOf(evidence, cuts);
     return answer === undefined ? NOT_KNOWN : ANSWERS.indexOf(answer);
   });
-}
-
-function isAnswer(kind: PlayKind): kind is PlayKind & Answer {
-  return (ANSWERS as readonly string[]).includes(kind);
 }
 
 function thrownAnswer(

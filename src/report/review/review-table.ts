@@ -16,6 +16,7 @@ import { habitName } from '../words/habit-name.ts';
 import { className, familyLabel, TARGET_LABELS } from '../words/label.ts';
 import { fixed, signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
+import { seenWords } from '../words/seen-words.ts';
 import { isThin, THIN_SNAPS } from '../words/share-words.ts';
 import { situationName } from '../words/situation-label.ts';
 import { savedWords } from './review-words.ts';
@@ -109,7 +110,7 @@ export function tellTable(tells: readonly TellReview[]): TableView {
       words('So'),
     ],
     rows: tells.map((tell) => ({
-      name: tell.description,
+      name: seenWords(tell.seen),
       cells: [
         textCell(className(tell.target, tell.follows)),
         numberCell(percent(tell.expected), tell.expected),

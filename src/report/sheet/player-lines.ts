@@ -7,6 +7,7 @@ import { knownForecasts } from '../view/known-forecasts.ts';
 import { tellFollows } from '../view/tells-chart.ts';
 import { answerInSentence, capital, familyLabel, plainWords } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
+import { seenWords } from '../words/seen-words.ts';
 import { shareWords, THIN_SNAPS } from '../words/share-words.ts';
 import { planSituations } from '../words/situation-label.ts';
 import { BACK_JOBS } from '../words/why-words.ts';
@@ -39,7 +40,7 @@ export function watchLines(plan: WeekPlan): readonly string[] {
     .slice(0, 4)
     .map(
       (tell) =>
-        `${tell.description}: ${tellFollows(tell).toLowerCase()} ${shareWords(tell.film)}, plan on ${percent(tell.planWith)}.`,
+        `${seenWords(tell.seen)}: ${tellFollows(tell).toLowerCase()} ${shareWords(tell.film)}, plan on ${percent(tell.planWith)}.`,
     );
 }
 

@@ -3,6 +3,7 @@ import type { OwnFilmChapter } from '../../pressure/self-scout/result.ts';
 import { familyLabel, plainWords } from '../words/label.ts';
 import { counted, signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
+import { seenWords } from '../words/seen-words.ts';
 import { isThin } from '../words/share-words.ts';
 import { situationLabel } from '../words/situation-label.ts';
 import { chanceWords, pCell } from './chance-cell.ts';
@@ -51,7 +52,7 @@ export function ownTellTable(film: OwnFilmChapter): TableView {
       words('Games'),
     ],
     rows: film.tells.map((tell) => ({
-      name: tell.description,
+      name: seenWords(tell.seen),
       ...thinMark(isThin(tell.share)),
       cells: [
         textCell(tell.follows),

@@ -1,7 +1,9 @@
+import type { FeatureName } from '../../pressure/forecast/tell-feature.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { OwnFilmChapter, PressureRate } from '../../pressure/self-scout/result.ts';
 import { plainWords } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
+import { seenValueWords } from '../words/seen-words.ts';
 import { isThin } from '../words/share-words.ts';
 import { situationLabel } from '../words/situation-label.ts';
 import { chanceWords, pCell } from './chance-cell.ts';
@@ -23,7 +25,7 @@ export function pressureSplitTable(film: OwnFilmChapter): TableView {
       name: splitLabel(split.by),
       cells: [
         numberCell(String(split.snaps), split.snaps),
-        textCell(split.against),
+        textCell(split.against === 'overall' ? 'our overall rate' : 'the situation'),
         pCell(split.adjusted),
         textCell(split.adjusted === null ? 'one value only' : chanceWords(split.adjusted)),
       ],
@@ -47,23 +49,23 @@ export function pressureRateTable(plan: WeekPlan, film: OwnFilmChapter): TableVi
   };
 }
 
-const LABELS: Readonly<Record<string, string>> = {
+const LABELS: Readonly<Partial<Record<FeatureName, string>>> = {
   look: 'Backfield look',
   zone: 'Field zone',
   score: 'The score, theirs first',
-  'after a big play': 'After their big play',
+  after_big_play: 'After their big play',
   back_spot: 'Where the back stands',
   state: 'Clock and score together',
   series: 'First snap of a series',
-  'shown early': 'Whether we show early',
+  shown_early: 'Whether we show early',
 };
 
-function splitLabel(by: string): string {
+function splitLabel(by: FeatureName): string {
   return LABELS[by] ?? plainWords(by);
 }
 
 function valueLabel(plan: WeekPlan, { by, value }: PressureRate): string {
-  return by === 'situation' ? situationLabel(plan, value) : value;
+  return by === 'situation' ? situationLabel(plan, value) : seenValueWords(by, value);
 }
 
 function expectedCell({ expected }: PressureRate) {

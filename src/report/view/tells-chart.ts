@@ -4,6 +4,7 @@ import type { Grid } from '../chart/matrix-grid.ts';
 import { className } from '../words/label.ts';
 import { fixed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
+import { seenWords } from '../words/seen-words.ts';
 import type { ChartView } from './block.ts';
 import { numberCell, numbers, type Row, shareCell, type TableView, textCell, words } from './table-view.ts';
 
@@ -16,7 +17,7 @@ export function tellsChart(plan: WeekPlan): ChartView {
     title:
       first === undefined
         ? 'No tell stood out'
-        : `${first.description}: ${tellFollows(first).toLowerCase()} followed on ${first.film.count} of ${first.film.trials}`,
+        : `${seenWords(first.seen)}: ${tellFollows(first).toLowerCase()} followed on ${first.film.count} of ${first.film.trials}`,
     caption:
       'How often it held in each game. A stronger tint is more often. Hatched: they did not show the look in that game.',
     drawing: tells.length === 0 ? null : { kind: 'grid', grid: tellGrid(tells) },
@@ -38,7 +39,7 @@ export function tellGames(tells: readonly Tell[]): readonly string[] {
 function tellGrid(tells: readonly Tell[]): Grid {
   const games = tellGames(tells);
   const rows = tells.map((tell) => ({
-    label: `${tell.description}: ${tellFollows(tell).toLowerCase()}`,
+    label: `${seenWords(tell.seen)}: ${tellFollows(tell).toLowerCase()}`,
     note: `${percent(tell.expected)}, ${percent(tell.planWith)}`,
     cells: games.map((game) => {
       const found = tell.games.find((entry) => entry.game === game);
@@ -74,7 +75,7 @@ function tellsTable(tells: readonly Tell[]): TableView {
 
 function tellRow(tell: Tell, games: readonly string[]): Row {
   return {
-    name: tell.description,
+    name: seenWords(tell.seen),
     cells: [
       textCell(tellFollows(tell)),
       shareCell(tell.film),

@@ -5,6 +5,7 @@ import { habitName } from './habit-name.ts';
 import { answerLabel, capital, plainWords } from './label.ts';
 import { percent } from './percent.ts';
 import { rushGroupWords } from './rush-words.ts';
+import { seenWords } from './seen-words.ts';
 import { shareWords } from './share-words.ts';
 import { situationLabel } from './situation-label.ts';
 import { BACK_JOBS } from './why-words.ts';
@@ -55,9 +56,9 @@ function whereWords(plan: WeekPlan, where: DifferentWhere | null): string {
     case 'coverage':
       return ` against ${plainWords(where.value).toLowerCase()}`;
     case 'seen':
-      return ` after ${where.value}`;
+      return ` after ${seenWords(where.seen)}`;
     default:
-      return where.by satisfies never;
+      return where satisfies never;
   }
 }
 

@@ -12,6 +12,15 @@ export function percent(share: number): string {
 }
 
 /**
+ * A share with one decimal, for the tables of a backtest alone.
+ *
+ * @example percentToTenth(0.9534) // "95.3%"
+ */
+export function percentToTenth(share: number): string {
+  return `${(100 * share).toFixed(1)}%`;
+}
+
+/**
  * Two shares as one range of percents.
  *
  * @param low - 0 to 1

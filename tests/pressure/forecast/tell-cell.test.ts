@@ -25,7 +25,7 @@ describe('tellCells', () => {
       };
     });
     const cells = cellsOf(records);
-    const sizes = cells.map(({ words }) => words.length);
+    const sizes = cells.map(({ seen }) => seen.length);
     expect(Math.max(...sizes)).toBe(3);
     expect(cells).toHaveLength(8 + 24 + 32);
     expect(cells.every(({ snaps }) => setSize(snaps) >= 8)).toBe(true);
@@ -33,7 +33,7 @@ describe('tellCells', () => {
 
   it('counts only charted snaps and never makes a cell of a blank', () => {
     const records = Array.from({ length: 20 }, (_, i): SnapRecord => (i < 10 ? { hash: 'left' } : {}));
-    expect(cellsOf(records).map(({ words }) => words)).toEqual([['hash left']]);
+    expect(cellsOf(records).map(({ seen }) => seen)).toEqual([[{ feature: 'hash', value: 'left' }]]);
     expect(
       cellsOf(
         records,
@@ -46,6 +46,9 @@ describe('tellCells', () => {
     const records = Array.from({ length: 20 }, (_, i): SnapRecord => {
       return i < 10 ? { hash: 'left', tempo: 'fast', motion: 'across' } : { hash: 'right', tempo: 'huddle' };
     });
-    expect(cellsOf(records).map(({ words }) => words)).toEqual([['hash left'], ['hash right']]);
+    expect(cellsOf(records).map(({ seen }) => seen)).toEqual([
+      [{ feature: 'hash', value: 'left' }],
+      [{ feature: 'hash', value: 'right' }],
+    ]);
   });
 });

@@ -3,6 +3,7 @@ import { type Film, filmFromRecords } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { forecastFilm } from '../../../src/pressure/forecast/forecast-film.ts';
 import { findTells } from '../../../src/pressure/forecast/tells.ts';
+import { seenWords } from '../../../src/report/words/seen-words.ts';
 import { plainGames, plantedSlides, type SlideTo } from './planted-slides.ts';
 
 const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
@@ -20,11 +21,11 @@ function named(to: SlideTo, behind: Film | null): string[] {
   const seeds = ['one', 'two', 'three'];
   return seeds.filter((seed) =>
     search(filmFromRecords(plantedSlides(seed, to)), behind).some(
-      ({ target, follows, description, standing }) =>
+      ({ target, follows, seen, standing }) =>
         target === `slide_to_${to}` &&
         follows === 'to' &&
         standing === 'plan_with' &&
-        WORDS[to].every((words) => description.includes(words)),
+        WORDS[to].every((words) => seenWords(seen).includes(words)),
     ),
   );
 }

@@ -4,6 +4,7 @@ import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { forecastFilm } from '../../../src/pressure/forecast/forecast-film.ts';
 import { excessKept } from '../../../src/pressure/forecast/tell-kept.ts';
 import { findTells } from '../../../src/pressure/forecast/tells.ts';
+import { seenWords } from '../../../src/report/words/seen-words.ts';
 import { createRandom } from '../../../src/stats/random.ts';
 
 const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
@@ -85,8 +86,8 @@ describe('findTells', () => {
     expect(looked).toBeGreaterThan(1000);
     expect(tell.target).toBe('run_or_pass');
     expect(tell.follows).toBe('run');
-    expect(tell.description).toContain('back weak');
-    expect(tell.description).toContain('hash left');
+    expect(seenWords(tell.seen)).toContain('back weak');
+    expect(seenWords(tell.seen)).toContain('hash left');
     expect(tell.adjusted).toBeLessThanOrEqual(0.1);
     expect(tell.p).toBeLessThanOrEqual(tell.adjusted);
     expect(tell.planWith).toBeCloseTo(
@@ -112,7 +113,7 @@ describe('findTells', () => {
       const special = snap['game'] === 'w2' && i % 3 === 0;
       return special ? { ...snap, formation: 'overload', play_kind: 'run' } : { ...snap, formation: 'base' };
     });
-    const tell = search(filmFromRecords(records)).tells.find(({ description }) => description.includes('overload'));
+    const tell = search(filmFromRecords(records)).tells.find(({ seen }) => seenWords(seen).includes('overload'));
     expect(tell).toMatchObject({ oneGameOnly: true, standing: 'so_far', gamesShown: 1 });
     expect(tell?.planWith).toBe(tell?.expected);
     expect(tell?.games.map(({ game }) => game)).toEqual(['w2']);
@@ -123,8 +124,8 @@ describe('findTells', () => {
     const { tells } = search(filmFromRecords(slides));
     const tell = tells.find(({ target }) => target === 'slide_to_strength');
     expect(tell).toMatchObject({ follows: 'to', standing: 'plan_with' });
-    expect(tell?.description).toContain('trips');
-    expect(tell?.description).toContain('back weak');
+    expect(seenWords(tell?.seen ?? [])).toContain('trips');
+    expect(seenWords(tell?.seen ?? [])).toContain('back weak');
     const counted = slides.filter(
       (snap) => snap['slide'] && snap['receivers'] === '3x1' && snap['back_spot'] === 'weak',
     );

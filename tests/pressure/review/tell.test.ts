@@ -9,7 +9,10 @@ import { share } from '../../../src/stats/share.ts';
 const cuts = weekSettingsSchema.parse({ opponent: 'Nobody' }).situations;
 const tell: Tell = {
   id: 'run_or_pass: 3rd down, motion fast: run',
-  description: '3rd down, motion fast',
+  seen: [
+    { feature: 'down', value: '3' },
+    { feature: 'motion', value: 'fast' },
+  ],
   target: 'run_or_pass',
   follows: 'run',
   film: share(9, 10),

@@ -63,7 +63,7 @@ describe('names do not matter', () => {
         const numbersOf = (text: unknown) =>
           JSON.parse(
             JSON.stringify(text, (key, value) =>
-              ['path', 'coverage', 'value', 'description', 'follows'].includes(key) ? undefined : value,
+              ['path', 'coverage', 'value', 'seen', 'follows'].includes(key) ? undefined : value,
             ),
           );
         const [first, second] = [chapterOf(log), chapterOf(renamed)];
@@ -80,8 +80,12 @@ describe('a planted habit is found', () => {
   it('pressure after every look shown early', () => {
     const log = shuffledLog(11, 240).map((snap) => (snap['shown_early'] === 'yes' ? { ...snap, family: 'hot' } : snap));
     const { tells, pressureSplits } = chapterOf(log);
-    expect(tells[0]).toMatchObject({ asks: 'pressure', description: 'look shown early', follows: 'pressure' });
-    expect(pressureSplits.find(({ by }) => by === 'shown early')?.adjusted).toBeLessThan(0.01);
+    expect(tells[0]).toMatchObject({
+      asks: 'pressure',
+      seen: [{ feature: 'shown_early', value: 'yes' }],
+      follows: 'pressure',
+    });
+    expect(pressureSplits.find(({ by }) => by === 'shown_early')?.adjusted).toBeLessThan(0.01);
   });
 
   it('a change that always beats our early look', () => {

@@ -99,10 +99,10 @@ describe('ownFilmChapter', () => {
       { game: 'g', down: 1, to_go: 10 },
     ]);
     expect(pressureRates).toEqual([
-      { by: 'down', value: '1st down', share: expect.objectContaining({ count: 1, trials: 1 }), expected: null },
+      { by: 'down', value: '1', share: expect.objectContaining({ count: 1, trials: 1 }), expected: null },
       {
         by: 'distance',
-        value: '7 to 10 to go',
+        value: 'up_to_10',
         share: expect.objectContaining({ count: 1, trials: 1 }),
         expected: null,
       },

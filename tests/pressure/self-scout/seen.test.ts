@@ -12,7 +12,7 @@ const cuts = weekSettingsSchema.parse({ opponent: 'x' }).situations;
 describe('what came just before', () => {
   const wordsOf = (name: string, records: readonly SnapRecord[]) => {
     const feature = seenBefore(filmFromRecords(records), cuts).find((each) => each.name === name)!;
-    return records.map((_, i) => feature.wordsAt(i));
+    return records.map((_, i) => feature.valueAt(i));
   };
   const snap = { down: 1, to_go: 10, play_kind: 'run', result: 'rush' };
 
@@ -23,17 +23,12 @@ describe('what came just before', () => {
       { ...snap, game: 'b', snap: 1, gain: 40 },
       { ...snap, game: 'a', snap: 3, gain: 1 },
     ];
-    expect(wordsOf('after a big play', log)).toEqual([
-      'after their big play',
-      undefined,
-      undefined,
-      'after no big play',
-    ]);
+    expect(wordsOf('after_big_play', log)).toEqual(['yes', undefined, undefined, 'no']);
   });
 
   it('a gain that was not charted leaves what follows it not charted', () => {
     expect(
-      wordsOf('after a big play', [
+      wordsOf('after_big_play', [
         { ...snap, game: 'a' },
         { ...snap, game: 'a', gain: 1 },
       ]),
@@ -42,7 +37,7 @@ describe('what came just before', () => {
 
   it('the first snap of a series is told by the number of the series, and not without it', () => {
     const log = [1, 1, 2, 2].map((drive) => ({ ...snap, game: 'a', drive }));
-    const [first, later] = ['first snap of a series', 'later in the series'];
+    const [first, later] = ['first', 'later'];
     expect(wordsOf('series', log)).toEqual([first, later, first, later]);
     expect(wordsOf('series', [{ ...snap, game: 'a' }, ...log])).toEqual([undefined, undefined, later, first, later]);
   });

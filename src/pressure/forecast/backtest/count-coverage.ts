@@ -1,5 +1,6 @@
 import { SITUATIONS } from '../../../game/situations.ts';
 import { betaBinomialPmf } from '../../../stats/beta-binomial.ts';
+import { meanOrNull } from '../../../stats/mean.ts';
 import type { ChainFit } from '../chain-fit.ts';
 import { nodeAt } from '../chain-tree.ts';
 import { nextCountInterval, nextGameConcentration } from '../next-count.ts';
@@ -57,8 +58,8 @@ export function coverageOf(checks: readonly CountCheck[]): readonly CountCoverag
       label,
       intervals: mine.length,
       covered: mine.filter(({ held }) => held).length,
-      width: meanOf(mine.map(({ width }) => width)),
-      due: meanOf(mine.map(({ due }) => due)),
+      width: meanOrNull(mine.map(({ width }) => width)),
+      due: meanOrNull(mine.map(({ due }) => due)),
     };
   });
 }
@@ -83,9 +84,4 @@ function checkCount(fit: ChainFit, { node, k, trials, count, gameToGame }: Count
 function sizeOf(snaps: number): CountCoverage['size'] {
   const found = BUCKET_SIZES.find(({ least, most }) => least <= snaps && snaps <= most);
   return found?.id ?? 'under_5';
-}
-
-function meanOf(numbers: readonly number[]): number | null {
-  if (numbers.length === 0) return null;
-  return numbers.reduce((sum, number) => sum + number, 0) / numbers.length;
 }

@@ -5,7 +5,7 @@ import { nodeAt } from '../chain-tree.ts';
 import { type FittedTarget, fitTarget, forecastFilm } from '../forecast-film.ts';
 import type { Target, Tell } from '../forecast-result.ts';
 import { definitionOf } from '../target.ts';
-import { type TellFeature, tellFeatures } from '../tell-feature.ts';
+import { isSeen, type TellFeature, tellFeatures } from '../tell-feature.ts';
 import { findTells } from '../tells.ts';
 import { type BacktestFilm, type BacktestGame, chartedCodes } from './backtest-film.ts';
 import type { BacktestWindow } from './backtest-window.ts';
@@ -69,7 +69,7 @@ interface ExpectedTell {
 
 function nextGame({ film, features, codesOf }: ReadFilm, test: BacktestGame, { tell, fitted }: ExpectedTell) {
   const codes = codesOf(tell.target);
-  const rows = test.rows.filter((row) => codes[row] !== NOT_KNOWN && isSeen(features, row, tell.description));
+  const rows = test.rows.filter((row) => codes[row] !== NOT_KNOWN && isSeen(features, row, tell.seen));
   const follows = fitted.definition.classes.indexOf(tell.follows);
   const levels = lineLevels(film.cells);
   const shareAt = (row: number) => {
@@ -83,18 +83,6 @@ function nextGame({ film, features, codesOf }: ReadFilm, test: BacktestGame, { t
     count: rows.filter((row) => codes[row] === follows).length,
     due: rows.reduce((sum, row) => sum + shareAt(row), 0),
   };
-}
-
-/** Whether a snap shows everything a description lists; both are in the order of the features. */
-function isSeen(features: readonly TellFeature[], row: number, description: string): boolean {
-  let rest = description;
-  for (const { wordsAt } of features) {
-    const words = wordsAt(row);
-    if (words === undefined) continue;
-    if (rest === words) return true;
-    if (rest.startsWith(`${words}, `)) rest = rest.slice(words.length + 2);
-  }
-  return false;
 }
 
 function codesOnce(film: BacktestFilm): (target: Target) => Uint8Array {

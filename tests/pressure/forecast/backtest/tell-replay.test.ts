@@ -5,6 +5,7 @@ import { backtestFilm } from '../../../../src/pressure/forecast/backtest/backtes
 import { backtestWindows } from '../../../../src/pressure/forecast/backtest/backtest-window.ts';
 import { tellRecord } from '../../../../src/pressure/forecast/backtest/tell-record.ts';
 import { type ReplayedTell, replayTells } from '../../../../src/pressure/forecast/backtest/tell-replay.ts';
+import { seenWords } from '../../../../src/report/words/seen-words.ts';
 import { inventedFilm } from './invented-film.ts';
 
 const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
@@ -30,7 +31,7 @@ function replay(records: readonly SnapRecord[]) {
 }
 
 const onMotion = (tells: readonly ReplayedTell[]) =>
-  tells.find(({ tell }) => tell.description === 'motion fast' && tell.follows === 'run');
+  tells.find(({ tell }) => seenWords(tell.seen) === 'motion fast' && tell.follows === 'run');
 
 describe('replayTells', () => {
   it('finds a habit in four games and counts it in the fifth', () => {
