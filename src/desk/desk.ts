@@ -78,7 +78,7 @@ export class Desk {
       };
       const folder = await picker.showDirectoryPicker({ mode: 'readwrite' }).catch(() => null);
       if (folder === null) return;
-      const known: KnownSeason = { id: `folder ${folder.name}`, name: folder.name, where: 'folder', folder };
+      const known = await this.knownFolder(folder);
       await this.remember(known);
       await this.open(known);
     });
@@ -233,6 +233,16 @@ export class Desk {
     const database = await this.database;
     await database.put('seasons', known);
     this.set({ seasons: await database.getAll('seasons') });
+  }
+
+  /** The folder as it is known already; another of the same name has a number behind it. */
+  private async knownFolder(folder: FileSystemDirectoryHandle): Promise<KnownSeason> {
+    for (const season of this.state.seasons)
+      if (season.folder !== undefined && (await season.folder.isSameEntry(folder))) return { ...season, folder };
+    const taken = new Set(this.state.seasons.map(({ id }) => id));
+    let id = `folder ${folder.name}`;
+    for (let more = 2; taken.has(id); more++) id = `folder ${folder.name} ${more}`;
+    return { id, name: folder.name, where: 'folder', folder };
   }
 
   private async freeName(name: string): Promise<string> {

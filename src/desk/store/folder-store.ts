@@ -55,8 +55,7 @@ async function writeAll(root: Folder, changes: readonly FileChange[]): Promise<v
       done.push(one);
     }
   } catch (error) {
-    for (const { stream } of waiting) await stream?.abort().catch(() => undefined);
-    for (const one of done) await putBack(root, one).catch(() => undefined);
+    for (const one of waiting) await takeBack(root, one, done.includes(one)).catch(() => undefined);
     throw folderProblem(error);
   }
 }
@@ -65,10 +64,20 @@ async function prepare(root: Folder, change: FileChange): Promise<Waiting> {
   const before = await readFile(root, change.name);
   if (change.text === null) return { change, before, stream: null };
   if (change.was !== undefined && !sameBytes(before, change.was)) return { change, before, stream: null };
-  const file = await fileAt(root, change.name, true);
-  const stream = file === null ? null : await file.createWritable();
-  await stream?.write(bytesOf(change.text) as Uint8Array<ArrayBuffer>);
-  return { change, before, stream };
+  try {
+    const stream = await openToWrite(root, change.name);
+    await stream.write(bytesOf(change.text) as Uint8Array<ArrayBuffer>);
+    return { change, before, stream };
+  } catch (error) {
+    if (before === null) await removeFile(root, change.name);
+    throw error;
+  }
+}
+
+async function openToWrite(root: Folder, path: string): Promise<FileSystemWritableFileStream> {
+  const file = await fileAt(root, path, true);
+  if (file === null) throw new DOMException(path, 'NotFoundError');
+  return file.createWritable();
 }
 
 async function putInPlace(root: Folder, { change, stream }: Waiting): Promise<void> {
@@ -76,11 +85,14 @@ async function putInPlace(root: Folder, { change, stream }: Waiting): Promise<vo
   if (change.text === null) await removeFile(root, change.name);
 }
 
-async function putBack(root: Folder, { change, before }: Waiting): Promise<void> {
-  if (before === null) return removeFile(root, change.name);
-  const stream = await (await fileAt(root, change.name, true))?.createWritable();
-  await stream?.write(before as Uint8Array<ArrayBuffer>);
-  await stream?.close();
+/** What was there before is there again; a file is made empty before it is written, and a new one goes. */
+async function takeBack(root: Folder, { change, before, stream }: Waiting, isDone: boolean): Promise<void> {
+  if (!isDone) await stream?.abort();
+  if (before === null && stream !== null) return removeFile(root, change.name);
+  if (before === null || !isDone) return;
+  const writing = await openToWrite(root, change.name);
+  await writing.write(before as Uint8Array<ArrayBuffer>);
+  await writing.close();
 }
 
 async function removeFile(root: Folder, path: string): Promise<void> {

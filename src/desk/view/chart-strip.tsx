@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { type ChartField, fieldsOf } from '../chart/chart-fields.ts';
 import { type ChartState, isOffered } from '../chart/chart-state.ts';
 import { choicesAt, type Stroke } from '../chart/press.ts';
@@ -18,7 +18,7 @@ const HELD = 300;
 export function ChartStrip({ state, onStroke, onFault }: StripProps) {
   const place = useRef<HTMLElement>(null);
   const stopwatch = useStopwatch(onStroke);
-  useEffect(() => place.current?.focus(), []);
+  useLayoutEffect(() => place.current?.focus(), []);
   const hear = (event: KeyboardEvent) => {
     const key = strokeOf(event);
     if (key === null) return;

@@ -1,0 +1,166 @@
+import { readFileSync } from 'node:fs';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { chromiumPath, launchBrowser } from './browser.ts';
+import { press } from './desk-keys.ts';
+import { builtDesk } from './desk-page.ts';
+import { snapKeys } from './typed-game.ts';
+
+/**
+ * A real folder as browsers give it, in their origin private file system (WHATWG File System); a page opened from disk is
+ * given none, so the same page stands at an address that leads nowhere.
+ */
+const ADDRESS = 'https://desk.invalid/';
+const SHEET = 'week-01/opponent.csv';
+
+const SOON = { timeout: 10_000 };
+
+describe.skipIf(chromiumPath === null)('a season in a folder on disk', () => {
+  let browser: Browser;
+  let built: ReturnType<typeof builtDesk>;
+  let context: BrowserContext;
+  let page: Page;
+  beforeAll(async () => {
+    built = builtDesk();
+    browser = await launchBrowser();
+  });
+  afterAll(async () => {
+    await browser?.close();
+    built?.remove();
+  });
+  beforeEach(async () => {
+    context = await browser.newContext();
+    await context.setOffline(true);
+    const body = readFileSync(new URL(built.address));
+    await context.route(ADDRESS, (route) => route.fulfill({ contentType: 'text/html', body }));
+    page = await context.newPage();
+    await page.goto(ADDRESS);
+    await put('season/week-01/week.yaml', 'opponent: Cedar Falls\n');
+    await put('season/defense.yaml', readFileSync('data/demo/season/defense.yaml', 'utf8'));
+  });
+  afterEach(() => context.close());
+
+  /** What another program does in the folder. */
+  async function put(path: string, text: string): Promise<void> {
+    await page.evaluate(
+      async ([names, words]) => {
+        let folder = await navigator.storage.getDirectory();
+        for (const name of names.slice(0, -1)) folder = await folder.getDirectoryHandle(name, { create: true });
+        const file = await folder.getFileHandle(names.at(-1) ?? '', { create: true });
+        const stream = await file.createWritable();
+        await stream.write(words);
+        await stream.close();
+      },
+      [path.split('/'), text] as const,
+    );
+  }
+
+  /** What stands in the folder; null where nothing does. */
+  function found(path: string): Promise<string | null> {
+    return page.evaluate(async (names) => {
+      try {
+        let folder = await navigator.storage.getDirectory();
+        for (const name of names.slice(0, -1)) folder = await folder.getDirectoryHandle(name);
+        return await (await (await folder.getFileHandle(names.at(-1) ?? '')).getFile()).text();
+      } catch {
+        return null;
+      }
+    }, path.split('/'));
+  }
+
+  const snapsIn = async (path: string) => ((await found(path)) ?? '').match(/^Cedar Falls,/gm)?.length ?? 0;
+
+  /** The coach picks a folder. */
+  async function openFolder(name = 'season'): Promise<void> {
+    await page.evaluate((picked) => {
+      const showDirectoryPicker = async () => (await navigator.storage.getDirectory()).getDirectoryHandle(picked);
+      Object.assign(window, { showDirectoryPicker });
+    }, name);
+    await page.getByRole('button', { name: 'Work in a season folder' }).click();
+    await page.getByRole('application').waitFor();
+  }
+
+  it('is charted into, planned, closed and opened again, all in its own files', async () => {
+    await openFolder();
+    await page.getByText('Saved in the folder').waitFor();
+    await press(page, snapKeys(30, 'plan'));
+    await expect.poll(() => snapsIn(`season/${SHEET}`), SOON).toBe(30);
+    await page.keyboard.press('Alt+Digit4');
+    await page.getByRole('button', { name: 'Work out the plan' }).click();
+    await page.getByText('Done.').waitFor({ timeout: 60_000 });
+    expect(JSON.parse((await found('season/week-01/out/report.json')) ?? '{}').film.snaps).toBe(30);
+    expect(await found('season/week-01/out/call-sheet.html')).toContain('Cedar Falls');
+    await page.reload();
+    await page.getByText('in a folder on disk').waitFor();
+    await page.getByRole('button', { name: 'season', exact: true }).click();
+    await page.getByText('30 charted').waitFor();
+  });
+
+  it('that another program changes meanwhile loses neither side', async () => {
+    await openFolder();
+    await press(page, snapKeys(2, 'plan'));
+    await expect.poll(() => snapsIn(`season/${SHEET}`), SOON).toBe(2);
+    const theirs = `${await found(`season/${SHEET}`)}Cedar Falls,other,9\r\n`;
+    await put(`season/${SHEET}`, theirs);
+    await press(page, snapKeys(1, 'plan', 2));
+    await page.getByText('was changed outside of this page while you charted').waitFor();
+    expect(await found(`season/${SHEET}`)).toBe(theirs);
+    await page.getByRole('button', { name: /Put mine into kept-/ }).click();
+    await expect.poll(() => snapsIn('season/week-01/kept-opponent.csv'), SOON).toBe(3);
+    expect(await found(`season/${SHEET}`)).toBe(theirs);
+    await page.locator('.strip').getByText('3 charted').waitFor();
+  });
+
+  it('that changed while the coach was elsewhere is read again when he comes back, and said', async () => {
+    await openFolder();
+    await put('season/week-01/week.yaml', 'opponent: Pine Hollow\n');
+    await page.evaluate(() => window.dispatchEvent(new Event('focus')));
+    await page.getByText('changed outside of this page: week-01/week.yaml').waitFor();
+    await page.getByRole('heading', { name: 'Chart Pine Hollow' }).waitFor();
+  });
+
+  it('that the browser no longer lets the page into says so, keeps what is typed, and writes it when it may', async () => {
+    await openFolder();
+    await page.evaluate(() => {
+      const { createWritable } = FileSystemFileHandle.prototype;
+      Object.assign(window, { allow: () => Object.assign(FileSystemFileHandle.prototype, { createWritable }) });
+      FileSystemFileHandle.prototype.createWritable = async () => {
+        throw new DOMException('withdrawn', 'NotAllowedError');
+      };
+    });
+    await press(page, snapKeys(1, 'plan'));
+    await page.getByRole('alert').getByText('no longer lets this page into the folder').waitFor();
+    await page.getByText('Not saved in the folder').waitFor();
+    await page.evaluate(() => (window as never as { allow: () => void }).allow());
+    await press(page, snapKeys(1, 'plan', 1));
+    await expect.poll(() => snapsIn(`season/${SHEET}`), SOON).toBe(2);
+  });
+
+  it('that is gone is said to be gone, and what was typed is written when it is back', async () => {
+    await openFolder();
+    await page.evaluate(async () =>
+      (await navigator.storage.getDirectory()).removeEntry('season', { recursive: true }),
+    );
+    await press(page, snapKeys(1, 'plan'));
+    await page.getByRole('alert').getByText('the folder is not there any more').waitFor();
+    await put('season/week-01/week.yaml', 'opponent: Cedar Falls\n');
+    await press(page, snapKeys(1, 'plan', 1));
+    await expect.poll(() => snapsIn(`season/${SHEET}`), SOON).toBe(2);
+  });
+
+  it('of the same name as another is another season', async () => {
+    await put('others/season/week-03/week.yaml', 'opponent: Pine Hollow\n');
+    await openFolder();
+    await page.getByRole('button', { name: 'Put the season away' }).click();
+    await page.evaluate(() => {
+      const others = async () => (await navigator.storage.getDirectory()).getDirectoryHandle('others');
+      Object.assign(window, { showDirectoryPicker: async () => (await others()).getDirectoryHandle('season') });
+    });
+    await page.getByRole('button', { name: 'Work in a season folder' }).click();
+    await page.getByRole('heading', { name: 'Chart Pine Hollow' }).waitFor();
+    await page.getByRole('button', { name: 'Put the season away' }).click();
+    await expect.poll(() => page.getByText('in a folder on disk').count()).toBe(2);
+    await page.getByRole('button', { name: 'season', exact: true }).first().click();
+    await page.getByRole('heading', { name: 'Chart Cedar Falls' }).waitFor();
+  });
+});
