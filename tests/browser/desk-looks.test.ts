@@ -1,8 +1,7 @@
-import type { AxeResults } from 'axe-core';
-import axe from 'axe-core';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { chromiumPath, launchBrowser } from './browser.ts';
+import { looksWrong } from './desk-axe.ts';
 import { builtDesk, type DeskPage, openDesk } from './desk-page.ts';
 
 const VIEWS = ['Chart', 'Sheets', 'Calls', 'Plan', 'Practice', 'Tonight', 'Monday', 'Season'];
@@ -21,15 +20,6 @@ describe.skipIf(chromiumPath === null)('every view of the desk', () => {
     built?.remove();
   });
 
-  /** What axe finds wrong on the page as it stands, and whether the page is wider than the window. */
-  async function faults(width: number): Promise<string[]> {
-    const { violations }: AxeResults = await desk.page.evaluate(
-      `(() => { ${axe.source}; return window.axe.run(document, { iframes: false }); })()`,
-    );
-    const wide = await desk.page.evaluate(() => document.documentElement.scrollWidth);
-    return [...violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`), ...(wide > width ? [`${wide} wide`] : [])];
-  }
-
   it.each([
     [1280, 'light'],
     [820, 'dark'],
@@ -43,14 +33,28 @@ describe.skipIf(chromiumPath === null)('every view of the desk', () => {
     const found: string[] = [];
     const demo = desk.page.getByRole('button', { name: 'Open the invented demo' });
     if (await demo.isVisible()) {
-      found.push(...(await faults(width)));
+      found.push(...(await looksWrong(desk.page, width)));
       await demo.click();
       await desk.page.getByRole('application').waitFor();
     }
     for (const view of VIEWS) {
       await desk.page.getByRole('button', { name: view, exact: true }).click();
       await desk.page.locator('h1').waitFor();
-      found.push(...(await faults(width)).map((fault) => `${view}: ${fault}`));
+      found.push(...(await looksWrong(desk.page, width)).map((fault) => `${view}: ${fault}`));
+    }
+    await desk.page.getByRole('button', { name: 'Calls', exact: true }).click();
+    await desk.page
+      .getByRole('button', { name: /New one like it/ })
+      .first()
+      .click();
+    await desk.page.getByText('Our eleven').waitFor();
+    found.push(...(await looksWrong(desk.page, width)).map((fault) => `a call: ${fault}`));
+    await desk.page.getByRole('button', { name: 'Plan', exact: true }).click();
+    await desk.page.getByText('Settings of the week').click();
+    for (const part of await desk.page.locator('.settings .tabs button').all()) {
+      await part.click();
+      const words = await part.textContent();
+      found.push(...(await looksWrong(desk.page, width)).map((fault) => `settings, ${words}: ${fault}`));
     }
     expect(found).toEqual([]);
     expect(desk.errors).toEqual([]);

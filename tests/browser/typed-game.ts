@@ -11,20 +11,35 @@ const SERIES = 6;
 function oneSnap(index: number, depth: Depth): string[] {
   const begins = index % SERIES === 0;
   const ball = begins ? [...(index === 0 ? [] : ['/']), '2', String(index % 10), 'Space'] : [];
-  const isPass = index % 3 === 1;
-  return [...ball, ...look(depth, index), ...(isPass ? pass(depth, index) : run(index))];
+  return [...ball, ...look(depth, index), ...(isPassAt(index) ? pass(depth, index) : run(depth, index))];
+}
+
+/** Every third snap is a pass. */
+export function isPassAt(index: number): boolean {
+  return index % 3 === 1;
+}
+
+/** A name of the staff's own is typed once and then has a key. */
+function named(word: string, key: string, isFirst: boolean): string[] {
+  return isFirst ? ['=', ...word, 'Enter'] : [key];
 }
 
 function look(depth: Depth, index: number): string[] {
+  const hash = 'lmr'[index % 3] ?? 'm';
   if (depth === 'quick') return [];
-  return ['lmr'[index % 3] ?? 'm', '1', 'b'];
+  if (depth === 'plan') return [hash, '1', 'b'];
+  return [hash, '1', ...named('ace', '1', index === 0), '1', 'r', 'b', 's', 'n', 'h', 'n'];
 }
 
-function run(index: number): string[] {
-  return ['r', String(2 + (index % 3)), 'Space'];
+function run(depth: Depth, index: number): string[] {
+  const own = depth === 'full' ? ['n', ...named('zone', '1', index === 0)] : [];
+  return ['r', ...own, String(2 + (index % 3)), 'Space'];
 }
 
 function pass(depth: Depth, index: number): string[] {
-  const protection = depth === 'quick' ? [] : ['6', 'l', 'b', '4', 'hold'];
-  return ['qsd'[index % 3] ?? 'q', 'c', '5', 'Space', ...protection];
+  const kind = 'qsd'[index % 3] ?? 'q';
+  if (depth === 'quick') return [kind, 'c', '5', 'Space'];
+  if (depth === 'plan') return [kind, 'c', '5', 'Space', '6', 'l', 'b', '4', 'hold'];
+  const name = ['n', ...named('stick', '2', index === 1)];
+  return [kind, ...name, 'c', '5', 'Space', '6', 'l', 'b', '0', '4', '3', 'hold', 'f', '6', 'Space'];
 }

@@ -80,6 +80,11 @@ describe('a snap typed', () => {
     expect(typed(open('quick'), '8or2 ').snaps[0]).toMatchObject({ to_go: '8', ball_on: 'opp 8' });
   });
 
+  it('has the ball on no yard line past the fifty', () => {
+    expect(typed(open('quick'), '113').entry).toBe('11');
+    expect(typed(open('quick'), '50 ').draft.ball_on).toBe('50');
+  });
+
   it('is undone key by key, and taken back by Backspace', () => {
     const before = open('plan');
     const after = typed(before, '25 m1b');

@@ -72,11 +72,15 @@ function naming(state: ChartState, { column }: ChartField, key: string): ChartSt
   return /\w/.test(key) && namesAt(state, column).length === 0 ? { ...state, entry: `=${key}` } : null;
 }
 
+/** The yard line that is nobody's own. */
+const MIDFIELD = 50;
+
 function isCharacter(entry: ChartField['entry'], before: string, key: string): boolean {
   if (entry.kind === 'choice' || entry.kind === 'name') return false;
   if (entry.kind === 'number' && entry.signed && key === '-') return before === '';
   if (entry.kind === 'time' && key === '.') return true;
-  return /^\d$/.test(key) && before.length < 4;
+  if (!/^\d$/.test(key)) return false;
+  return entry.kind === 'ball' ? Number(before + key) <= MIDFIELD : before.length < 4;
 }
 
 /** Names known for a field, in the order in which they came up, after the usual ones. */

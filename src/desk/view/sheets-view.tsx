@@ -187,7 +187,7 @@ function Preview({ adopted: { preview, snaps, rejected, unread, problems } }: { 
             <tr>
               {preview.header.map((name) => (
                 <th key={name} scope="col">
-                  {name}
+                  {name || 'Column'}
                 </th>
               ))}
             </tr>

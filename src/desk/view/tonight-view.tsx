@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { opponentOf } from '../desk.ts';
 import { ChartPad } from './chart-pad.tsx';
 import { PageShelf } from './page-shelf.tsx';
@@ -41,11 +41,16 @@ function Update({ desk, open, week, live }: UpdateProps) {
   const request = { files: open.files, season: open.known.name, week };
   const update = () => void start((at, onStage, onNote) => at.run('halftime', request, { onStage, onNote }));
   const isPlanned = open.files.has(`${week}/out/report.json`);
+  const seen = useRef<Uint8Array | undefined>(undefined);
+  // A snap typed while the plan was brought up to date is waited for too.
   useEffect(() => {
-    if (!isPlanned || live === undefined || work.kind === 'working') return;
-    const timer = setTimeout(update, UPDATE_AFTER);
+    if (!isPlanned || live === seen.current || work.kind === 'working') return;
+    const timer = setTimeout(() => {
+      seen.current = live;
+      update();
+    }, UPDATE_AFTER);
     return () => clearTimeout(timer);
-  }, [live]);
+  }, [live, work.kind]);
   return (
     <div>
       <p>
