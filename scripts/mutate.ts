@@ -50,7 +50,9 @@ function drawn(room: string): Mutant[] {
 
 const quiet = (command: string, args: readonly string[]) => spawnSync(command, args, { encoding: 'utf8' }).status === 0;
 
-const tests = (...named: readonly string[]) => quiet('npx', ['vitest', 'run', '--bail=1', '--maxWorkers=1', ...named]);
+/** One process for all the files: loading the sources again for each costs more than most of the tests. */
+const QUICK = ['--bail=1', '--maxWorkers=1', '--no-isolate'];
+const tests = (...named: readonly string[]) => quiet('npx', ['vitest', 'run', ...QUICK, ...named]);
 
 /** The folder of tests that answers to a file's folder, or to the nearest one above it that has one. */
 function testsBeside(file: string): string {
@@ -61,8 +63,7 @@ function testsBeside(file: string): string {
 /** What stands behind the built program: its pages for most rooms, the browser for the desk. */
 function builtTests(file: string): readonly string[] {
   if (file.startsWith('src/desk/')) return ['tests/browser/desk-week', 'tests/browser/desk-same-as-terminal'];
-  const shell = /^src\/(commands|season|ingest)\//.test(file) ? ['tests/end-to-end/'] : ['tests/end-to-end/report'];
-  return ['tests/golden/', ...shell];
+  return ['tests/golden/', file.startsWith('src/commands/') ? 'tests/end-to-end/' : 'tests/end-to-end/report'];
 }
 
 /** The tests beside the file first, then the built program, then every other test that reaches the file. */
@@ -70,7 +71,7 @@ function survives(file: string): boolean {
   if (!tests(testsBeside(file))) return false;
   if (!quiet('npm', ['run', '--silent', 'build']) || !tests(...builtTests(file))) return false;
   const apart = 'tests/{browser,end-to-end,packaging,golden,fuzz}/**';
-  return quiet('npx', ['vitest', 'related', file, '--run', '--bail=1', '--maxWorkers=1', '--exclude', apart]);
+  return quiet('npx', ['vitest', 'related', file, '--run', ...QUICK, '--exclude', apart]);
 }
 
 function tried(mutant: Mutant): boolean {
