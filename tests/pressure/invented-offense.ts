@@ -161,7 +161,7 @@ function countedCell(chart: Film, { target, id, place, settings, situations }: C
     })),
     ownSnaps: id === 'all' ? total : snaps,
     ownGames: 1,
-    mostlyFrom: 'counts',
+    mostlyFrom: 'here',
     ownWeight: 1,
     ownShare: 1,
     nextSnaps: id === 'all' ? settings.snaps : (settings.snaps * expected) / Math.max(1, chart.size),

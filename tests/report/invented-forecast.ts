@@ -90,7 +90,7 @@ function inventedCell(target: Target, cell: { id: string; expectedSnaps: number;
     classes,
     ownSnaps: snaps,
     ownGames: snaps === 0 ? 0 : 4,
-    mostlyFrom: snaps < 20 ? 'all their snaps' : `their ${cell.id.replace('_', ' and ')}`,
+    mostlyFrom: snaps < 20 ? 'all_their_snaps' : 'here',
     ownWeight: snaps / (snaps + 18),
     ownShare: snaps / (snaps + 18),
     nextSnaps: cell.expectedSnaps,

@@ -62,8 +62,8 @@ function backChange(family: Family, answer: string, change: number): number {
 }
 
 function verdictOf(mean: number, half: number): FamilyScore['verdict'] {
-  if (mean - half > 0) return 'ahead of base';
-  return mean + half < 0 ? 'behind base' : 'no clear difference';
+  if (mean - half > 0) return 'ahead';
+  return mean + half < 0 ? 'behind' : 'level';
 }
 
 function familyOf(family: Family, situation: string, forecast: ForecastChapter): FamilyScore {
@@ -88,6 +88,6 @@ function familyOf(family: Family, situation: string, forecast: ForecastChapter):
     sources: { league: 0.7 * mean, race: 0.2 * mean, ownFilm: 0.1 * mean },
     race: { home: 0.4, typical: 0.35 },
     ownSnaps: Math.floor(20 * wobble(family, 'own')),
-    verdict: family === 'base' ? 'no clear difference' : verdictOf(mean, half),
+    verdict: family === 'base' ? 'level' : verdictOf(mean, half),
   };
 }

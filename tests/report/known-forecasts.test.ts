@@ -13,7 +13,7 @@ function planWith(change: (cell: Forecast) => Forecast): WeekPlan {
 const uncharted = (cell: Forecast): Forecast => ({
   ...cell,
   ownSnaps: 0,
-  mostlyFrom: 'nothing charted',
+  mostlyFrom: 'nothing',
   classes: cell.classes.map((entry) => ({ ...entry, film: share(0, 0) })),
 });
 const namesOf = (cell: Forecast | undefined) => cell?.classes.map(({ name }) => name);

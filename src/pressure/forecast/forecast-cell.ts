@@ -1,3 +1,4 @@
+import { THIN_SNAPS } from '../../game/thin-snaps.ts';
 import { betaQuantile } from '../../stats/beta.ts';
 import { share } from '../../stats/share.ts';
 import { nodeTotal } from './chain-tally.ts';
@@ -8,8 +9,6 @@ import { TARGET_STRENGTHS } from './target-strengths.ts';
 
 /** A count forecast for fewer snaps says nothing: its interval spans most of the scale (measured on open play data). */
 export const LEAST_NEXT_SNAPS = 5;
-/** Fewer own snaps than this make a forecast thin. */
-export const THIN_SNAPS = 20;
 
 /** The cell of a chain a forecast is asked for. */
 export interface ForecastCell {
@@ -17,8 +16,6 @@ export interface ForecastCell {
   readonly situation: string;
   /** Its node; null where no snap of it was ever charted, so that the root speaks for it. */
   readonly node: number | null;
-  /** What the cell is called ("their 3rd and long"). */
-  readonly words: string;
   /** Such snaps expected on Friday. */
   readonly nextSnaps: number;
 }
@@ -82,14 +79,14 @@ function forecastClass({ fit, own }: FittedTarget, cell: ForecastCell, { name, k
   return { name, share: mean, low, high, alpha, film } satisfies PlainClass;
 }
 
-function mostlyFrom({ fit, own, archiveGames }: FittedTarget, cell: ForecastCell): string {
-  if (nodeTotal(own, 0) === 0) return archiveGames === 0 ? 'nothing charted' : 'the archive';
+function mostlyFrom({ fit, own, archiveGames }: FittedTarget, cell: ForecastCell): Forecast['mostlyFrom'] {
+  if (nodeTotal(own, 0) === 0) return archiveGames === 0 ? 'nothing' : 'archive';
   const root = fit.ownWeight[0] as number;
   const here = cell.node === null || cell.node === 0 ? 0 : (fit.ownWeight[cell.node] as number);
   const above = (1 - here) * (archiveGames === 0 ? 1 : root);
   const archive = 1 - here - above;
-  if (here >= above && here >= archive) return cell.words;
-  return above >= archive ? 'all their snaps' : 'the archive';
+  if (cell.node !== 0 && here >= above && here >= archive) return 'here';
+  return above >= archive ? 'all_their_snaps' : 'archive';
 }
 
 function expectedCounts(fitted: FittedTarget, cell: ForecastCell, classes: readonly PlainClass[]): ExpectedCount[] {

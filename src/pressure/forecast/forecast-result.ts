@@ -53,8 +53,8 @@ export interface Forecast {
   /** Opponent snaps of this situation on which the target was charted. */
   readonly ownSnaps: number;
   readonly ownGames: number;
-  /** Level of the chain the share mostly comes from, in words ("their third and long", "all their snaps", "the archive"). */
-  readonly mostlyFrom: string;
+  /** Level of the chain the share mostly comes from: their snaps here, all their snaps, or other offenses. */
+  readonly mostlyFrom: 'here' | 'all_their_snaps' | 'archive' | 'nothing';
   /** Weight of the situation's own snaps in the share, 0 to 1. */
   readonly ownWeight: number;
   /**

@@ -106,22 +106,15 @@ function lookForecasts({ split, look, code, fitted, counts, snaps }: LookTask): 
     ({ place }) => counts.of(code, place) >= LEAST_INNER_SNAPS,
   );
   const cells = [
-    { situation: 'all', path: [code], words: `their ${look.label} snaps`, own: counts.of(code, NOT_KNOWN) },
-    ...inner.map(({ id, label, place }) => {
-      return {
-        situation: id,
-        path: [code, place],
-        words: `their ${label}, ${look.label}`,
-        own: counts.of(code, place),
-      };
-    }),
+    { situation: 'all', path: [code], own: counts.of(code, NOT_KNOWN) },
+    ...inner.map(({ id, place }) => ({ situation: id, path: [code, place], own: counts.of(code, place) })),
   ];
-  return cells.map(({ situation, path, words, own }) => {
+  return cells.map(({ situation, path, own }) => {
     const next = (snaps * own) / counts.charted;
     const forecasts = fitted.map((target) => {
       const node = nodeAt(target.tree, path);
       const nextSnaps = target.definition.per === 'pass' ? next * passShare(fitted, node) : next;
-      return forecastCell(target, { situation, node, words, nextSnaps });
+      return forecastCell(target, { situation, node, nextSnaps });
     });
     return { kind: split.kind, look: look.id, label: look.label, situation, snaps: own, forecasts };
   });

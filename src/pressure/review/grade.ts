@@ -24,7 +24,7 @@ export interface Grade {
 }
 
 /** Where what was expected lies against the range of what was saved; one game carries no more of a verdict. */
-export type GradeStanding = 'too few' | 'within the usual spread' | 'above the usual spread' | 'below the usual spread';
+export type GradeStanding = 'too_few' | 'within' | 'above' | 'below';
 
 /** Grades of a game by call and by family, and the sum over all graded snaps. */
 export interface GameGrades {
@@ -105,7 +105,7 @@ function gradeOf(name: string, snaps: readonly Expecting[]): Grade {
 }
 
 function standingOf(snaps: number, expected: number, [low, high]: readonly [number, number]): GradeStanding {
-  if (snaps < LEAST_GRADED) return 'too few';
-  if (expected < low) return 'above the usual spread';
-  return expected > high ? 'below the usual spread' : 'within the usual spread';
+  if (snaps < LEAST_GRADED) return 'too_few';
+  if (expected < low) return 'above';
+  return expected > high ? 'below' : 'within';
 }

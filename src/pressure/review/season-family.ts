@@ -35,12 +35,12 @@ function familyOf(name: string, games: readonly Grade[]): SeasonFamily {
   const held = games.reduce((sum, grade) => sum + grade.held.count, 0);
   const overExpectation = games.reduce((sum, grade) => sum + grade.overExpectation, 0);
   const enough = snaps >= LEAST.snaps && games.length >= LEAST.games;
-  const standing = enough ? standingOf(expected, [low, high]) : 'too few';
+  const standing = enough ? standingOf(expected, [low, high]) : 'too_few';
   const range = { low, high, standing };
   return { name, games: games.length, snaps, held: share(held, snaps), expected, saved, overExpectation, ...range };
 }
 
 function standingOf(expected: number, [low, high]: readonly [number, number]): GradeStanding {
-  if (expected < low) return 'above the usual spread';
-  return expected > high ? 'below the usual spread' : 'within the usual spread';
+  if (expected < low) return 'above';
+  return expected > high ? 'below' : 'within';
 }

@@ -70,6 +70,6 @@ function racedAgainstDropbacks({ id }: PointsMix, family: Family, { race }: Poin
 }
 
 function verdictOf({ low, high }: Spread): FamilyScore['verdict'] {
-  if (low > 0) return 'ahead of base';
-  return high < 0 ? 'behind base' : 'no clear difference';
+  if (low > 0) return 'ahead';
+  return high < 0 ? 'behind' : 'level';
 }

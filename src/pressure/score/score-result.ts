@@ -38,7 +38,7 @@ export interface FamilyScore extends FamilyChoice {
   /** Chance that a rusher is home on their dropbacks, and against an average opponent; null where nothing was raced. */
   readonly race: { readonly home: number; readonly typical: number } | null;
   readonly ownSnaps: number;
-  readonly verdict: 'ahead of base' | 'behind base' | 'no clear difference';
+  readonly verdict: 'ahead' | 'behind' | 'level';
 }
 
 /** A call in a situation: its family's score moved by its own race and side. */

@@ -1,10 +1,11 @@
+import { THIN_SNAPS } from '../../game/thin-snaps.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { type Html, html } from '../page/html.ts';
 import type { Block } from '../view/block.ts';
 import { knownForecasts } from '../view/known-forecasts.ts';
 import { answerLabel } from '../words/label.ts';
 import { percentRange } from '../words/percent.ts';
-import { shareWords, THIN_SNAPS } from '../words/share-words.ts';
+import { shareWords } from '../words/share-words.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
 
 /** How to read the page, with one count of this week worked through. */

@@ -1,3 +1,4 @@
+import { THIN_SNAPS } from '../../game/thin-snaps.ts';
 import type { CountCheck, CountRange } from '../../pressure/review/count-range.ts';
 import type { Grade, GradeStanding } from '../../pressure/review/grade.ts';
 import type { TargetReview } from '../../pressure/review/log-score.ts';
@@ -17,7 +18,7 @@ import { className, familyLabel, TARGET_LABELS } from '../words/label.ts';
 import { fixed, signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { seenWords } from '../words/seen-words.ts';
-import { isThin, THIN_SNAPS } from '../words/share-words.ts';
+import { isThin } from '../words/share-words.ts';
 import { situationName } from '../words/situation-label.ts';
 import { savedWords } from './review-words.ts';
 
@@ -162,8 +163,8 @@ export function standingWords(standing: GradeStanding): string {
 }
 
 const STANDINGS: Readonly<Record<GradeStanding, string>> = {
-  'above the usual spread': 'better than expected',
-  'below the usual spread': 'worse than expected',
-  'within the usual spread': 'no difference',
-  'too few': 'too few snaps',
+  above: 'better than expected',
+  below: 'worse than expected',
+  within: 'no difference',
+  too_few: 'too few snaps',
 };

@@ -66,11 +66,10 @@ function lineWords({ line, bins }: Season): string {
 
 function familyWords({ families }: Season): string {
   if (families.length === 0) return 'None of our calls is charted in a reviewed game.';
-  const apart = families.filter(({ standing }) => standing !== 'too few' && standing !== 'within the usual spread');
-  const few = families.filter(({ standing }) => standing === 'too few').length;
+  const apart = families.filter(({ standing }) => standing !== 'too_few' && standing !== 'within');
+  const few = families.filter(({ standing }) => standing === 'too_few').length;
   const named = apart.map(
-    ({ name, standing }) =>
-      `${familyLabel(name)} did ${standing === 'above the usual spread' ? 'better' : 'worse'} than expected`,
+    ({ name, standing }) => `${familyLabel(name)} did ${standing === 'above' ? 'better' : 'worse'} than expected`,
   );
   const said = named.length === 0 ? 'none did better or worse than expected' : listed(named);
   return `What paid: ${said}; ${few} of ${families.length} families have too few snaps or games to say.`;

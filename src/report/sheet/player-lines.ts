@@ -1,4 +1,5 @@
 import type { Call } from '../../game/call-library.ts';
+import { THIN_SNAPS } from '../../game/thin-snaps.ts';
 import type { Forecast } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { Share } from '../../stats/share.ts';
@@ -8,7 +9,7 @@ import { tellFollows } from '../view/tells-chart.ts';
 import { answerInSentence, capital, familyLabel, plainWords } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
 import { seenWords } from '../words/seen-words.ts';
-import { shareWords, THIN_SNAPS } from '../words/share-words.ts';
+import { shareWords } from '../words/share-words.ts';
 import { planSituations } from '../words/situation-label.ts';
 import { BACK_JOBS } from '../words/why-words.ts';
 import { numberedCalls } from './call-numbers.ts';

@@ -5,7 +5,7 @@ import { familyLabel } from '../words/label.ts';
 import { signed } from '../words/number-words.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
 import type { ChartView } from './block.ts';
-import { byMean, familyTable, standingWords } from './family-table.ts';
+import { byMean, familyTable, standingWords, VERDICT_WORDS } from './family-table.ts';
 
 /** The families over all situations with 80% intervals and whether points can tell each from the best. */
 export function familyChart(plan: WeekPlan): ChartView {
@@ -46,5 +46,5 @@ function familyTitle(ranked: readonly FamilyScore[]): string {
   if (best === undefined) return 'What pressure pays';
   const open = pressures.filter(({ ruledOutBy }) => ruledOutBy === null).length;
   const size = `Pressure saves about ${signed(best.points.mean)} points per 10 snaps`;
-  return `${size}: ${best.verdict}; points cannot tell ${open} of ${pressures.length} families apart`;
+  return `${size}: ${VERDICT_WORDS[best.verdict]}; points cannot tell ${open} of ${pressures.length} families apart`;
 }

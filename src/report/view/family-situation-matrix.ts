@@ -36,7 +36,7 @@ function familyGrid(plan: WeekPlan, scores: readonly FamilyScore[]): Grid {
 
 function scoreCell(score: FamilyScore | undefined): GridCell {
   if (score === undefined) return { text: 'not scored', strength: 0, state: 'none' };
-  const mark = score.verdict === 'ahead of base' ? '*' : '';
+  const mark = score.verdict === 'ahead' ? '*' : '';
   return { text: `${signed(score.points.mean)}${mark}`, strength: score.points.mean / DARKEST_POINTS, state: 'filled' };
 }
 
@@ -44,7 +44,7 @@ function scoreCell(score: FamilyScore | undefined): GridCell {
 const DARKEST_POINTS = 1;
 
 function matrixTitle(plan: WeekPlan, scores: readonly FamilyScore[]): string {
-  const ahead = scores.filter((score) => score.verdict === 'ahead of base');
+  const ahead = scores.filter((score) => score.verdict === 'ahead');
   const best = [...ahead].sort((a, b) => b.points.mean - a.points.mean)[0];
   if (best === undefined) return 'In no situation is a family clearly ahead of the base';
   return `The clearest gain: ${familyLabel(best.family)} on ${situationLabel(plan, best.situation)}, ${signed(best.points.mean)} per ten snaps`;

@@ -79,7 +79,7 @@ function situationRow(plan: WeekPlan, score: FamilyScore): Row {
       textCell(standingWords(score)),
       numberCell(fixed(score.regret, 2), score.regret),
       chanceCell(score.chanceBetterThanBase),
-      textCell(score.family === 'base' ? 'the base' : score.verdict),
+      textCell(score.family === 'base' ? 'the base' : VERDICT_WORDS[score.verdict]),
     ],
   };
 }
@@ -97,6 +97,13 @@ function chanceCell(chance: number) {
 export function standingWords({ ruledOutBy }: FamilyScore): string {
   return ruledOutBy === null ? 'cannot tell' : `ruled out by ${SOURCE_WORDS[ruledOutBy]}`;
 }
+
+/** How a family stands to the base by the interval of its points. */
+export const VERDICT_WORDS: Readonly<Record<FamilyScore['verdict'], string>> = {
+  ahead: 'ahead of base',
+  behind: 'behind base',
+  level: 'no clear difference',
+};
 
 const SOURCE_WORDS: Readonly<Record<PointSource, string>> = {
   league: 'league figures',

@@ -50,6 +50,6 @@ function forecastTitle(plan: WeekPlan): string {
 }
 
 function notTold({ mostlyFrom }: Forecast): string {
-  const instead = mostlyFrom === 'the archive' ? 'these are the other offenses’ shares' : 'how they pass is not known';
+  const instead = mostlyFrom === 'archive' ? 'these are the other offenses’ shares' : 'how they pass is not known';
   return `What kind of play they call is not charted: ${instead}`;
 }

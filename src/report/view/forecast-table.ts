@@ -45,6 +45,21 @@ function countWords({ low, high }: ExpectedCount, nextSnaps: number): string {
   return `${range} of about ${Math.round(nextSnaps)}`;
 }
 
+function mostlyFromWords(plan: WeekPlan, { mostlyFrom, situation }: Forecast): string {
+  switch (mostlyFrom) {
+    case 'here':
+      return `their ${situationLabel(plan, situation)}`;
+    case 'all_their_snaps':
+      return 'all their snaps';
+    case 'archive':
+      return 'the archive';
+    case 'nothing':
+      return 'nothing charted';
+    default:
+      return mostlyFrom satisfies never;
+  }
+}
+
 function forecastRow(plan: WeekPlan, cell: Forecast, entry: ForecastClass): Row {
   return {
     name: situationLabel(plan, cell.situation),
@@ -55,7 +70,7 @@ function forecastRow(plan: WeekPlan, cell: Forecast, entry: ForecastClass): Row 
       numberCell(forecastWords(entry), entry.share),
       shareCell(entry.film),
       textCell(expectedWords(cell, entry.name)),
-      textCell(cell.mostlyFrom),
+      textCell(mostlyFromWords(plan, cell)),
     ],
   };
 }

@@ -32,7 +32,7 @@ export function knownForecasts(plan: WeekPlan, target: Target): readonly Forecas
 /** The forecasts of a target that somebody charted, in the plan's order. */
 function chartedForecasts(plan: WeekPlan, target: Target): readonly Forecast[] {
   const cells = plan.forecast.forecasts.filter((entry) => entry.target === target);
-  return overall(cells)?.mostlyFrom === 'nothing charted' ? [] : cells;
+  return overall(cells)?.mostlyFrom === 'nothing' ? [] : cells;
 }
 
 function overall(cells: readonly Forecast[]): Forecast | undefined {

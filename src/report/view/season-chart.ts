@@ -1,10 +1,10 @@
+import { THIN_SNAPS } from '../../game/thin-snaps.ts';
 import type { Target } from '../../pressure/forecast/forecast-result.ts';
 import type { CountCheck } from '../../pressure/review/count-range.ts';
 import type { Review } from '../../pressure/review/review.ts';
 import type { IntervalRow } from '../chart/interval-row.ts';
 import { counted } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
-import { THIN_SNAPS } from '../words/share-words.ts';
 import type { ChartView } from './block.ts';
 import { numberCell, numbers, type TableView, textCell, words } from './table-view.ts';
 

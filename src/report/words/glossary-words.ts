@@ -1,4 +1,4 @@
-import { THIN_SNAPS } from './share-words.ts';
+import { THIN_SNAPS } from '../../game/thin-snaps.ts';
 
 /** What our words mean, in a coach's order. */
 export const GLOSSARY: readonly (readonly [string, string])[] = [

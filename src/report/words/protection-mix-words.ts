@@ -1,5 +1,5 @@
+import { THIN_SNAPS } from '../../game/thin-snaps.ts';
 import type { AssumedPiece, ProtectionMix } from '../../pressure/protection/protection-result.ts';
-import { THIN_SNAPS } from './share-words.ts';
 
 /** What of their protection was charted, how thin that is, and what is not from their film. */
 export function protectionMixWords({ charted, passes, assumed, situations }: ProtectionMix): string {

@@ -1,9 +1,7 @@
+import { THIN_SNAPS } from '../../game/thin-snaps.ts';
 import type { Share } from '../../stats/share.ts';
 import { fixed } from './number-words.ts';
 import { percent, percentRange } from './percent.ts';
-
-/** Below this many snaps a share is thin: shown with an open mark, and never an order. Common practice, no source. */
-export const THIN_SNAPS = 20;
 
 /** A count and its denominator; a {@link Share} is one. */
 export interface Count {

@@ -1,3 +1,4 @@
+import { THIN_SNAPS } from '../../game/thin-snaps.ts';
 import type { CallFit } from '../../pressure/fit/fit-result.ts';
 import type { Forecast } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
@@ -5,7 +6,7 @@ import type { ProtectionMix } from '../../pressure/protection/protection-result.
 import { firedWords, fitWords, ofTen } from './fit-words.ts';
 import { answerInSentence, capital } from './label.ts';
 import { listed } from './number-words.ts';
-import { shareWords, THIN_SNAPS } from './share-words.ts';
+import { shareWords } from './share-words.ts';
 import { ALL_SITUATIONS } from './situation-label.ts';
 import { pointsWords } from './spread-words.ts';
 import { type Sure, sureOf } from './sure-words.ts';
@@ -104,7 +105,7 @@ const ANSWERS_IN_PLURAL: Readonly<Record<string, string>> = {
 function passesNotCharted(plan: WeekPlan, { mostlyFrom }: Forecast): readonly Statement[] {
   const pass = overallForecast(plan, 'run_or_pass')?.classes.find(({ name }) => name === 'pass');
   if (pass === undefined || pass.film.trials === 0) return [];
-  const instead = mostlyFrom === 'the archive' ? 'the plan borrows them from other offenses' : 'the plan has to guess';
+  const instead = mostlyFrom === 'archive' ? 'the plan borrows them from other offenses' : 'the plan has to guess';
   return [
     { words: `They pass on ${shareWords(pass.film)}. What kind of pass was not charted: ${instead}.`, sure: null },
   ];

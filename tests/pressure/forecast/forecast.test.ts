@@ -103,7 +103,7 @@ describe('forecastWeek', () => {
     const { forecasts } = forecastOf(runs(10, 10));
     const motion = find(forecasts, 'motion', 'all');
     expect(motion.ownSnaps).toBe(0);
-    expect(motion.mostlyFrom).toBe('nothing charted');
+    expect(motion.mostlyFrom).toBe('nothing');
     expect(motion.classes.map(({ share }) => share)).toEqual([0.5, 0.5]);
     expect(motion.classes[0]!.film.estimate).toBeNull();
     expect(motion.expected).toEqual([]);

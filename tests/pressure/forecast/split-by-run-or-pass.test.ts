@@ -31,7 +31,7 @@ describe('answers of a film that charts passes only as passes', () => {
     expect(Math.abs(runs - 60 / 140)).toBeLessThan(0.03);
     expect(shareOf('answer', 'run')).toBeGreaterThan(20 * shareOf('answer', 'quarterback_run'));
     expect(answer.ownSnaps).toBe(0);
-    expect(answer.mostlyFrom).toBe('nothing charted');
+    expect(answer.mostlyFrom).toBe('nothing');
   });
 
   it('keep run or pass wherever some passes hide what they are, whatever the film', () => {

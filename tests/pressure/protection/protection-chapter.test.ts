@@ -113,7 +113,7 @@ describe('protectionChapter', () => {
           })),
           ownSnaps,
           ownGames: 1,
-          mostlyFrom: 'all their snaps',
+          mostlyFrom: 'all_their_snaps',
           ownWeight: 1,
           ownShare: 1,
           nextSnaps: 30,

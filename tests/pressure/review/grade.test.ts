@@ -69,13 +69,13 @@ describe('grades', () => {
 
   it('expect nothing of the base and compare nothing under five snaps', () => {
     const { calls, families } = gradesOf(snap({ call: 'Steady', family: 'base' }));
-    expect(calls[0]).toMatchObject({ name: 'Steady', snaps: 1, expected: 0, standing: 'too few' });
+    expect(calls[0]).toMatchObject({ name: 'Steady', snaps: 1, expected: 0, standing: 'too_few' });
     expect(families[0]).toMatchObject({ name: 'base', held: { count: 1, trials: 1 } });
   });
 
   it('ten sacks stand above the usual spread and ten explosives below', () => {
-    expect(gradesOf(...Array(10).fill(snap({ result: 'sack' }))).calls[0]?.standing).toBe('above the usual spread');
-    expect(gradesOf(...Array(10).fill(snap({ gain: 40 }))).calls[0]?.standing).toBe('below the usual spread');
+    expect(gradesOf(...Array(10).fill(snap({ result: 'sack' }))).calls[0]?.standing).toBe('above');
+    expect(gradesOf(...Array(10).fill(snap({ gain: 40 }))).calls[0]?.standing).toBe('below');
   });
 
   it('points over expectation of the calls add up to those of the game', () => {
@@ -100,6 +100,6 @@ describe('grades', () => {
   });
 
   it('no snaps are graded as none', () => {
-    expect(gradesOf()).toMatchObject({ ungraded: 0, calls: [], total: { snaps: 0, saved: 0, standing: 'too few' } });
+    expect(gradesOf()).toMatchObject({ ungraded: 0, calls: [], total: { snaps: 0, saved: 0, standing: 'too_few' } });
   });
 });

@@ -144,8 +144,8 @@ describe('kinds of pressure over the season', () => {
       Array(25).fill({ down: 1, to_go: 10, play_kind: 'dropback', family: 'hot', result: 'sack' }),
     );
     const one = { ...reviewOf('w'), grades: gradeGame(many, plan.scores, plan.settings.situations) };
-    expect(seasonFamilies([one])[0]?.standing).toBe('too few');
-    expect(seasonFamilies([one, one, one])[0]).toMatchObject({ games: 3, standing: 'above the usual spread' });
+    expect(seasonFamilies([one])[0]?.standing).toBe('too_few');
+    expect(seasonFamilies([one, one, one])[0]).toMatchObject({ games: 3, standing: 'above' });
   });
 });
 

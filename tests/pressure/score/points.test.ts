@@ -53,7 +53,7 @@ describe('the chapter of points', () => {
 
   it('says no clear difference exactly where the 80% interval holds nothing', () => {
     for (const { points, verdict } of chapter.families) {
-      const clear = points.low > 0 ? 'ahead of base' : points.high < 0 ? 'behind base' : 'no clear difference';
+      const clear = points.low > 0 ? 'ahead' : points.high < 0 ? 'behind' : 'level';
       expect(verdict).toBe(clear);
     }
   });

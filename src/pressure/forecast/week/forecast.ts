@@ -72,13 +72,12 @@ function situationCells(film: ForecastFilm, fitted: readonly FittedTarget[], sna
   const tree = film.trees.plan;
   const next = nextSnaps(film, snaps);
   const passShare = passShares(fitted);
-  const situations = SITUATIONS.map(({ id, label }, code) => {
+  const situations = SITUATIONS.map(({ id }, code) => {
     const node = nodeAt(tree, [code]);
     const expected = next[code] as number;
     return {
       situation: id,
       node: node === 0 ? null : node,
-      words: `their ${label}`,
       nextSnaps: expected,
       nextPasses: expected * passShare(node),
     };
@@ -86,7 +85,6 @@ function situationCells(film: ForecastFilm, fitted: readonly FittedTarget[], sna
   const all = {
     situation: 'all',
     node: 0,
-    words: 'all their snaps',
     nextSnaps: snaps,
     nextPasses: snaps * passShare(0),
   };
