@@ -1,6 +1,7 @@
 import { readFile, stat } from 'node:fs/promises';
 import { basename, dirname, extname, join } from 'node:path';
 import { answersSchema } from '../ingest/adopt/answers-file.ts';
+import { draftProfile } from '../ingest/adopt/draft-profile.ts';
 import type { DraftRequest } from '../ingest/adopt/draft-state.ts';
 import { answerKey } from '../ingest/adopt/question.ts';
 import { guardPasted } from '../ingest/guard-pasted.ts';
@@ -30,17 +31,21 @@ const PASTED = '-';
 
 /**
  * Drafts a profile for a foreign sheet from its values, asks what it could not tell, and writes the profile. The sheet
- * is never changed, and a profile that is there already stays.
+ * is never changed, and a profile that is there already stays, unless it is the draft of the same sheet as it was made
+ * before anybody answered.
  */
 export async function adopt(sheet: string, options: AdoptOptions, terminal: Terminal): Promise<number> {
   const kind = kindOf(sheet, options.kind);
   const place = placeOf(sheet, kind, options.output);
-  await refuseExisting(join(place.folder, place.profile));
   if (place.copy !== undefined) await refuseExisting(join(place.folder, place.copy));
   const text = await foreignText(shown(sheet), sheet === PASTED ? await standardInput() : await readBytes(sheet));
   const table = foreignTable(shown(sheet), text);
   const gameName = sheet === PASTED ? 'pasted sheet' : basename(sheet, extname(sheet));
   const request: DraftRequest = { table, kind, gameName, answers: await givenAnswers(options) };
+  await refuseEdited(join(place.folder, place.profile), () => {
+    const unanswered = draftProfile({ ...request, answers: new Map() });
+    return readThrough({ name: shown(sheet), text, kind, draft: unanswered }).profile;
+  });
   const draft = await answeredDraft(request, terminal, () => somebodyThere(terminal));
   const { profile, reading } = readThrough({ name: shown(sheet), text, kind, draft });
   const adopted: AdoptedSheet = { sheet: shown(sheet), table, draft, reading };
@@ -48,6 +53,7 @@ export async function adopt(sheet: string, options: AdoptOptions, terminal: Term
   const written = await writeFiles(place.folder, [{ name: place.profile, text: profile }, ...copy]);
   terminal.out(options.json ? adoptJson(adopted) : adoptText(adopted));
   for (const path of written) terminal.note(`Wrote ${path}`);
+  if (options.output === undefined) tellUnread(sheet, kind, terminal);
   return adopted.reading.chart.size === 0 ? EXIT.faults : EXIT.fine;
 }
 
@@ -75,10 +81,43 @@ function placeOf(sheet: string, kind: AdoptKind, output: string | undefined): Ou
   return { folder: output, profile: name, copy };
 }
 
+/** How the names of sheets begin that a week reads, and that of our own film. */
+const NAMES_READ = { opponent: /^(opponent|game|live)/i, own: /^ours/i } as const;
+const NAMES_WANTED = { opponent: 'opponent', own: 'ours' } as const;
+
+/** Says that the sheet must be renamed where no command would read it. */
+function tellUnread(sheet: string, kind: AdoptKind, terminal: Terminal): void {
+  const name = basename(sheet);
+  if (NAMES_READ[kind].test(name)) return;
+  terminal.note(`No command reads ${sheet} under this name: call it "${NAMES_WANTED[kind]} ${name}".`);
+}
+
+/**
+ * Lets nothing but a draft be written over that nobody touched.
+ *
+ * @param untouched - the draft as it would be without answers
+ * @throws UserProblem for any other file
+ */
+async function refuseEdited(path: string, untouched: () => string): Promise<void> {
+  const there = await textThere(path);
+  if (there !== null && there !== untouched()) throw alreadyThere(path);
+}
+
 async function refuseExisting(path: string): Promise<void> {
-  if ((await stat(path).catch(() => null)) === null) return;
-  const message = `${path} is there already and stays as it is. Name another file with --output, or move it away first.`;
-  throw new UserProblem('usage', message);
+  if ((await stat(path).catch(() => null)) !== null) throw alreadyThere(path);
+}
+
+/** The text of a file, or null when there is none. */
+async function textThere(path: string): Promise<string | null> {
+  return readFile(path, 'utf8').catch((error: NodeJS.ErrnoException) => {
+    if (error.code === 'ENOENT' || error.code === 'ENOTDIR') return null;
+    throw alreadyThere(path);
+  });
+}
+
+function alreadyThere(path: string): UserProblem {
+  const message = `${path} is there already and stays as it is: somebody edited it, or it was drafted with answers. To draft it again, delete it first; to write another one, name it with --output.`;
+  return new UserProblem('usage', message);
 }
 
 async function readBytes(path: string): Promise<Uint8Array> {

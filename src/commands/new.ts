@@ -26,8 +26,10 @@ export async function newSeason(
   );
   for (const path of written) terminal.note(`Wrote ${path}`);
   if (written.some((path) => path.endsWith('desk.html'))) terminal.note(HOW_TO_OPEN);
+  const sheet = join(folder, week, 'opponent.csv');
+  terminal.note(`Chart the opponent into ${sheet}, then: pressure-plan check ${join(folder, week)}`);
   terminal.note(
-    `Chart the opponent into ${join(folder, week, 'opponent.csv')}, then: pressure-plan check ${join(folder, week)}`,
+    `A sheet with headers of your own takes its place (.csv, .tsv, .xlsx), then: pressure-plan adopt ${sheet}`,
   );
   return EXIT.fine;
 }

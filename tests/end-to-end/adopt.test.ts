@@ -50,6 +50,29 @@ describe('adopting a sheet with headers of its own', () => {
     expect(readdirSync(week).sort()).toEqual(['opponent.csv', 'other.yaml', 'profile.yaml']);
   });
 
+  it('drafts again with answers over a draft nobody touched, and over no other', () => {
+    const week = weekWith('opponent.csv', SHEET);
+    const [sheet, profile] = [join(week, 'opponent.csv'), join(week, 'profile.yaml')];
+    expect(run(['adopt', sheet]).code).toBe(0);
+    const plain = readFileSync(profile, 'utf8');
+    expect(run(['adopt', sheet, '--answer', 'Form=not read']).code).toBe(0);
+    const answered = readFileSync(profile, 'utf8');
+    expect(answered).not.toBe(plain);
+    for (const kept of [answered, `${plain}# ours\n`]) {
+      writeFileSync(profile, kept);
+      const refused = run(['adopt', sheet]);
+      expect([refused.code, refused.note]).toEqual([2, expect.stringContaining('To draft it again, delete it first')]);
+      expect(readFileSync(profile, 'utf8')).toBe(kept);
+    }
+  });
+
+  it('says that a sheet must be renamed that no command reads', () => {
+    const week = weekWith('cinder vale.csv', SHEET);
+    const said = run(['adopt', join(week, 'cinder vale.csv')]);
+    expect([said.code, said.note]).toEqual([0, expect.stringContaining('call it "opponent cinder vale.csv"')]);
+    expect(run(['adopt', join(weekWith('opponent.csv', SHEET), 'opponent.csv')]).note).not.toContain('under this name');
+  });
+
   it('takes answers from a file and from the command line, and writes open questions into the profile', () => {
     const columns = INVENTED_COLUMNS.map(
       ([header, cell]): InventedColumn =>
