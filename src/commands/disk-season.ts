@@ -1,4 +1,4 @@
-import { statSync } from 'node:fs';
+import { readdirSync, statSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import type { SeasonFiles, SeasonPlace, SeasonWeek } from '../season/store.ts';
 import { UserProblem } from '../season/user-problem.ts';
@@ -38,7 +38,19 @@ function diskFiles(root: string, shown: SeasonFiles['shown']): SeasonFiles {
 function requireFolder(shown: string): void {
   const about = statSync(shown, { throwIfNoEntry: false });
   if (!about)
-    throw new UserProblem('usage', `there is no folder ${shown}. Give the folder of one week, such as season/week-09.`);
+    throw new UserProblem(
+      'usage',
+      `there is no folder ${shown}. ${weekMeant(shown) ?? 'Give the folder of one week, such as season/week-09.'}`,
+    );
   if (!about.isDirectory())
     throw new UserProblem('usage', `${shown} is a file. Give the folder of one week, such as season/week-09.`);
+}
+
+/** The week of the same number under another name, such as week-01 for week-1. */
+function weekMeant(shown: string): string | undefined {
+  const numberOf = (name: string) => Number(/^week\D*(\d+)$/i.exec(name)?.[1] ?? Number.NaN);
+  const around = dirname(shown);
+  const names = statSync(around, { throwIfNoEntry: false })?.isDirectory() ? readdirSync(around) : [];
+  const meant = names.find((name) => numberOf(name) === numberOf(basename(shown)));
+  return meant && `Did you mean ${join(around, meant)}?`;
 }

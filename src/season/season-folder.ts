@@ -46,15 +46,7 @@ const SHEET = /\.(csv|tsv|txt|xlsx)$/i;
 export async function readSeasonFolder(at: SeasonWeek): Promise<SeasonFolder> {
   const { week } = at;
   const opponent = await readSheets(at, week, OPPONENT);
-  if (opponent.length === 0)
-    throw new UserProblem(
-      'faults',
-      [
-        `${at.files.shown(week)} holds no sheet named opponent….csv. "pressure-plan new" writes a commented template.`,
-        ...(await weekInside(at)),
-        ...(await unreadFiles(at)),
-      ].join('\n'),
-    );
+  if (opponent.length === 0) throw new UserProblem('faults', (await withoutOpponent(at)).join('\n'));
   return {
     opponent,
     weekFile: await readOne(at, week, 'week.yaml'),
@@ -68,6 +60,13 @@ export async function readSeasonFolder(at: SeasonWeek): Promise<SeasonFolder> {
     ...(await readEarlierWeeks(at)),
     unread: await unreadFiles(at),
   };
+}
+
+/** What to do where there is no sheet: the week meant where a season was named, else what lies there under other names. */
+async function withoutOpponent(at: SeasonWeek): Promise<readonly string[]> {
+  const absent = `${at.files.shown(at.week)} holds no sheet named opponent….csv. "pressure-plan new" writes a commented template.`;
+  const meant = await weekInside(at);
+  return [absent, ...(meant.length > 0 ? meant : await unreadFiles(at))];
 }
 
 /** Where the season was named in place of one of its weeks: the latest of them. */

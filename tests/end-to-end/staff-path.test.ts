@@ -88,6 +88,11 @@ describe('names', () => {
     const report = run(['report', folder]);
     expect(report.code).toBe(1);
     expect(report.note).toContain(`Did you mean ${join(folder, 'week-01')}?`);
+    expect(report.note).not.toContain('is not read');
+    const week = run(['check', join(folder, 'week 1')]);
+    expect([week.code, week.note]).toEqual([2, expect.stringContaining(`Did you mean ${join(folder, 'week-01')}?`)]);
+    expect(run(['check', join(folder, 'week-7')]).note).toContain('Give the folder of one week, such as');
+    expect(run(['check', join(root, 'nowhere', 'week-1')]).note).toContain('Give the folder of one week, such as');
   });
 
   it('calls of week.yaml that cannot be what it says are faults in check and report', () => {
