@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { chartedCount, type Film, numberAt, textAt } from '../../src/game/film.ts';
 import { readSheet, type SheetKind, type SheetReading } from '../../src/ingest/read-sheet.ts';
-import { describeProblem } from '../../src/ingest/row-problem.ts';
+import { describeProblem, groupProblems } from '../../src/ingest/row-problem.ts';
 import { createSheetReader } from '../../src/ingest/sheet-reader.ts';
 import { toCsv } from '../../src/ingest/write-csv.ts';
 
@@ -110,6 +110,19 @@ describe('readSheet, what a chart holds', () => {
     expect(rejected[0]?.reasons).toEqual([
       'column D ("to_go"): "1O" is not a whole number of yards. Did you mean "10"? The last character is the letter O.',
     ]);
+  });
+
+  it('loses no snap to a word nobody knows in a column that no snap needs: the cell is blank, and said once', () => {
+    const rows = [1, 2, 3, 4].map((snap) => `w1,${snap},1,10,own 35,run,${snap === 4 ? 'across' : 'orbital'}`);
+    const reading = read(`game,snap,down,to_go,ball_on,play_kind,motion\n${rows.join('\n')}\n`);
+    expect([reading.chart.size, reading.rejected]).toEqual([4, []]);
+    expect(reading.chart.columns.motion).toMatchObject({ values: ['', 'across'] });
+    const { groups } = groupProblems(reading.problems, 10);
+    expect(groups.map(({ problem, count }) => [problem.severity, problem.found, count])).toEqual([
+      ['warning', 'orbital', 3],
+    ]);
+    const needed = read(`game,snap,down,to_go,ball_on,play_kind\nw1,1,1,10,own 35,rnu\n`);
+    expect([needed.chart.size, needed.rejected.length]).toEqual([0, 1]);
   });
 
   it('rejects a snap that its game has already, the second time only', () => {

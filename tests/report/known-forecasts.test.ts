@@ -31,6 +31,13 @@ describe('what the film can tell', () => {
     );
   });
 
+  it('is run or pass, too, where other offenses alone say which pass', () => {
+    const others = (cell: Forecast): Forecast => ({ ...uncharted(cell), mostlyFrom: 'other offenses' });
+    const plan = planWith((cell) => (cell.target === 'answer' ? others(cell) : cell));
+    const cells = knownForecasts(plan, 'answer');
+    expect(new Set(cells.map((cell) => String(namesOf(cell))))).toEqual(new Set(['any_run,pass']));
+  });
+
   it('is one kind of run where 20 runs and none by the quarterback are charted, with run or pass behind it', () => {
     const noQuarterback = (cell: Forecast): Forecast => ({
       ...cell,
