@@ -32,7 +32,7 @@ describe('what the film can tell', () => {
   });
 
   it('is run or pass, too, where other offenses alone say which pass', () => {
-    const others = (cell: Forecast): Forecast => ({ ...uncharted(cell), mostlyFrom: 'other offenses' });
+    const others = (cell: Forecast): Forecast => ({ ...uncharted(cell), mostlyFrom: 'archive' });
     const plan = planWith((cell) => (cell.target === 'answer' ? others(cell) : cell));
     const cells = knownForecasts(plan, 'answer');
     expect(new Set(cells.map((cell) => String(namesOf(cell))))).toEqual(new Set(['any_run,pass']));
