@@ -3,7 +3,7 @@ import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import { documentText } from './page/document.ts';
 import { type Html, html } from './page/html.ts';
 import { numberedCalls } from './sheet/call-numbers.ts';
-import { lookTable } from './sheet/look-changes.ts';
+import { type LookTable, lookTable } from './sheet/look-changes.ts';
 import { breakLines } from './sheet/our-tells.ts';
 import { scoredCalls } from './sheet/scored-calls.ts';
 import { sheetHead, sheetList } from './sheet/sheet-head.ts';
@@ -60,8 +60,17 @@ function callMark(plan: WeekPlan, { call, when }: SheetCall, numbers: ReadonlyMa
   return html`<span><b>${numbers.get(call) ?? ''} <bdi>${call}</bdi></b> <span class="side">${side}</span> <span class="d">${when}</span></span> `;
 }
 
+/** The looks without a column: nothing changes for them. */
+function silentWords({ notOnFilm, notCharted }: Pick<LookTable, 'notOnFilm' | 'notCharted'>): string {
+  const parts = [
+    notOnFilm.length === 0 ? '' : `Not on film: ${listed(notOnFilm)}.`,
+    notCharted.length === 0 ? '' : `Not charted: ${listed(notCharted)}.`,
+  ].filter((part) => part !== '');
+  return parts.length === 0 ? '' : `${parts.join(' ')} Every call stays.`;
+}
+
 function lookChanges(plan: WeekPlan): Html {
-  const { columns, rows, silent } = lookTable(plan);
+  const { columns, rows, ...silent } = lookTable(plan);
   const heads = columns.map(
     ({ label, count }) => html`<th scope="col">${label}<span class="count">${count}</span></th>`,
   );
@@ -70,7 +79,6 @@ function lookChanges(plan: WeekPlan): Html {
     ({ call, cells }) =>
       html`<tr><th scope="row"><bdi>${call}</bdi></th>${cells.map((cell) => html`<td>${cell}</td>`)}<td class="point">${points.get(call) ?? ''}</td></tr>\n`,
   );
-  const rest = silent.length === 0 ? '' : ` Not seen: ${listed(silent)}.`;
-  return html`<div class="scroll" tabindex="0" role="region" aria-label="What changes against each look"><table class="looks"><thead><tr><th scope="col">When they show</th>${heads}<th scope="col">Point</th></tr></thead><tbody>${lines}</tbody></table></div>
-<p class="small">“base”: check to a base call. “→”: same path, that call. “?”: a lean, under 20 snaps. ▸ to the back: where the back lines up.${rest}</p>\n`;
+  return html`<div class="scroll" tabindex="0" role="region" aria-label="What changes against each look"><table class="looks"><thead><tr><th scope="col">${columns.length === 0 ? 'Call' : 'When they show'}</th>${heads}<th scope="col">Point</th></tr></thead><tbody>${lines}</tbody></table></div>
+<p class="small">“base”: check to a base call. “→”: same path, that call. “?”: a lean, under 20 snaps. ▸ to the back: where the back lines up. ${silentWords(silent)}</p>\n`;
 }

@@ -9,8 +9,8 @@ import { CLOSE, type ClockRow, clockRule } from '../../src/report/sheet/clock-ru
 import { lookTable, SHEET_LOOKS } from '../../src/report/sheet/look-changes.ts';
 import { breakLines } from '../../src/report/sheet/our-tells.ts';
 import { protectLines } from '../../src/report/sheet/player-lines.ts';
-import { keySure } from '../../src/report/sheet/raw-keys.ts';
 import { sheetRows } from '../../src/report/sheet/sheet-row.ts';
+import { majoritySure } from '../../src/report/words/sure-words.ts';
 import { share } from '../../src/stats/share.ts';
 import { hostilePlan } from './hostile-plan.ts';
 import { inventedPlan } from './invented-plan.ts';
@@ -170,7 +170,8 @@ describe('the call sheet', () => {
   });
 
   it('says for each look what each pressure does, and what their film shows of it', () => {
-    const { columns, rows, silent } = lookTable(plan);
+    const { columns, rows, notOnFilm, notCharted } = lookTable(plan);
+    const silent = [...notOnFilm, ...notCharted];
     expect(rows.length).toBeGreaterThan(4);
     expect(columns.length + silent.length).toBe(SHEET_LOOKS.length);
     for (const { cells } of rows) expect(cells).toHaveLength(columns.length);
@@ -236,14 +237,14 @@ describe('the tip sheet', () => {
   });
 });
 
-describe('keySure', () => {
+describe('majoritySure', () => {
   it('is at most a lean under 20 snaps, and no difference where run and pass are even', () => {
-    expect(keySure({ count: 17, trials: 18 })).toBe('lean');
-    expect(keySure({ count: 27, trials: 31 })).toBe('clear');
-    expect(keySure({ count: 50, trials: 100 })).toBe('no difference');
+    expect(majoritySure({ count: 17, trials: 18 })).toBe('lean');
+    expect(majoritySure({ count: 27, trials: 31 })).toBe('clear');
+    expect(majoritySure({ count: 50, trials: 100 })).toBe('no difference');
     // Mass of Beta(k + 1/2, n - k + 1/2) above one half by summing 200,000 strips: 11 of 20 .6721, 12 of 20 .8142.
-    expect(keySure({ count: 12, trials: 20 })).toBe('likely');
-    expect(keySure({ count: 11, trials: 20 })).toBe('lean');
+    expect(majoritySure({ count: 12, trials: 20 })).toBe('likely');
+    expect(majoritySure({ count: 11, trials: 20 })).toBe('lean');
   });
 });
 

@@ -25,11 +25,16 @@ export interface RushTonight {
 
 /**
  * Counts their answers tonight by how many we sent: `rushers_faced` where it was charted, otherwise the men our call
- * sends. Snaps with neither are left out.
+ * sends. Snaps with neither are left out. Where rushers were counted on passes alone, nothing is said of runs.
  */
 export function answersByRush(live: Film, library: CallLibrary | null, cuts: SituationCuts): readonly RushTonight[] {
   const sent = rushersSent(live, library);
-  const codes = { kinds: runOrPassCodes(live), answers: answerCodes(live, cuts) };
+  const kinds = runOrPassCodes(live);
+  const codes = {
+    kinds,
+    answers: answerCodes(live, cuts),
+    runsCounted: sent.some((group, i) => group !== null && isRun(kinds, i)),
+  };
   return RUSH_GROUPS.flatMap((group) => {
     const rows = sent.flatMap((found, i) => (found === group ? [i] : []));
     return rows.length === 0 ? [] : [{ group, snaps: rows.length, ...countsOf(live, rows, codes) }];
@@ -50,19 +55,25 @@ function rushersSent(live: Film, library: CallLibrary | null): readonly (RushGro
 interface SnapCodes {
   readonly kinds: Uint8Array;
   readonly answers: Uint8Array;
+  /** Whether the rush is known on any run. */
+  readonly runsCounted: boolean;
+}
+
+function isRun(kinds: Uint8Array, index: number): boolean {
+  return kinds[index] !== NOT_KNOWN && kinds[index] !== PASS;
 }
 
 function countsOf(
   live: Film,
   rows: readonly number[],
-  { kinds, answers }: SnapCodes,
+  { kinds, answers, runsCounted }: SnapCodes,
 ): Omit<RushTonight, 'group' | 'snaps'> {
   const known = rows.filter((i) => kinds[i] !== NOT_KNOWN);
   const passes = known.filter((i) => kinds[i] === PASS);
   const outcomes = rows.flatMap((i) => outcomeAt(live, i) ?? []);
   const held = outcomes.filter((kind) => kind === 'loss' || kind === 'stop' || kind === 'takeaway');
   return {
-    runs: share(known.length - passes.length, known.length),
+    runs: runsCounted ? share(known.length - passes.length, known.length) : share(0, 0),
     passes: ANSWERS.map((answer, code) => ({ answer, count: passes.filter((i) => answers[i] === code).length }))
       .filter(({ count }) => count > 0)
       .sort((a, b) => b.count - a.count),

@@ -27,8 +27,8 @@ export function howTheyProtectChapter(plan: WeekPlan): Chapter {
     short: 'Protection',
     blocks: [
       ...sourceBlocks(mix),
-      { kind: 'chart', chart: protectionChart(mix) },
-      ...(matched.length === 0 ? [] : [{ kind: 'table', table: freeRusherTable(matched, roles) } as const]),
+      ...(mix.source === 'assumed' ? [] : [{ kind: 'chart', chart: protectionChart(mix) } as const]),
+      ...freeRushers(mix, freeRusherTable(matched, roles)),
       ...openFaults(soundness),
       {
         kind: 'folded',
@@ -52,6 +52,14 @@ export function howTheyProtectChapter(plan: WeekPlan): Chapter {
 /** Said only where something was assumed: charted protection needs no word. */
 function sourceBlocks(mix: ProtectionChapter['mix']): readonly Block[] {
   return mix.source === 'charted' ? [] : [{ kind: 'prose', html: html`<p>${protectionMixWords(mix)}</p>\n` }];
+}
+
+/** Who comes free; folded away where it rests on usual protections and not on theirs. */
+function freeRushers({ source }: ProtectionChapter['mix'], table: TableView): readonly Block[] {
+  if (table.rows.length === 0) return [];
+  return source === 'assumed'
+    ? [foldedTables('Who would come free against usual protections', table)]
+    : [{ kind: 'table', table }];
 }
 
 function picturesTable(mix: ProtectionChapter['mix']): TableView {

@@ -26,7 +26,7 @@ function repBlocks(plan: WeekPlan): readonly Block[] {
   const calls = [...plan.menu.calls].sort((a, b) => isNew(b.call) - isNew(a.call) || b.reps - a.reps);
   const table: TableView = {
     id: 'reps-table',
-    caption: `Reps this week: ${plan.menu.reps} of ${plan.menu.repsAllowed}`,
+    caption: `Reps the menu asks for: ${plan.menu.reps} of ${plan.menu.repsAllowed} this week`,
     columns: [words('Call'), words('Kind'), numbers('Reps'), words('State')],
     rows: calls.map((call) => ({
       name: call.call,

@@ -26,7 +26,7 @@ function noneWords({ different, forecast }: WeekPlan): string {
 }
 
 function differentItem(plan: WeekPlan, line: DifferentLine): Html {
-  return html`<li><span>${differentWords(plan, line)}</span>${sureWithWord(sureWord(line.sure))}${againstOthers(line)}</li>`;
+  return html`<li><span>${differentWords(plan, line)}</span>${sureWithWord(sureWord(line.sure, line.film))}${againstOthers(line)}</li>`;
 }
 
 const SHARES: IntervalAxis = { title: '', domain: [0, 1], format: 'percent', reference: null };

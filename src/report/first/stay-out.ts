@@ -4,6 +4,7 @@ import { firedWords, MOSTLY_OPEN, ofTen } from '../words/fit-words.ts';
 import { familyLabel } from '../words/label.ts';
 import { listed } from '../words/number-words.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
+import { belowZeroSure } from '../words/sure-words.ts';
 import type { Statement } from '../words/why-words.ts';
 
 /** Lines of the part at most. */
@@ -36,7 +37,7 @@ const WRONG_FROM = -0.1;
 function statement(plan: WeekPlan, { family, right, wrong, net, rules }: FamilyFit): Statement {
   const why = firedWords(rules, 'wrong', family);
   const words = `${familyLabel(family)}: wrong on ${ofTen(wrong.mean)}, right on ${ofTen(right.mean)} of 10${why === '' ? '' : ` (${why})`}.${carriedWords(plan, family)}`;
-  return { words, sure: net.high < 0 ? 'clear' : 'lean' };
+  return { words, sure: belowZeroSure(net) };
 }
 
 /** A family that is on the menu all the same is said to be: for the mix, not as a first choice. */

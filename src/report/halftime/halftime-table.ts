@@ -48,7 +48,7 @@ export function callsTable({ calls, tonight }: HalftimeUpdate): TableView {
           fitCell(call.fit?.before),
           fitCell(call.fit?.now),
           numberCell(signed(call.now), call.now),
-          textCell(`${call.used} of ${Math.round(call.planned)}`),
+          textCell(tonight.charted.count === 0 ? '' : `${call.used} of ${Math.round(call.planned)}`),
           textCell(seen && seen.held.trials > 0 ? countWords(seen.held) : ''),
         ],
       };

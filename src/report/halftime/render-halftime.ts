@@ -3,6 +3,7 @@ import type { MovedHabit } from '../../pressure/halftime/moved.ts';
 import { tableMarkup } from '../layout/table.ts';
 import { documentText } from '../page/document.ts';
 import { type Html, html } from '../page/html.ts';
+import { withoutEmptyColumns } from '../view/table-view.ts';
 import { CAUTION_LINE } from '../words/caution-words.ts';
 import { counted } from '../words/number-words.ts';
 import { OPEN_DATA_LINE } from '../words/open-data-words.ts';
@@ -29,9 +30,9 @@ export async function renderHalftime(update: HalftimeUpdate, faults: number): Pr
 <section><h2>Real changes (of ${update.moved.looked} checked)</h2>
 ${habits(update.moved.moved, CHANGES_SHOWN, 'None.')}<h2>Probably noise</h2>
 ${habits(update.moved.looksSo, NOISE_SHOWN, 'Nothing else.')}<h2>When we sent four, five, six tonight</h2>
-${tableMarkup(rushTable(update))}</section>
+${tableMarkup(withoutEmptyColumns(rushTable(update)))}</section>
 <section><h2>Our calls now</h2>
-${tableMarkup(callsTable(update))}<p class="small">${moreCalls(update)}${CALLS_NOTE}</p>${update.calls.length === 0 ? families(update) : null}<h2>What we have shown</h2>
+${tableMarkup(withoutEmptyColumns(callsTable(update)))}<p class="small">${moreCalls(update)}${CALLS_NOTE}</p>${update.calls.length === 0 ? families(update) : null}<h2>What we have shown</h2>
 <p>${pressureWords(update)}</p>${warnings(update)}</section>
 <section><h2>By situation</h2>
 ${tableMarkup(situationsTable(update))}<h2>What they do with the ball</h2>
@@ -68,6 +69,7 @@ function warnings({ warnings: list, tonight }: HalftimeUpdate): Html {
   const unknown =
     tonight.unknown.length === 0 ? [] : [`Not in defense.yaml: ${tonight.unknown.slice(0, 4).join(', ')}.`];
   const lines = [...list.slice(0, WARNINGS_SHOWN).map(warningWords), ...unknown];
+  if (tonight.charted.count === 0) return html``;
   return lines.length === 0
     ? html`<p class="none">No path gives its coverage away tonight.</p>`
     : html`<ul>${lines.map((line) => html`<li>${line}</li>`)}</ul>\n`;

@@ -11,7 +11,7 @@ export const SHEET_LOOKS: readonly { readonly look: FitLook; readonly label: str
   { look: 'two_backs', label: 'Two backs' },
   { look: 'fast_motion', label: 'Fast motion' },
   { look: 'fast_tempo', label: 'Fast tempo' },
-  { look: 'checked', label: 'They check' },
+  { look: 'checked', label: 'Play changed' },
 ];
 
 /** What becomes of one call against each look of the sheet. */
@@ -20,12 +20,13 @@ export interface LookRow {
   readonly cells: readonly string[];
 }
 
-/** The sheet's looks against this opponent: a row a call, and the looks of which there is nothing to say. */
+/** The sheet's looks against this opponent: a row a call, and the looks their film does not show and no call changes for. */
 export interface LookTable {
   readonly columns: readonly { readonly label: string; readonly count: string }[];
   readonly rows: readonly LookRow[];
-  /** Looks without a column, each with how often their film shows it. */
-  readonly silent: readonly string[];
+  /** Looks without a column: those the film does not show, and those not charted. */
+  readonly notOnFilm: readonly string[];
+  readonly notCharted: readonly string[];
 }
 
 /** What the carried pressures do against each look: stay, swap to a call of the same path, or out to the base. */
@@ -34,21 +35,31 @@ export function lookTable(plan: WeekPlan): LookTable {
   const looks = SHEET_LOOKS.map(({ look, label }) => ({
     label,
     count: countOf(plan, look),
+    isSeen: isSeen(plan, look),
     cells: calls.map(({ call }) => lookWords(plan, look, call.name)),
   }));
-  const said = looks.filter(({ cells }) => cells.some((cell) => cell !== ''));
-  const silent = looks.filter(({ cells }) => cells.every((cell) => cell === ''));
+  const said = looks.filter(({ isSeen, cells }) => isSeen || cells.some((cell) => cell !== '' && cell !== 'stay'));
+  const silent = looks.filter((look) => !said.includes(look));
   return {
     columns: said.map(({ label, count }) => ({ label, count })),
     rows: calls.map(({ call }, i) => ({ call: call.name, cells: said.map(({ cells }) => cells[i] ?? '') })),
-    silent: silent.map(({ label, count }) => `${label.toLowerCase()} ${count}`),
+    notOnFilm: silent
+      .filter(({ count }) => count !== NOT_CHARTED)
+      .map(({ label, count }) => `${label.toLowerCase()} ${count}`),
+    notCharted: silent.filter(({ count }) => count === NOT_CHARTED).map(({ label }) => label.toLowerCase()),
   };
 }
+
+function isSeen({ fit }: WeekPlan, look: FitLook): boolean {
+  return (fit?.adjustments.find((entry) => entry.look === look)?.count ?? 0) > 0;
+}
+
+const NOT_CHARTED = 'not charted';
 
 /** How often a look comes, as it stands under its heading. */
 function countOf({ fit }: WeekPlan, look: FitLook): string {
   const found = fit?.adjustments.find((entry) => entry.look === look);
-  return found === undefined || found.trials === 0 ? 'not charted' : countWords(found);
+  return found === undefined || found.trials === 0 ? NOT_CHARTED : countWords(found);
 }
 
 function lookWords(plan: WeekPlan, look: FitLook, call: string): string {

@@ -1,5 +1,4 @@
 import type { Call } from '../../game/call-library.ts';
-import { THIN_SNAPS } from '../../game/thin-snaps.ts';
 import type { Forecast } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { Share } from '../../stats/share.ts';
@@ -11,6 +10,7 @@ import { percent } from '../words/percent.ts';
 import { seenWords } from '../words/seen-words.ts';
 import { shareWords } from '../words/share-words.ts';
 import { planSituations } from '../words/situation-label.ts';
+import { majoritySure } from '../words/sure-words.ts';
 import { BACK_JOBS } from '../words/why-words.ts';
 import { numberedCalls } from './call-numbers.ts';
 
@@ -73,9 +73,9 @@ function slideLine(toBack: Share): string {
   const away = toBack.estimate < 0.5;
   const share = { count: away ? toBack.trials - toBack.count : toBack.count, trials: toBack.trials };
   const fact = `Line slides ${away ? 'away from' : 'to'} the back ${shareWords(share)}`;
-  const clear = away ? toBack.high < 0.5 : toBack.low > 0.5;
-  if (!clear) return `${fact}: both ways, read it.`;
-  return toBack.trials < THIN_SNAPS ? `${fact}: a lean.` : `${fact}.`;
+  const sure = majoritySure(toBack);
+  if (sure === 'no difference') return `${fact}: both ways, read it.`;
+  return sure === 'clear' ? `${fact}.` : `${fact}: ${sure}.`;
 }
 
 /** The calls players must know: what kind it is, and who rushes where. */

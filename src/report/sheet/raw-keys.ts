@@ -1,15 +1,17 @@
 import type { LineForecast } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
-import { betaCdf } from '../../stats/beta.ts';
 import { capital } from '../words/label.ts';
-import { isThin, shareWords } from '../words/share-words.ts';
+import { percent } from '../words/percent.ts';
+import { shareWords } from '../words/share-words.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
-import { atMostLean, type Sure, sureOf } from '../words/sure-words.ts';
+import { majoritySure, type Sure } from '../words/sure-words.ts';
 
 /** A key a player sees before the snap, with what it means on film. */
 export interface RawKey {
   readonly see: string;
   readonly means: string;
+  /** The same share with other offenses, as in "others 46%"; empty without an archive. */
+  readonly others: string;
   readonly sure: Sure;
 }
 
@@ -20,12 +22,15 @@ const [EVEN_FROM, EVEN_TO] = [0.42, 0.58];
 export function rawKeys(plan: WeekPlan): readonly RawKey[] {
   return (plan.forecast.line ?? [])
     .filter(({ situation }) => situation === ALL_SITUATIONS)
-    .flatMap(rawKey)
+    .flatMap((line) => rawKey(plan, line))
     .sort((a, b) => b.weight - a.weight)
     .map(({ weight: _, ...key }) => key);
 }
 
-function rawKey({ label, forecasts }: LineForecast): readonly (RawKey & { readonly weight: number })[] {
+function rawKey(
+  plan: WeekPlan,
+  { kind, look, label, forecasts }: LineForecast,
+): readonly (RawKey & { readonly weight: number })[] {
   const film = forecasts
     .find(({ target }) => target === 'run_or_pass')
     ?.classes.find(({ name }) => name === 'run')?.film;
@@ -33,22 +38,32 @@ function rawKey({ label, forecasts }: LineForecast): readonly (RawKey & { readon
   const { count, trials, estimate } = film;
   const see = capital(label);
   const weight = Math.abs(estimate - 0.5);
+  const usual = othersRun(plan, kind, look);
   if (estimate >= EVEN_FROM && estimate <= EVEN_TO)
-    return [{ see, means: `even, run ${shareWords(film)}`, sure: 'no difference', weight }];
+    return [
+      {
+        see,
+        means: `even, run ${shareWords(film)}`,
+        others: othersWords(usual, estimate),
+        sure: 'no difference',
+        weight,
+      },
+    ];
   const means = estimate > 0.5 ? `run ${shareWords(film)}` : `pass ${shareWords({ count: trials - count, trials })}`;
-  return [{ see, means, sure: keySure(film), weight }];
+  return [{ see, means, others: othersWords(usual, estimate), sure: majoritySure(film), weight }];
+}
+
+/** How often other offenses run from it; null without an archive. */
+function othersRun({ tables }: WeekPlan, by: LineForecast['kind'], look: string): number | null {
+  const rows = tables.tables.find((table) => table.by === by)?.rows;
+  return rows?.find(({ value }) => value === look)?.runs.others?.usual ?? null;
+}
+
+/** Said of what they do more often: of runs, or of passes. */
+function othersWords(run: number | null, own: number): string {
+  if (run === null) return '';
+  return `others ${percent(own < EVEN_FROM ? 1 - run : run)}`;
 }
 
 /** Fewest snaps of a key worth a player's memory; judgment. */
 const LEAST = 8;
-
-/**
- * How sure it is that the more frequent of run and pass is the more frequent in the long run.
- *
- * @see Jeffreys prior: Brown, Cai and DasGupta 2001, Statistical Science 16:101
- */
-export function keySure({ count, trials }: { readonly count: number; readonly trials: number }): Sure {
-  const below = betaCdf(0.5, count + 0.5, trials - count + 0.5);
-  const sure = sureOf(Math.max(below, 1 - below));
-  return isThin({ trials }) ? atMostLean(sure) : sure;
-}

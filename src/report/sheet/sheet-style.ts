@@ -26,7 +26,7 @@ ${MARK_STYLE}`;
 /** The call sheet: one side of letter landscape, readable at arm's length. */
 export const CALL_SHEET_STYLE = `${SHEET_BASE}
 main{max-width:10.4in}
-.where{font-size:12.5pt;font-weight:700;white-space:nowrap;width:1.35in}
+.where{font-size:12.5pt;font-weight:700;white-space:nowrap;width:1.62in;padding-right:.14in}
 .base{font-size:12.5pt;font-weight:700;white-space:nowrap;width:.75in}
 .calls{font-size:13.5pt;line-height:1.1}
 .calls>span{display:inline-block;margin-right:.1in;white-space:nowrap}
@@ -48,7 +48,11 @@ main{max-width:10.4in}
 export const TIP_SHEET_STYLE = `${SHEET_BASE}
 main{max-width:7.9in}
 .halves{display:grid;grid-template-columns:1fr 1fr;gap:.06in .25in}
-.keys td:last-child{white-space:nowrap}
+.halves td,.halves th{font-size:10.5pt;line-height:1.15}
+.keys td,.keys th{white-space:nowrap}
+.keys .side{font-size:9pt}
+.ours td,.ours th{font-size:10pt;line-height:1.12}
+@media screen and (max-width:50rem){.keys td,.keys th{white-space:normal}}
 .keys th{font-weight:700}
 @media screen and (max-width:50rem){.halves{grid-template-columns:1fr}.scroll{overflow-x:auto}}
 @page{size:letter portrait;margin:.35in}

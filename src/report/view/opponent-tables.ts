@@ -4,7 +4,16 @@ import { answerInSentence, plainWords } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
 import { isThin, shareWords } from '../words/share-words.ts';
 import { sureWord } from '../words/sure-words.ts';
-import { numberCell, numbers, type Row, type TableView, textCell, thinMark, words } from './table-view.ts';
+import {
+  numberCell,
+  numbers,
+  type Row,
+  type TableView,
+  textCell,
+  thinMark,
+  withoutEmptyColumns,
+  words,
+} from './table-view.ts';
 
 /** How each table is headed. */
 const CAPTIONS: Readonly<Record<TableSplit, string>> = {
@@ -25,7 +34,7 @@ export function opponentTable({ tables }: WeekPlan, by: TableSplit): TableView |
   const found = tables.tables.find((table) => table.by === by);
   if (found === undefined || found.charted === 0 || found.rows.length === 0) return null;
   const concepts = found.rows.some(({ concepts: { top } }) => top.length > 0);
-  return {
+  return withoutEmptyColumns({
     id: `by-${by.replace('_', '-')}`,
     caption: captionOf(found),
     columns: [
@@ -40,7 +49,7 @@ export function opponentTable({ tables }: WeekPlan, by: TableSplit): TableView |
     rows: found.rows.slice(0, SHOWN).map((row) => tableRow(row, { by, concepts })),
     empty: 'not charted',
     phone: 'cards',
-  };
+  });
 }
 
 function captionOf({ by, charted, snaps }: OpponentTable): string {
@@ -59,7 +68,7 @@ function tableRow(row: TableRow, { by, concepts }: { readonly by: TableSplit; re
       textCell(usual),
       textCell(topWords(row.answers, answerInSentence)),
       ...(concepts ? [textCell(topWords(row.concepts, (name) => name))] : []),
-      textCell(sureWord(runs.sure)),
+      textCell(runs.others === null ? '' : sureWord(runs.sure, runs.film)),
     ],
   };
 }

@@ -64,5 +64,5 @@ function changeWords({ shares }: PressuredGroup): string {
   const [first] = [...told].sort((a, b) => a.adjusted - b.adjusted);
   if (first === undefined) return 'no difference';
   const games = first.games.filter(({ trials }) => trials > 0).map(({ count, trials }) => `${count} of ${trials}`);
-  return `${plainWords(first.name)}: plan on ${percent(first.planWith)}, else ${percent(first.expected)} (${sureWord(first.sure)}; by game ${games.join(', ')})`;
+  return `${plainWords(first.name)}: plan on ${percent(first.planWith)}, else ${percent(first.expected)} (${sureWord(first.sure, first.film)}; by game ${games.join(', ')})`;
 }

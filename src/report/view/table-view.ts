@@ -35,6 +35,19 @@ export interface TableView {
   readonly phone?: 'cards';
 }
 
+/** The table without columns that hold nothing in any row. */
+export function withoutEmptyColumns(table: TableView): TableView {
+  const held = table.columns.map(
+    (_, i) => i === 0 || table.rows.some(({ cells }) => (cells[i - 1]?.text ?? '') !== ''),
+  );
+  if (held.every(Boolean)) return table;
+  return {
+    ...table,
+    columns: table.columns.filter((_, i) => held[i]),
+    rows: table.rows.map((row) => ({ ...row, cells: row.cells.filter((_, i) => held[i + 1]) })),
+  };
+}
+
 /** A heading over words. */
 export function words(label: string): Column {
   return { label, kind: 'text' };

@@ -30,5 +30,5 @@ export const GLOSSARY: readonly (readonly [string, string])[] = [
   ['So far', 'seen on film, not yet in enough games to plan on'],
   ['Explosive', 'a play that gains more than the yardage a staff calls a big play'],
   ['Not charted', 'a blank in the chart: never counted as a no or as 0'],
-  ['Thin', `fewer than ${THIN_SNAPS} snaps: shown with an open mark, never an order`],
+  ['Thin', `fewer than ${THIN_SNAPS} snaps: shown with an open mark, a lean at most, never an order`],
 ];

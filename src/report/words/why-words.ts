@@ -1,4 +1,3 @@
-import { THIN_SNAPS } from '../../game/thin-snaps.ts';
 import type { CallFit } from '../../pressure/fit/fit-result.ts';
 import type { Forecast } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
@@ -9,7 +8,7 @@ import { listed } from './number-words.ts';
 import { shareWords } from './share-words.ts';
 import { ALL_SITUATIONS } from './situation-label.ts';
 import { pointsWords } from './spread-words.ts';
-import { type Sure, sureOf } from './sure-words.ts';
+import { majoritySure, type Sure, sureOf } from './sure-words.ts';
 
 /** A statement of the first screen with how sure it is; null where it is a plain count or a fact of the plan. */
 export interface Statement {
@@ -117,11 +116,10 @@ function slideStatement({ slideToBack }: ProtectionMix): readonly Statement[] {
   const away = slideToBack.estimate < 0.5;
   const count = away ? slideToBack.trials - slideToBack.count : slideToBack.count;
   const fact = `They slide ${away ? 'away from' : 'to'} the back on ${shareWords({ count, trials: slideToBack.trials })}`;
-  const beyond = away ? slideToBack.high < 0.5 : slideToBack.low > 0.5;
-  if (!beyond) return [{ words: `${fact}: no side to live on.`, sure: 'no difference' }];
+  const sure = majoritySure(slideToBack);
   const side = away ? 'to the back' : 'away from the back';
-  if (slideToBack.trials < THIN_SNAPS) return [{ words: `${fact}: lean ${side}.`, sure: 'lean' }];
-  return [{ words: `${fact}: send it ${side}.`, sure: 'clear' }];
+  if (sure === 'no difference') return [{ words: `${fact}: no side to live on.`, sure }];
+  return [{ words: `${fact}: ${sure === 'clear' ? 'send it' : 'lean'} ${side}.`, sure }];
 }
 
 /** What the back does most on a pass. */
