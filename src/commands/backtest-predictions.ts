@@ -54,7 +54,7 @@ async function requirePlace(path: string): Promise<void> {
 
 function gameRows(replayed: ReplayedGame, chart: Film): CsvCell[][] {
   const { definition, game, forecasts, charted } = replayed;
-  const told = CHAIN_COLUMNS.map(({ methods }) => methods.flatMap((id) => forecasts.get(id) ?? [])[0]);
+  const known = CHAIN_COLUMNS.map(({ methods }) => methods.flatMap((id) => forecasts.get(id) ?? [])[0]);
   return game.rows.map((row) => {
     const came = charted.codes[row] ?? NOT_KNOWN;
     return [
@@ -63,7 +63,7 @@ function gameRows(replayed: ReplayedGame, chart: Film): CsvCell[][] {
       chart.sources[chart.sourceOf[row] ?? 0],
       chart.rowOf[row],
       definition.target,
-      ...told.map((predict) => shareWords(predict, row, definition.classes)),
+      ...known.map((predict) => shareWords(predict, row, definition.classes)),
       came === NOT_KNOWN ? undefined : definition.classes[came],
     ];
   });

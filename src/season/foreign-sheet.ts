@@ -44,7 +44,7 @@ const MOST_COLUMNS = 500;
 /** A longer text is no cell of a chart, but what a lost quotation mark makes of half a sheet; judgment. */
 const LONGEST_CELL = 10_000;
 
-/** @throws UserProblem when the sheet has far more columns, or longer cells, than could be told apart */
+/** @throws UserProblem when the sheet has far more columns, or longer cells, than could be separated */
 function refuseEndless(text: string, name: string): void {
   const { data } = Papa.parse<string[]>(text);
   const columns = data.reduce((most, row) => Math.max(most, row.length), 0);

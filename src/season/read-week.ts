@@ -102,7 +102,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekReading> {
       weekFile: !!folder.weekFile,
     },
   });
-  const told = {
+  const charted = {
     unknownFormations: unknownFormations(chart, book),
     ...{ unread, tallyNotes, ownProblems, soundness, menuProblems },
     faults,
@@ -111,7 +111,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekReading> {
   const archive = lateArchive(sheets.archive, settings.opponent);
   const ownFilm = lateOwnFilm(own, library);
   const week: WeekInputs = {
-    ...{ chart, counts, library, settings, film, opponent: settings.opponent, ...told },
+    ...{ chart, counts, library, settings, film, opponent: settings.opponent, ...charted },
     get archive() {
       return archive();
     },

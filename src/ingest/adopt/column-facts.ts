@@ -53,7 +53,7 @@ export function columnFacts(table: FoundTable, answers: Answers): ColumnFacts[] 
 }
 
 /**
- * The cells of a distance with those of goal to go left blank: they are told by the ball position. A column of other words
+ * The cells of a distance with those of goal to go left blank: they are read from the ball position. A column of other words
  * may mean anything by a G.
  */
 function withoutGoals(cells: readonly string[]): readonly string[] {

@@ -80,7 +80,7 @@ function flagDraft({ column, yes, no }: FlagMeaning, code: string, context: Flag
     if (yes !== undefined) return { kind: 'word', word: yes };
     return { kind: 'asked', guess: undefined, till: `${column} is left out: no share of it could be right` };
   }
-  return { kind: 'word', word: yes !== undefined || isYesTold(column, context) ? no : NOT_CHARTED };
+  return { kind: 'word', word: yes !== undefined || isYesCharted(column, context) ? no : NOT_CHARTED };
 }
 
 interface FlagContext {
@@ -89,7 +89,7 @@ interface FlagContext {
 }
 
 /** Whether the coach said what the sheet's yes means, or it has none; else a no would be all that is left to count. */
-function isYesTold(column: ColumnName, { facts, answers }: FlagContext): boolean {
+function isYesCharted(column: ColumnName, { facts, answers }: FlagContext): boolean {
   const yesses = [...facts.counts.keys()].filter((text) => flagOf(text) === 'yes');
   return yesses.every((text) => {
     const answer = answerOf(answers, codeKey(column, text));

@@ -28,7 +28,7 @@ export interface SheetContext {
   readonly quarter: ColumnFacts | undefined;
   /** Rows on which a game begins, as far as the quarters tell. */
   readonly gameStarts: ReadonlySet<number>;
-  /** For each row 1 for a pass, 0 for a run, 2 where it cannot be told; undefined when no column says both. */
+  /** For each row 1 for a pass, 0 for a run, 2 where it is not known; undefined when no column says both. */
   readonly passes: Uint8Array | undefined;
 }
 

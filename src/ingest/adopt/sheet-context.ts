@@ -7,7 +7,7 @@ import { joinedColumns } from './joined-columns.ts';
 import { findChain } from './snap-chain.ts';
 import { guessWord } from './value-words.ts';
 
-/** What can be told of a sheet from several columns together, before each is looked at. */
+/** What several columns together say of a sheet, before each is looked at. */
 export function sheetContext(columns: readonly ColumnFacts[], kind: SheetKind): SheetContext {
   const chain = findChain(columns);
   const quarter = findQuarter(columns.filter((facts) => facts !== chain?.down && facts !== chain?.toGo));
@@ -22,7 +22,7 @@ export function sheetContext(columns: readonly ColumnFacts[], kind: SheetKind): 
   };
 }
 
-/** The share of rows of one kind on which a column is filled; undefined when runs and passes cannot be told apart. */
+/** The share of rows of one kind on which a column is filled; undefined when runs and passes cannot be separated. */
 export function filledBy({ cells }: ColumnFacts, { passes }: SheetContext): { run: number; pass: number } | undefined {
   if (passes === undefined) return undefined;
   const rows = [0, 0];

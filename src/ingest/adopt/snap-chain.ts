@@ -49,8 +49,10 @@ export function ballMoves({ down, toGo }: Pick<Chain, 'down' | 'toGo'>, yards: F
     needed: at(toGo.numbers, i) - at(toGo.numbers, i + 1),
   }));
   // A blank on either row says nothing of the step between them.
-  const told = moves.filter(({ ball, needed }) => !Number.isNaN(ball + needed));
-  return told.length < FEWEST_STEPS ? 0 : told.filter(({ ball, needed }) => ball === needed).length / told.length;
+  const charted = moves.filter(({ ball, needed }) => !Number.isNaN(ball + needed));
+  return charted.length < FEWEST_STEPS
+    ? 0
+    : charted.filter(({ ball, needed }) => ball === needed).length / charted.length;
 }
 
 /** Whether a column holds 1 to 4 and little else, each next down at least once. */

@@ -33,13 +33,13 @@ export function differentChapter({ chart, archive, cuts, pressured, tells }: Dif
   const both = bothFilms(chart, archive);
   if (both === null) return { against: 'no_archive', offenses: 0, looked: 0, lines: [] };
   const games = both.own.games.length;
-  const told = tells.tells.flatMap((tell) => tellLine(tell, games));
-  if (both.archive === null) return { against: 'no_archive', offenses: 0, looked: 0, lines: chosen(told) };
+  const charted = tells.tells.flatMap((tell) => tellLine(tell, games));
+  if (both.archive === null) return { against: 'no_archive', offenses: 0, looked: 0, lines: chosen(charted) };
   const examined = [...examinedCells(both, cuts), ...pressuredCells(pressured)];
   const { looked, correct } = correctedOver(examined.map(({ cell }) => cell));
   const lines = examined.flatMap((one) => lineOf(one, { ...correct(one.cell), gamesPlayed: games }));
   const offenses = new Set(both.archive.games.map(({ offense }) => offense)).size;
-  return { against: 'archive', offenses, looked, lines: chosen([...lines, ...told]) };
+  return { against: 'archive', offenses, looked, lines: chosen([...lines, ...charted]) };
 }
 
 /** Fewer charted snaps against a rush or a coverage are not compared: the filter is set without looking at the outcome. */

@@ -32,7 +32,7 @@ export interface RaceEdge extends SituationEdge {
   readonly typical: ByFamily<Raced>;
   /** Empty where their protection was not charted by situation. */
   readonly situations: ReadonlyMap<string, SituationEdge>;
-  /** The race were the back always in, and were he always out; as over all passes where that cannot be told apart. */
+  /** The race were the back always in, and were he always out; as over all passes where that cannot be separated. */
   readonly back: Readonly<Record<'in' | 'out', SituationEdge>>;
   /** Whether a four-man call was raced; without one the base is taken as typical. */
   readonly baseRaced: boolean;
@@ -63,7 +63,7 @@ export function raceEdge(library: CallLibrary | null, protection: ProtectionChap
   };
 }
 
-/** The race in a situation, or over all passes where it was not told by situation. */
+/** The race in a situation, or over all passes where it was not known by situation. */
 export function edgeIn(race: RaceEdge, situation: string): SituationEdge {
   return race.situations.get(situation) ?? race;
 }

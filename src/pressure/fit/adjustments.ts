@@ -7,7 +7,7 @@ import { FIT_LOOKS, type FitAdjustment, type FitLook, type LookCall } from './fi
 import { netWhere } from './net-where.ts';
 import type { ReadFilm, Theory } from './theory.ts';
 
-/** How each look is told, and what the library calls it where a call may give it up or adjust to it. */
+/** How each look is recognized, and what the library calls it where a call may give it up or adjust to it. */
 const LOOK: Readonly<Record<FitLook, { readonly when: FitTrigger; readonly given?: GivenUp & keyof Call['adjust'] }>> =
   {
     heavy: { when: { tight_ends: ['two_or_more'] }, given: 'heavy' },

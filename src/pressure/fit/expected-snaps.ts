@@ -50,9 +50,9 @@ export interface ExpectedInput {
 export function expectedSnaps({ chart, forecast, cuts }: ExpectedInput): readonly ExpectedSnaps[] {
   const situations = situationCodes(chart, cuts);
   const runOrPass = runOrPassCodes(chart);
-  const told = classifiedAnswers(answerCodes(chart, cuts), runOrPass, offenseGames(chart));
-  const byAnswer = told.some((code) => code !== NOT_KNOWN);
-  const codes = byAnswer ? told : runOrPass;
+  const charted = classifiedAnswers(answerCodes(chart, cuts), runOrPass, offenseGames(chart));
+  const byAnswer = charted.some((code) => code !== NOT_KNOWN);
+  const codes = byAnswer ? charted : runOrPass;
   const rowsOf = ANSWERS.map((_, k) => rowsWith(codes, k));
   return ['all', ...SITUATIONS.map(({ id }) => id)].map((situation, place) => {
     const inside = (row: number) => place === 0 || situations[row] === place - 1;

@@ -121,7 +121,7 @@ export interface FitAdjustment {
 /** How often this opponent meets one thing that calls give up on purpose. */
 export interface HoleMet {
   readonly hole: GivenUp;
-  /** Of their film snaps on which it could be told. */
+  /** Of their film snaps on which it is known. */
   readonly met: Share;
   /** Share of all expected snaps, 0 to 1. */
   readonly share: number;

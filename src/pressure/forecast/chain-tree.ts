@@ -9,7 +9,7 @@ export interface ChainTree {
   readonly parent: Int32Array;
   /** Levels above each node; the root has 0. */
   readonly depth: Uint8Array;
-  /** Node of each snap: the deepest one that can be told, since a level not charted ends its path. */
+  /** Node of each snap: the deepest one that is charted, since a level not charted ends its path. */
   readonly nodeOf: Int32Array;
   /** Child of a node for the code of the next level, under the key `node * 256 + code`. */
   readonly child: ReadonlyMap<number, number>;

@@ -46,7 +46,7 @@ export function archiveFit({
 }
 
 /**
- * A class the archive never shows was not told apart there: it keeps the offense's own share, and the archive speaks
+ * A class the archive never shows was not separated there: it keeps the offense's own share, and the archive speaks
  * of the rest.
  */
 function withUnseenLent(base: ChainFit, plain: ChainFit, unseen: readonly boolean[]): ChainFit {

@@ -122,7 +122,7 @@ function fitKind(film: ForecastFilm, definition: TargetDefinition, kind: ChainKi
   const cells = { tree: film.trees[kind], strengths: TARGET_STRENGTHS[definition.target][kind] };
   const fitted = fitTargetOn(film, definition, cells);
   if (definition.runs === undefined) return fitted;
-  // Runs are told where passes are not: they say which run, and the few passes told say which pass.
+  // Runs are classified where passes are not: they say which run, and the few passes classified say which pass.
   const hidden = hidesPasses(film.chartedCodesOf(definition), film.chartedCodesOf(RUN_OR_PASS), definition);
   const charted = hidden ? fitTargetOn({ ...film, codesOf: film.chartedCodesOf }, definition, cells).fit : fitted.fit;
   const { shares } = splitByRunOrPass(charted, fitTarget(film, RUN_OR_PASS, kind).fit, definition);

@@ -31,7 +31,7 @@ export function splitByRunOrPass(answers: ChainFit, runOrPass: ChainFit, target:
 
 /**
  * Whether any pass, on the opponent's film or another's, was charted only as a pass, so that runs weigh more among the
- * answers than they should. Told by sums, for tallies do not say which snaps they count.
+ * answers than they should. Read from sums, for tallies do not say which snaps they count.
  */
 export function hidesPasses(answers: TargetCodes, runOrPass: TargetCodes, target: SplitTarget): boolean {
   const isRun = runsOf(target);

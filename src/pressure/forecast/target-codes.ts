@@ -11,20 +11,20 @@ import { wordClasses } from '../snap/word-classes.ts';
 export const QUICK_RELEASE_SECONDS = 2.5;
 
 /**
- * Screen (0) or not (1) on every pass; 255 on runs and where it cannot be told. A snap charted only as `pass` counts as
- * no screen when its file uses the word `screen` at all; in a file that never does, nobody told screens apart. A sack
+ * Screen (0) or not (1) on every pass; 255 on runs and where it is not known. A snap charted only as `pass` counts as
+ * no screen when its file uses the word `screen` at all; in a file that never does, nobody separated screens. A sack
  * or a scramble is no screen unless it was charted as one.
  */
 export function screenCodes(chart: Film): Uint8Array {
   const tellsApart = new Set<number>();
-  const toldAt = wordClasses(chart, 'play_kind', (kind) => screenCode(kind, true));
-  const untoldAt = wordClasses(chart, 'play_kind', (kind) => screenCode(kind, false));
+  const classifiedAt = wordClasses(chart, 'play_kind', (kind) => screenCode(kind, true));
+  const unclassifiedAt = wordClasses(chart, 'play_kind', (kind) => screenCode(kind, false));
   for (let i = 0; i < chart.size; i++) {
-    if (toldAt(i) === 0) tellsApart.add(chart.sourceOf[i] ?? 0);
+    if (classifiedAt(i) === 0) tellsApart.add(chart.sourceOf[i] ?? 0);
   }
   const hadToPass = wordClasses(chart, 'result', (result) => PASS_ENDINGS.includes(result ?? ''));
   return codesBySnap(chart.size, (i) => {
-    const code = tellsApart.has(chart.sourceOf[i] ?? 0) ? toldAt(i) : untoldAt(i);
+    const code = tellsApart.has(chart.sourceOf[i] ?? 0) ? classifiedAt(i) : unclassifiedAt(i);
     return code === NOT_KNOWN && hadToPass(i) ? 1 : code;
   });
 }

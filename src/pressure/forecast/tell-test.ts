@@ -127,7 +127,7 @@ function upperTail({ count, trials, expected }: Pick<TellTest, 'count' | 'trials
   return Math.min(1, above);
 }
 
-/** Smaller chances are told apart by no correction: it would take a hundred million tests. */
+/** Smaller chances are separated by no correction: it would take a hundred million tests. */
 const SMALL_ENOUGH = 1e-9;
 
 /** Of a beta-binomial: each further snap is the likelier the more came before it. */

@@ -17,7 +17,7 @@ export interface RushTonight {
   readonly snaps: number;
   /** Runs among the snaps charted run or pass. */
   readonly runs: Share;
-  /** Passes by answer, most frequent first, of the passes that were told apart. */
+  /** Passes by answer, most frequent first, of the passes that were separated. */
   readonly passes: readonly { readonly answer: Answer; readonly count: number }[];
   /** Loss, stop or takeaway, of the snaps with a known outcome. */
   readonly held: Share;

@@ -14,7 +14,7 @@ import { snapName } from '../snap/snap-name.ts';
 export interface CallMark {
   /** The snap's number, or `row 12` of the sheet where it has none. */
   readonly name: string;
-  /** Situation id; null where it cannot be told. */
+  /** Situation id; null where it is not known. */
   readonly situation: string | null;
   /** By call: 1 right, 0 neutral, -1 wrong; calls that cannot be judged on the snap are not in it. */
   readonly nets: ReadonlyMap<string, number>;

@@ -22,7 +22,7 @@ const SURPRISING = 0.05;
 
 /**
  * The fewest snaps of a path on which one coverage throughout would be seen in under 5% of cases if the cap were kept:
- * a reader cannot tell less film from a path that is mixed. Nothing can be told at a cap of 1.
+ * a reader cannot tell less film from a path that is mixed. Nothing is said at a cap of 1.
  *
  * @example readableSnaps(0.7) // 9
  */

@@ -38,7 +38,7 @@ export interface WeekInput {
   readonly version: string;
   /** Chooses the menu; large, so the caller loads it where there is a library. Without it there is no menu. */
   readonly exact?: ExactSolver | undefined;
-  /** Told the name of each stage as it begins. */
+  /** Called with the name of each stage as it begins. */
   readonly onStage?: (stage: string) => void;
 }
 

@@ -45,7 +45,7 @@ export function facedFilm(chart: Film | null, cuts: SituationCuts): FacedFilm | 
   };
 }
 
-/** Runs of a game with the split charted that make its runs count, as a share; judgment, as for passes told apart. */
+/** Runs of a game with the split charted that make its runs count, as a share; judgment, as for passes separated. */
 const LEAST_CHARTED = 0.5;
 
 /** Rushers are often charted on passes alone: the runs among the snaps with a rush would then be next to none. */

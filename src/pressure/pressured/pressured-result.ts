@@ -7,7 +7,7 @@ import type { RushGroup } from '../snap/rush-group.ts';
 
 /**
  * What is asked of them when pressured. `run_or_pass`: of all snaps, where the rush was charted on runs too.
- * `pass_answer`: which pass, where passes were told apart. `screen`: of passes. `quick_release`: of timed throws, out
+ * `pass_answer`: which pass, where passes were separated. `screen`: of passes. `quick_release`: of timed throws, out
  * within 2.5 seconds. `result`: how a pass ended for them.
  */
 export const PRESSURED_TARGETS = ['run_or_pass', 'pass_answer', 'screen', 'quick_release', 'result'] as const;

@@ -52,12 +52,12 @@ function classesOf(target: Target): readonly string[] {
 
 /** Which pass it was, in games that tell their passes apart. */
 function passAnswerCodes(chart: Film, cuts: SituationCuts): Uint8Array {
-  const told = classifiedAnswers(answerCodes(chart, cuts), runOrPassCodes(chart), offenseGames(chart));
+  const charted = classifiedAnswers(answerCodes(chart, cuts), runOrPassCodes(chart), offenseGames(chart));
   const places = ANSWERS.map((answer) => {
     const place = (PASS_ANSWERS as readonly string[]).indexOf(answer);
     return place === -1 ? NOT_KNOWN : place;
   });
-  return told.map((code) => (code === NOT_KNOWN ? NOT_KNOWN : (places[code] as number)));
+  return charted.map((code) => (code === NOT_KNOWN ? NOT_KNOWN : (places[code] as number)));
 }
 
 /** How each pass ended for the offense, as an index into the outcome kinds. */

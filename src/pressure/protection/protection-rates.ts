@@ -158,7 +158,7 @@ function protectorRates(
   return [five, ...more.map((share) => ((1 - five) * share) / (1 - usual))];
 }
 
-/** The forecast speaks of five, six, and seven or more; eights are told apart by their own count. */
+/** The forecast speaks of five, six, and seven or more; eights are separated by their own count. */
 function withEights(planned: readonly number[] | null, { protectors }: ProtectionTally, base: ProtectionRates) {
   if (!planned) return null;
   const [five = 0, six = 0, more = 0] = planned;

@@ -17,7 +17,7 @@ export const TURNS = ['half', 'full', 'man'] as const;
 /** One word of {@link TURNS}. */
 export type Turn = (typeof TURNS)[number];
 
-/** Numbers of protectors told apart; the last is eight or more, the first five or fewer. */
+/** Numbers of protectors separated; the last is eight or more, the first five or fewer. */
 export const PROTECTOR_COUNTS = [5, 6, 7, 8] as const;
 
 /** What was charted of a chart's protections, on its passes. */

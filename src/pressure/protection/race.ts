@@ -47,7 +47,7 @@ function takenFromOne(shares: Float64Array): Float64Array {
 
 const FATE_ORDER = ['free', 'late', 'blocked', 'doubled'] as const;
 
-/** Arrivals are told apart to this many seconds, so that a man's curve is worked out once. */
+/** Arrivals are separated to this many seconds, so that a man's curve is worked out once. */
 const ARRIVAL_STEP = 0.001;
 
 function notHome(fate: MetRusher['fate'], arrival: number, known: Map<number, Float64Array>): Float64Array {

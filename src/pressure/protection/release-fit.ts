@@ -42,7 +42,7 @@ export function fitRelease(seen: ReleaseTimes, prior: ReleasePrior): ReleaseFit 
   return quantilesOf(gridAround(prior), logWeight, sigma);
 }
 
-/** Throws the prior's spread is worth; judgment: a spread needs more throws than a mean to be told apart. */
+/** Throws the prior's spread is worth; judgment: a spread needs more throws than a mean to be separated. */
 const SIGMA_WORTH = 30;
 
 /** Spread around the throws' own mean, so that a slower passer is not taken for a less steady one. */

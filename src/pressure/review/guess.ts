@@ -21,9 +21,9 @@ const SEEN_ENOUGH = 3;
  * each pressure. Null without earlier film.
  */
 export function guessTonight(earlier: Film | null, tonight: Film, cuts: SituationCuts): GuessTonight | null {
-  const read = earlier ? told(ownSnaps(earlier, cuts)) : [];
+  const read = earlier ? charted(ownSnaps(earlier, cuts)) : [];
   if (read.length === 0) return null;
-  const asked = told(ownSnaps(tonight, cuts));
+  const asked = charted(ownSnaps(tonight, cuts));
   const blind = commonest(read);
   const right = (guess: (snap: OwnSnap) => string | undefined) =>
     share(asked.filter((snap) => guess(snap) === snap.coverage).length, asked.length);
@@ -34,7 +34,7 @@ export function guessTonight(earlier: Film | null, tonight: Film, cuts: Situatio
   return { read: read.length, blind: right(() => blind), fromPath: right(fromPath) };
 }
 
-function told(snaps: readonly OwnSnap[]): OwnSnap[] {
+function charted(snaps: readonly OwnSnap[]): OwnSnap[] {
   return snaps.filter(({ pressure, path, coverage }) => pressure && path !== undefined && coverage !== undefined);
 }
 

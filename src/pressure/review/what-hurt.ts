@@ -12,7 +12,7 @@ import { snapName } from '../snap/snap-name.ts';
 /** A big play against us. */
 export interface HurtPlay {
   readonly snap: string;
-  /** Situation id; null where it cannot be told. */
+  /** Situation id; null where it is not known. */
   readonly situation: string | null;
   /** Our call; null where it was not charted. */
   readonly call: string | null;

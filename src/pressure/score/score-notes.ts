@@ -1,6 +1,6 @@
 import type { CallLibrary } from '../../game/call-library.ts';
 import { FAMILIES, familyFacts } from '../../game/families.ts';
-import { answersAreTold } from '../forecast/answers-told.ts';
+import { answersAreClassified } from '../forecast/answers-classified.ts';
 import type { PointsWeek } from './points-mix.ts';
 import type { PointsModel, ScoreInput } from './points-model.ts';
 
@@ -21,7 +21,7 @@ export function scoreNotes(input: ScoreInput, { all }: PointsWeek, model: Points
   const { library, ownFilm, forecast } = input;
   return [
     ...(all.known ? [] : [{ kind: 'answers_not_charted' } as const]),
-    ...(answersAreTold(forecast.forecasts) ? [] : [{ kind: 'kinds_not_charted' } as const]),
+    ...(answersAreClassified(forecast.forecasts) ? [] : [{ kind: 'kinds_not_charted' } as const]),
     { kind: 'runs', share: all.shares.run + all.shares.quarterback_run },
     ...(ownFilm === null ? [{ kind: 'no_own_film' } as const] : ownFilmNotes(model)),
     ...libraryNotes(library, model),

@@ -7,7 +7,7 @@ import type { Forecast, ForecastChapter } from '../forecast/forecast-result.ts';
 export interface SituationAnswers {
   readonly id: SituationId;
   readonly label: string;
-  /** 1 to 4, told by the situation. */
+  /** 1 to 4, read from the situation. */
   readonly down: number;
   /** Snaps expected on Friday. */
   readonly expectedSnaps: number;
@@ -19,7 +19,7 @@ export interface SituationAnswers {
 }
 
 /**
- * The answers of an ordinary high-school offense, for a week on which no answer could be told; judgment. They weigh
+ * The answers of an ordinary high-school offense, for a week on which no answer is known; judgment. They weigh
  * ten snaps, so what is said on them is said with a wide interval.
  */
 const STAND_IN: ByAnswer = {

@@ -13,9 +13,9 @@ const THEIRS: readonly (OwnSnap['outcome'] | undefined)[] = ['gain', 'explosive'
  */
 export function lookChanges(snaps: readonly OwnSnap[]): LookChanges {
   const shown = snaps.filter(({ shownEarly }) => shownEarly);
-  const told = shown.filter(({ changed }) => changed !== undefined);
+  const charted = shown.filter(({ changed }) => changed !== undefined);
   const [changed, left] = [true, false].map((is) => {
-    const ended = told.filter((snap) => snap.changed === is && snap.outcome !== undefined);
+    const ended = charted.filter((snap) => snap.changed === is && snap.outcome !== undefined);
     const count = (kinds: typeof THEIRS) => ended.filter(({ outcome }) => kinds.includes(outcome)).length;
     return { success: share(count(THEIRS), ended.length), explosive: share(count(['explosive']), ended.length) };
   }) as [LookChanges['changed'], LookChanges['left']];
@@ -27,7 +27,7 @@ export function lookChanges(snaps: readonly OwnSnap[]): LookChanges {
   });
   return {
     shown: shown.length,
-    notCharted: shown.length - told.length,
+    notCharted: shown.length - charted.length,
     changed,
     left,
     difference,

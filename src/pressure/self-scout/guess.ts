@@ -22,31 +22,35 @@ const FEWEST_GAMES = 4;
  * @param cells - situation and moment of every snap, in the order of `snaps`
  */
 export function guessRates(snaps: readonly OwnSnap[], cells: SnapCells): GuessRate[] {
-  const told = pairedPressures(snaps);
-  const games = [...new Set(told.map(({ game }) => game))];
+  const charted = pairedPressures(snaps);
+  const games = [...new Set(charted.map(({ game }) => game))];
   if (games.length < 2) return [];
-  const rows = games.map((game) => told.filter((snap) => snap.game === game).map(({ index }) => index));
-  const coverages = coverageCodes(snaps, told);
+  const rows = games.map((game) => charted.filter((snap) => snap.game === game).map(({ index }) => index));
+  const coverages = coverageCodes(snaps, charted);
   const guesses = READERS.map((knows) => {
     const question = { target: coverages, ...knowledge(knows, snaps, cells) };
     const expected = ownLeftOut(question, rows, snaps.length);
-    return { knows, right: told.map(({ index }) => hit(expected, index, coverages.codes[index] as number)), expected };
+    return {
+      knows,
+      right: charted.map(({ index }) => hit(expected, index, coverages.codes[index] as number)),
+      expected,
+    };
   });
-  const clusters = told.map(({ game }) => game);
+  const clusters = charted.map(({ game }) => game);
   return guesses.map(({ knows, right, expected }) => ({
     knows,
     share: share(
       right.reduce((sum, one) => sum + one, 0),
-      told.length,
+      charted.length,
     ),
     byGame: overGames(right, clusters, [0, 1]),
     gain: knows === 'nothing' ? null : gainOver(guesses[0]?.right ?? [], right, clusters),
-    doubtBits: meanDoubt(expected, told, coverages.codes),
+    doubtBits: meanDoubt(expected, charted, coverages.codes),
   }));
 }
 
-function coverageCodes(snaps: readonly OwnSnap[], told: readonly OwnSnap[]) {
-  const asked = new Set(told);
+function coverageCodes(snaps: readonly OwnSnap[], charted: readonly OwnSnap[]) {
+  const asked = new Set(charted);
   const { codes, words } = codesOf(
     snaps.map((snap) => (asked.has(snap) ? snap.coverage : undefined)),
     NOT_KNOWN,
@@ -86,11 +90,11 @@ function hit({ classes, shares }: LeftOutShares, row: number, came: number): num
 
 const SAME = 1e-12;
 
-function meanDoubt({ classes, shares }: LeftOutShares, told: readonly OwnSnap[], codes: Uint8Array): number {
-  const total = told.reduce((sum, { index }) => {
+function meanDoubt({ classes, shares }: LeftOutShares, charted: readonly OwnSnap[], codes: Uint8Array): number {
+  const total = charted.reduce((sum, { index }) => {
     return sum - Math.log2(Math.max(LEAST, shares[index * classes + (codes[index] as number)] as number));
   }, 0);
-  return total / told.length;
+  return total / charted.length;
 }
 
 const LEAST = 1e-15; // log of nothing; the chain's prior keeps every class above it

@@ -76,6 +76,6 @@ export function carriedRemedy(
 }
 
 function shareOf(snaps: readonly OwnSnap[], of: (snap: OwnSnap) => boolean | undefined) {
-  const told = snaps.map(of).filter((is) => is !== undefined);
-  return share(told.filter((is) => is).length, told.length);
+  const charted = snaps.map(of).filter((is) => is !== undefined);
+  return share(charted.filter((is) => is).length, charted.length);
 }

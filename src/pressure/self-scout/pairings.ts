@@ -6,8 +6,8 @@ import { countWords, type OwnSnap } from './snaps.ts';
 
 /** Which coverage followed each path of our pressures, with Wilson intervals; paths by falling number of snaps. */
 export function pairingsOf(snaps: readonly OwnSnap[]): OwnFilmChapter['pairings'] {
-  const told = snaps.filter(({ pressure }) => pressure !== false);
-  return coveragesBy(told, ({ path }) => path).map(({ value, ...rest }) => ({ path: value, ...rest }));
+  const charted = snaps.filter(({ pressure }) => pressure !== false);
+  return coveragesBy(charted, ({ path }) => path).map(({ value, ...rest }) => ({ path: value, ...rest }));
 }
 
 /** What a reader may see besides the path, when the pressure comes. */
@@ -27,9 +27,9 @@ const SHUFFLES = 999;
 export function coverageClues(snaps: readonly OwnSnap[], seed: number): CoverageClue[] {
   const pressures = snaps.filter(({ pressure, coverage }) => pressure && coverage !== undefined);
   const clues = CLUES.map(({ by, wordOf }) => {
-    const told = pressures.filter((snap) => wordOf(snap) !== undefined);
-    const taken = doubtTaken(pairingTable(told, wordOf), { permutations: SHUFFLES, seed: `${by} ${seed}` });
-    return { by, snaps: told.length, values: coveragesBy(told, wordOf), ...taken };
+    const charted = pressures.filter((snap) => wordOf(snap) !== undefined);
+    const taken = doubtTaken(pairingTable(charted, wordOf), { permutations: SHUFFLES, seed: `${by} ${seed}` });
+    return { by, snaps: charted.length, values: coveragesBy(charted, wordOf), ...taken };
   });
   const tested = clues.filter(({ p }) => p !== null);
   const adjusted = benjaminiHochberg(tested.map(({ p }) => p ?? 1));
@@ -37,12 +37,12 @@ export function coverageClues(snaps: readonly OwnSnap[], seed: number): Coverage
 }
 
 function coveragesBy(snaps: readonly OwnSnap[], wordOf: (snap: OwnSnap) => string | undefined) {
-  const told = snaps.filter((snap) => snap.coverage !== undefined && wordOf(snap) !== undefined);
-  return countWords(told, wordOf).map(([value, count]) => ({
+  const charted = snaps.filter((snap) => snap.coverage !== undefined && wordOf(snap) !== undefined);
+  return countWords(charted, wordOf).map(([value, count]) => ({
     value,
     snaps: count,
     coverages: countWords(
-      told.filter((snap) => wordOf(snap) === value),
+      charted.filter((snap) => wordOf(snap) === value),
       ({ coverage }) => coverage,
     ).map(([coverage, times]) => ({ coverage, share: share(times, count) })),
   }));

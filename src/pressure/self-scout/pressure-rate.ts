@@ -20,14 +20,14 @@ export interface PressureRates {
  * all splits looked at (Benjamini-Hochberg).
  */
 export function pressureRates(snaps: readonly OwnSnap[], seen: readonly TellFeature[], seed: number): PressureRates {
-  const told = snaps.filter(({ pressure }) => pressure !== undefined);
+  const charted = snaps.filter(({ pressure }) => pressure !== undefined);
   const splits = [...seen.slice(0, 2), situationFeature(snaps), ...seen.slice(2)]
-    .map(({ name, valueAt }) => ({ by: name, words: told.map(({ index }) => valueAt(index)) }))
+    .map(({ name, valueAt }) => ({ by: name, words: charted.map(({ index }) => valueAt(index)) }))
     .filter(({ words }) => words.some((word) => word !== undefined));
-  const found = testSplits(told, splits, seed);
+  const found = testSplits(charted, splits, seed);
   const adjusted = adjustedOver(splits, found);
   return {
-    rates: splits.flatMap(({ by, words }, i) => ratesOf(told, { by, words }, found[i])),
+    rates: splits.flatMap(({ by, words }, i) => ratesOf(charted, { by, words }, found[i])),
     splits: splits.map(({ by, words }, i) => ({
       by,
       snaps: words.filter((word) => word !== undefined).length,
@@ -41,7 +41,7 @@ export function pressureRates(snaps: readonly OwnSnap[], seen: readonly TellFeat
 
 interface Split {
   readonly by: FeatureName;
-  /** One per told snap. */
+  /** One per charted snap. */
   readonly words: readonly (string | undefined)[];
 }
 
@@ -49,10 +49,10 @@ function situationFeature(snaps: readonly OwnSnap[]): TellFeature {
   return { name: 'situation', valueAt: (i) => snaps[i]?.situation };
 }
 
-function testSplits(told: readonly OwnSnap[], splits: readonly Split[], seed: number) {
-  const outcome = told.map(({ pressure }) => Number(pressure));
+function testSplits(charted: readonly OwnSnap[], splits: readonly Split[], seed: number) {
+  const outcome = charted.map(({ pressure }) => Number(pressure));
   const situation = codesOf(
-    told.map((snap) => snap.situation ?? 'not charted'),
+    charted.map((snap) => snap.situation ?? 'not charted'),
     0,
   ).codes;
   const test = (strata: readonly number[], chosen: readonly Split[]) =>
@@ -62,7 +62,7 @@ function testSplits(told: readonly OwnSnap[], splits: readonly Split[], seed: nu
       groupings: chosen.map(({ words }) => codesOf(words, -1).codes),
       seed: `pressure rate ${seed}`,
     });
-  const pooled = told.map(() => 0);
+  const pooled = charted.map(() => 0);
   const within = new Map(
     [false, true].map((ofSituation) => {
       const chosen = splits.filter(({ by }) => OF_SITUATION.includes(by) === ofSituation);
@@ -81,12 +81,12 @@ function adjustedOver(splits: readonly Split[], found: readonly (StratifiedAssoc
   return splits.map((_, i) => (comparable[i] ? (adjusted[places.indexOf(i)] ?? null) : null));
 }
 
-function ratesOf(told: readonly OwnSnap[], { by, words }: Split, found?: StratifiedAssociation): PressureRate[] {
+function ratesOf(charted: readonly OwnSnap[], { by, words }: Split, found?: StratifiedAssociation): PressureRate[] {
   const { words: values } = codesOf(words, -1);
   return countWords(words, (word) => word).map(([value, trials]) => ({
     by,
     value,
-    share: share(told.filter((snap, i) => words[i] === value && snap.pressure).length, trials),
+    share: share(charted.filter((snap, i) => words[i] === value && snap.pressure).length, trials),
     expected: OF_SITUATION.includes(by) ? null : (found?.expected[values.indexOf(value)] ?? 0) / trials,
   }));
 }

@@ -4,10 +4,12 @@ import { countWords, type OwnSnap } from './snaps.ts';
 
 /** Which way the shell turned behind each path of our pressures. */
 export function rotationsOf(snaps: readonly OwnSnap[]): OwnFilmChapter['rotation'] {
-  const told = snaps.filter(({ pressure, path, rotation }) => pressure && path !== undefined && rotation !== undefined);
-  return countWords(told, ({ path }) => path).flatMap(([path, trials]) =>
+  const charted = snaps.filter(
+    ({ pressure, path, rotation }) => pressure && path !== undefined && rotation !== undefined,
+  );
+  return countWords(charted, ({ path }) => path).flatMap(([path, trials]) =>
     countWords(
-      told.filter((snap) => snap.path === path),
+      charted.filter((snap) => snap.path === path),
       ({ rotation }) => rotation,
     ).map(([rotation, count]) => ({ path, rotation, share: share(count, trials) })),
   );

@@ -14,10 +14,10 @@ const SHORTEST = 6;
  */
 export function pressureRuns(snaps: readonly OwnSnap[]): OwnFilmChapter['runsTest'] {
   const played = [...snaps].sort((one, other) => one.order - other.order);
-  const told = played.filter(({ pressure, situation }) => pressure !== undefined && situation !== undefined);
-  const tests = countWords(told, ({ situation }) => situation).flatMap(([situation]) => {
-    const games = countWords(told, ({ game }) => game).map(([game]) =>
-      told.filter((snap) => snap.game === game && snap.situation === situation),
+  const charted = played.filter(({ pressure, situation }) => pressure !== undefined && situation !== undefined);
+  const tests = countWords(charted, ({ situation }) => situation).flatMap(([situation]) => {
+    const games = countWords(charted, ({ game }) => game).map(([game]) =>
+      charted.filter((snap) => snap.game === game && snap.situation === situation),
     );
     const long = games.filter((game) => game.length >= SHORTEST);
     if (long.length === 0) return [];

@@ -11,21 +11,21 @@ const SPLITS = [
 
 /** Which of our paths and families we show early more often than others, tested by shuffling and corrected. */
 export function earlyShows(snaps: readonly OwnSnap[], seed: number): EarlyShow[] {
-  const told = snaps.filter(({ shownEarly }) => shownEarly !== undefined);
-  const words = SPLITS.map(({ wordOf }) => told.map(wordOf));
+  const charted = snaps.filter(({ shownEarly }) => shownEarly !== undefined);
+  const words = SPLITS.map(({ wordOf }) => charted.map(wordOf));
   const found = stratifiedAssociation({
-    outcome: told.map(({ shownEarly }) => Number(shownEarly)),
-    strata: told.map(() => 0),
+    outcome: charted.map(({ shownEarly }) => Number(shownEarly)),
+    strata: charted.map(() => 0),
     groupings: words.map((list) => codesOf(list, -1).codes),
     seed: `shown early ${seed}`,
   });
   const adjusted = benjaminiHochberg(found.map(({ p }) => p));
   return SPLITS.map(({ by, wordOf }, i) => ({
     by,
-    adjusted: told.length === 0 ? null : (adjusted[i] ?? null),
-    values: countWords(told, wordOf).map(([value, trials]) => ({
+    adjusted: charted.length === 0 ? null : (adjusted[i] ?? null),
+    values: countWords(charted, wordOf).map(([value, trials]) => ({
       value,
-      share: share(told.filter((snap) => wordOf(snap) === value && snap.shownEarly).length, trials),
+      share: share(charted.filter((snap) => wordOf(snap) === value && snap.shownEarly).length, trials),
     })),
   }));
 }

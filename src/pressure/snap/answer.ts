@@ -18,7 +18,7 @@ export interface AnswerEvidence {
 }
 
 /**
- * The offense's answer on a snap, or undefined where it cannot be told. The rules, first match decides:
+ * The offense's answer on a snap, or undefined where it is not known. The rules, first match decides:
  *
  * 1. A pass charted as one of the answers stands as charted. A run stays a run whatever its concept or option tag says,
  *    until the kind itself says `quarterback_run`.
@@ -28,7 +28,7 @@ export interface AnswerEvidence {
  * 4. `pass` thrown within `quick_seconds` is quick; play action never is.
  * 5. `pass` thrown later is a dropback, and so is any other play action.
  * 6. Everything else is not known: no kind, or a pass without a time that was not thrown deep, since quick and dropback
- *    cannot be told apart without one.
+ *    cannot be separated without one.
  *
  * @param cuts - the staff's `deep_yards` and `quick_seconds`
  */

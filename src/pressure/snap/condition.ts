@@ -104,8 +104,8 @@ function answerTest(test: SnapTest, answer: string, { chart, cuts }: CutFilm): S
   const runOrPass = runOrPassCodes(chart);
   if (plainWord(answer) === 'quarterback_run' && !tellsQuarterbackRuns(chart)) return () => undefined;
   if (/run$/i.test(answer)) return (index) => (runOrPass[index] === PASS ? false : test(index));
-  const told = classifiedAnswers(answerCodes(chart, cuts), runOrPass, offenseGames(chart));
-  return (index) => (told[index] === NOT_KNOWN ? undefined : test(index));
+  const charted = classifiedAnswers(answerCodes(chart, cuts), runOrPass, offenseGames(chart));
+  return (index) => (charted[index] === NOT_KNOWN ? undefined : test(index));
 }
 
 /** A chart that never says quarterback_run does not tell whose run it was. */

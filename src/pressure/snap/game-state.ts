@@ -41,7 +41,7 @@ export function gameStateOf(snap: ScoreAndClock): GameStateId | undefined {
   return snap.quarter === 3 ? thirdQuarter(snap.margin) : lateGame(snap.clock, snap.margin);
 }
 
-/** The game state of every snap as an index into {@link GAME_STATES}; 255 where it cannot be told. */
+/** The game state of every snap as an index into {@link GAME_STATES}; 255 where it is not known. */
 export function gameStateCodes(chart: Film): Uint8Array {
   const index = new Map<GameStateId, number>(GAME_STATES.map(({ id }, i) => [id, i]));
   return codesBySnap(chart.size, (i) => {

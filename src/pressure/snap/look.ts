@@ -21,7 +21,7 @@ export const RECEIVER_LOOKS = [
 export type ReceiverLookId = (typeof RECEIVER_LOOKS)[number]['id'];
 
 /**
- * The look of every snap as an index into {@link LOOKS}. Empty is told by a back spot of `none` or by five receivers
+ * The look of every snap as an index into {@link LOOKS}. Empty is read from a back spot of `none` or by five receivers
  * out; where neither was charted the quarterback's depth alone decides. 255 where nothing tells it.
  */
 export function lookCodes(chart: Film): Uint8Array {

@@ -3,7 +3,7 @@ import { type Film, textAt } from '../../game/film.ts';
 
 /**
  * Whether a snap's own word in a column of the staff's names matches; undefined where it was not charted, and in a file
- * in which no name matches at all: there nobody told such plays apart, which is not the same as never running one.
+ * in which no name matches at all: there nobody separated such plays, which is not the same as never running one.
  */
 export function namedWords(film: Film, column: ColumnName, name: RegExp): (index: number) => boolean | undefined {
   const tellsApart = new Set<number>();

@@ -1,2 +1,2 @@
-/** The code of a snap whose word cannot be told because something was not charted; never a class of its own. */
+/** The code of a snap whose word is not known because something was not charted; never a class of its own. */
 export const NOT_KNOWN = 255;

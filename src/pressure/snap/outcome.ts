@@ -27,7 +27,7 @@ export const SUCCESS_SHARES = [0.4, 0.6, 1, 1] as const;
 export const EXPLOSIVE_YARDS = { pass: 20, run: 12 } as const;
 
 /**
- * The outcome kind of a snap, or undefined where it cannot be told. First match decides: interception or lost fumble is
+ * The outcome kind of a snap, or undefined where it is not known. First match decides: interception or lost fumble is
  * a takeaway; a sack or lost yards a loss; a pass of 20 or a run of 12 an explosive; a gain that meets the success rule
  * a gain; anything else a stop. An incomplete pass without a charted gain gained nothing. A penalty is no outcome.
  */
@@ -37,7 +37,7 @@ export function outcomeOf(snap: SnapOutcome): OutcomeKind | undefined {
   return decided ?? byGain(snap);
 }
 
-/** The outcome kind of one snap of a chart, or undefined where it cannot be told. */
+/** The outcome kind of one snap of a chart, or undefined where it is not known. */
 export function outcomeAt(chart: Film, index: number): OutcomeKind | undefined {
   return outcomeOf({
     down: numberAt(chart, 'down', index),

@@ -13,7 +13,7 @@ export interface DownAndDistance {
 
 /**
  * Which situation a down and distance is. First and goal is a first down whose line to gain is the goal line; where the
- * ball position was not charted a first down is told by its distance alone.
+ * ball position was not charted a first down is read from its distance alone.
  *
  * @param snap - down 1 to 4, distance in yards
  * @param cuts - up to how many yards is short, and up to how many medium, for each down

@@ -86,7 +86,7 @@ function leftOutOf(asked: string, condition: ParsedCondition, chosen: readonly n
 }
 
 function rowOf(value: string, snaps: readonly number[], of: SnapTest): TendencyRow {
-  const told = snaps.filter((index) => of(index) !== undefined);
-  const count = told.filter((index) => of(index) === true).length;
-  return { value, share: share(count, told.length), notCharted: snaps.length - told.length, snaps: told };
+  const charted = snaps.filter((index) => of(index) !== undefined);
+  const count = charted.filter((index) => of(index) === true).length;
+  return { value, share: share(count, charted.length), notCharted: snaps.length - charted.length, snaps: charted };
 }

@@ -28,7 +28,7 @@ export interface NamedCount {
   readonly count: number;
 }
 
-/** The most frequent of several things, and how many snaps told which it was. */
+/** The most frequent of several things, and how many snaps have it charted. */
 export interface TopCounts {
   /** Most frequent first, at most six. */
   readonly top: readonly NamedCount[];

@@ -54,7 +54,7 @@ interface TableFilm {
   readonly both: BothFilms;
   readonly all: AskedOfBoth;
   readonly runOrPass: AskedOfBoth;
-  /** Told answers of the opponent's snaps. */
+  /** Classified answers of the opponent's snaps. */
   readonly answers: Uint8Array;
 }
 

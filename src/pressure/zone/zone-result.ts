@@ -18,7 +18,7 @@ export interface ZoneCall {
 /** What to call in one field zone. */
 export interface ZoneCalls {
   readonly zone: TableZone;
-  /** Film snaps in the zone on which their answer, or run or pass, was told. */
+  /** Film snaps in the zone on which their answer, or run or pass, was charted. */
   readonly snaps: number;
   /** Carried pressures, best fit first; empty where their film shows no such snap. */
   readonly calls: readonly ZoneCall[];

@@ -13,7 +13,7 @@ export function sureWithWord(sure: Sure): Html {
   return trusted(`<span class="how-sure">${sureMark(sure).text} ${sure}</span>`);
 }
 
-/** Filled, half, ring, dash: told apart in black on white by shape alone. */
+/** Filled, half, ring, dash: separated in black on white by shape alone. */
 const SHAPES: Readonly<Record<Sure, string>> = {
   clear: '<circle class="full" cx="7" cy="7" r="5.5"/>',
   likely: '<circle class="line" cx="7" cy="7" r="5"/><path class="full" d="M7,2a5,5 0 0 0 0,10Z"/>',

@@ -25,11 +25,13 @@ function rowOf({ low, high, forecast, came }: CalibrationBin): IntervalRow {
 }
 
 function titleOf(bins: readonly CalibrationBin[]): string {
-  const told = bins.filter(({ came }) => came.trials > 0);
-  const near = told.filter(({ forecast, came }) => forecast !== null && forecast >= came.low && forecast <= came.high);
-  return told.length === 0
+  const charted = bins.filter(({ came }) => came.trials > 0);
+  const near = charted.filter(
+    ({ forecast, came }) => forecast !== null && forecast >= came.low && forecast <= came.high,
+  );
+  return charted.length === 0
     ? 'Forecast and what came'
-    : `In ${near.length} of ${told.length} bands the forecast lies within the interval of what came`;
+    : `In ${near.length} of ${charted.length} bands the forecast lies within the interval of what came`;
 }
 
 function tableOf(bins: readonly CalibrationBin[]): TableView {

@@ -45,11 +45,11 @@ function forecastTitle(plan: WeekPlan): string {
   const overall = knownForecasts(plan, 'answer').find((entry) => entry.situation === ALL_SITUATIONS);
   const [first, second] = [...(overall?.classes ?? [])].sort((a, b) => b.share - a.share);
   if (overall === undefined || first === undefined || second === undefined) return 'What they do with the ball';
-  if (overall.ownSnaps === 0) return notTold(overall);
+  if (overall.ownSnaps === 0) return notCharted(overall);
   return `Expect ${answerInSentence(first.name)} on ${percent(first.share)} of snaps, then ${answerInSentence(second.name)} on ${percent(second.share)}`;
 }
 
-function notTold({ mostlyFrom }: Forecast): string {
+function notCharted({ mostlyFrom }: Forecast): string {
   const instead = mostlyFrom === 'archive' ? 'these are the other offenses’ shares' : 'how they pass is not known';
   return `What kind of play they call is not charted: ${instead}`;
 }

@@ -1,5 +1,5 @@
 import { isAnswer, isPass } from '../../game/answers.ts';
-import { answersAreTold } from '../../pressure/forecast/answers-told.ts';
+import { answersAreClassified } from '../../pressure/forecast/answers-classified.ts';
 import type { Forecast, Target } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
@@ -11,7 +11,7 @@ const ANY_RUN = 'any_run';
 const RUNS_THAT_WOULD_SHOW = 20;
 
 /**
- * The forecasts of a target that the film can tell, all situations first: what cannot be told is not shown. Where their
+ * The forecasts of a target that the film can tell, all situations first: what is not known is not shown. Where their
  * passes were charted only as passes, what they do with the ball is run or pass; where no run is charted as the
  * quarterback's, the two runs are one; a question that nobody charted, on their film or another's, has no forecast.
  */
@@ -20,7 +20,7 @@ export function knownForecasts(plan: WeekPlan, target: Target): readonly Forecas
   if (target !== 'answer') return cells;
   const runOrPass = chartedForecasts(plan, 'run_or_pass');
   const all = overall(cells);
-  if (all === undefined || !answersAreTold(plan.forecast.forecasts))
+  if (all === undefined || !answersAreClassified(plan.forecast.forecasts))
     return runOrPass.map((cell) => ({
       ...cell,
       classes: cell.classes.map(asAnyRun),

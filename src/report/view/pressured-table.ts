@@ -60,8 +60,8 @@ function filmCell(share: PressuredShare | undefined): Cell {
 
 /** What stands out against it, with what to plan on; "no difference" is a finding. */
 function changeWords({ shares }: PressuredGroup): string {
-  const told = shares.filter(({ sure, target }) => sure !== 'none' && target !== 'result');
-  const [first] = [...told].sort((a, b) => a.adjusted - b.adjusted);
+  const known = shares.filter(({ sure, target }) => sure !== 'none' && target !== 'result');
+  const [first] = [...known].sort((a, b) => a.adjusted - b.adjusted);
   if (first === undefined) return 'no difference';
   const games = first.games.filter(({ trials }) => trials > 0).map(({ count, trials }) => `${count} of ${trials}`);
   return `${plainWords(first.name)}: plan on ${percent(first.planWith)}, else ${percent(first.expected)} (${sureWord(first.sure, first.film)}; by game ${games.join(', ')})`;

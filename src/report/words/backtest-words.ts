@@ -10,7 +10,7 @@ export function backtestWords(targets: readonly BacktestTarget[]): string {
   return `${start} beat the plain rate in ${gamesWon} of ${games} ${games === 1 ? 'game' : 'games'}${advice(asked)}; ${proofWords(games)}.`;
 }
 
-/** Asked in this order: the first that could be judged is told. */
+/** Asked in this order: the first that could be judged is said. */
 const FIRST_ASKED: readonly Target[] = ['answer', 'run_or_pass'];
 
 const QUESTIONS: Readonly<Partial<Record<Target, string>>> = {

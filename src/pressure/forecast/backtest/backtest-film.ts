@@ -13,7 +13,7 @@ import { withoutOutcome } from './without-outcome.ts';
 
 /** A game of one offense in one season. */
 export interface BacktestGame extends OffenseGame {
-  /** Number of the season in time; 0 where seasons are not told apart. */
+  /** Number of the season in time; 0 where seasons are not separated. */
   readonly season: number;
 }
 
@@ -31,7 +31,7 @@ export interface BacktestFilm {
  * Reads charts for a backtest.
  *
  * @param chart - snaps of one or many offenses
- * @param seasons - the season of each source of the chart; absent where no season is told
+ * @param seasons - the season of each source of the chart; absent where no season is given
  */
 export function backtestFilm(chart: Film, cuts: SituationCuts, seasons?: readonly number[]): BacktestFilm {
   const cells = snapCells(chart, cuts);

@@ -38,7 +38,7 @@ export interface PairedDifference {
   readonly unit: 'offense' | 'game';
 }
 
-/** Sizes by which count intervals are told apart: snaps of the bucket in the game that was forecast. */
+/** Sizes by which count intervals are separated: snaps of the bucket in the game that was forecast. */
 export const BUCKET_SIZES = [
   { id: 'under_5', label: 'under 5 snaps', least: 1, most: 4 },
   { id: 'from_5', label: '5 to 9 snaps', least: 5, most: 9 },

@@ -96,8 +96,8 @@ function pageForecast(input: VerdictInput, fitted: FittedTarget, { own, games }:
   const fit = fitChain({ tree, own, archive, strengths, nodes, ...(base && { base }) });
   const runOrPass = input.fitted.find((other) => other.definition.target === 'run_or_pass');
   if (definition.runs === undefined || runOrPass === undefined) return fit;
-  const told = tallyWithout(input, runOrPass, games);
-  return splitByRunOrPass(fit, pageForecast(input, runOrPass, { own: told, games }), definition);
+  const charted = tallyWithout(input, runOrPass, games);
+  return splitByRunOrPass(fit, pageForecast(input, runOrPass, { own: charted, games }), definition);
 }
 
 /** None where the target was not charted in the game, or in none of the games it would be forecast from. */

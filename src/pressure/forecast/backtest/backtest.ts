@@ -27,7 +27,7 @@ export interface BacktestInput {
   readonly sample?: { readonly games: number; readonly seed: number } | undefined;
   /** Whether to look for tells before every game as well, and for what became of them: about as long as all the rest. */
   readonly tells?: 'replay' | undefined;
-  /** Told how many of how many steps are done. */
+  /** Called with how many of how many steps are done. */
   readonly onProgress?: ((done: number, total: number) => void) | undefined;
   /** Given every game of every target as it is forecast. */
   readonly onGame?: ((game: ReplayedGame) => void) | undefined;

@@ -29,7 +29,7 @@ export function countChecks(window: WindowFilm, { rows, outcomes, classes }: Sco
   if (fit === null) return [];
   const { gameToGame } = TARGET_STRENGTHS[window.definition.target].plan;
   const { cells, trees } = window.film;
-  const told = classes === 2 ? 1 : classes;
+  const charted = classes === 2 ? 1 : classes;
   const outcomesIn = (code: number) => outcomes.filter((_, i) => cells.situation[rows[i] as number] === code);
   const buckets = SITUATIONS.map((_, code) => ({
     size: sizeOf,
@@ -40,7 +40,7 @@ export function countChecks(window: WindowFilm, { rows, outcomes, classes }: Sco
   return [...buckets, game]
     .filter((bucket) => bucket.outcomes.length > 0)
     .flatMap((bucket) =>
-      Array.from({ length: told }, (_, k) => {
+      Array.from({ length: charted }, (_, k) => {
         const trials = bucket.outcomes.length;
         const count = bucket.outcomes.filter((outcome) => outcome === k).length;
         return { size: bucket.size(trials), ...checkCount(fit, { node: bucket.node, k, trials, count, gameToGame }) };

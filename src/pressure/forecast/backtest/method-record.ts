@@ -38,9 +38,9 @@ export function recordGame(record: MethodRecord, predict: Predict, snaps: Scored
   const { rows, outcomes, offense } = snaps;
   const shares = rows.map((row) => predict(row));
   record.games.set(snaps.window, { offense, snaps: rows.length, ...scoresOf(shares, snaps) });
-  const told = snaps.classes === 2 ? 1 : snaps.classes;
+  const charted = snaps.classes === 2 ? 1 : snaps.classes;
   shares.forEach((share, i) => {
-    for (let k = 0; k < told; k++) {
+    for (let k = 0; k < charted; k++) {
       record.stated.push(share[k] as number);
       record.came.push(outcomes[i] === k ? 1 : 0);
     }

@@ -55,21 +55,21 @@ export function tellRecord(tells: readonly ReplayedTell[], games: number): TellR
     expectedThen,
     came,
     expected,
-    keptOfSaid: kept({ came, expected, told: said, expectedThen }),
-    keptOfPlan: kept({ came, expected, told: planWith, expectedThen }),
+    keptOfSaid: kept({ came, expected, charted: said, expectedThen }),
+    keptOfPlan: kept({ came, expected, charted: planWith, expectedThen }),
   };
 }
 
 interface Excess {
   readonly came: number | null;
   readonly expected: number | null;
-  readonly told: number | null;
+  readonly charted: number | null;
   readonly expectedThen: number | null;
 }
 
-function kept({ came, expected, told, expectedThen }: Excess): number | null {
-  if (came === null || expected === null || told === null || expectedThen === null) return null;
-  return told === expectedThen ? null : (came - expected) / (told - expectedThen);
+function kept({ came, expected, charted, expectedThen }: Excess): number | null {
+  if (came === null || expected === null || charted === null || expectedThen === null) return null;
+  return charted === expectedThen ? null : (came - expected) / (charted - expectedThen);
 }
 
 function sum(numbers: readonly number[]): number {

@@ -27,7 +27,7 @@ export interface ReplayedTell {
  * Looks for tells in the games before each game, as the report does, and then for what became of them in it. The game
  * itself is in nothing that finds or expects a tell.
  *
- * @param onStep - told after every game
+ * @param onStep - called after every game
  */
 export function replayTells(
   film: BacktestFilm,

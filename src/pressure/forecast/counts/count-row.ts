@@ -10,7 +10,7 @@ export interface CountRow {
   readonly offense: string;
   /** A situation's id; empty where down or distance was not charted. */
   readonly situation: string;
-  /** One of {@link COUNT_STATES}; empty where it cannot be told. */
+  /** One of {@link COUNT_STATES}; empty where it is not known. */
   readonly state: string;
   /** A forecast target, `snap` for every snap whatever else was charted, or `games` for games in place of snaps. */
   readonly target: string;
