@@ -1,3 +1,4 @@
+import { localDay } from '../season/local-day.ts';
 import { writeOut } from './write-out.ts';
 
 /** Where a command speaks: results to `out`, everything else to `note`; the shell decides what they are. */
@@ -49,7 +50,5 @@ function harmless(text: string): string {
 function today(): string {
   const epoch = Number(process.env['SOURCE_DATE_EPOCH'] ?? Number.NaN);
   if (Number.isFinite(epoch)) return new Date(epoch * 1000).toISOString().slice(0, 10);
-  const now = new Date();
-  const two = (part: number) => String(part).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  return localDay(new Date());
 }

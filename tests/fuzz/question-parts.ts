@@ -67,7 +67,11 @@ export async function attemptBacktest(random: Random): Promise<Tried> {
   const { what, bytes } = spoiltSheet(season[name]!, random);
   const outcome = await withSeason({ ...season, [name]: bytes }, (folder) => {
     const paths = [join(folder, pick([name, WEEK, 'archive'], random))];
-    return tryCommand({ season: folder, into: [], run: (terminal) => backtest(paths, { games: '1' }, terminal) });
+    return tryCommand({
+      season: folder,
+      into: [],
+      run: (terminal) => backtest(paths, { games: '1', json: true }, terminal),
+    });
   });
   return { what: `${name}: ${what}`, outcome };
 }

@@ -1,3 +1,4 @@
+import { localDay } from '../../season/local-day.ts';
 import type { JobName, JobRequest, JobResult } from './jobs.ts';
 import type { JobMessage, StartMessage, WorkerMessage } from './messages.ts';
 import { unpack, unpackText } from './packed.ts';
@@ -92,5 +93,5 @@ function listen(worker: Worker, id: number, { onStage, onNote }: JobWatcher): Pr
 
 /** The day by this machine's clock, as the command line takes it. */
 export function today(): string {
-  return new Date().toISOString().slice(0, 10);
+  return localDay(new Date());
 }

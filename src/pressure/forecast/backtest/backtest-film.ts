@@ -89,8 +89,8 @@ function seasonGames(chart: Film, seasons: readonly number[] | undefined): reado
 export function sameWeekTwice(games: readonly BacktestGame[]): readonly BacktestGame[] {
   const seen = new Set<string>();
   return games.filter(({ offense, season, week }) => {
-    const key = JSON.stringify([season, week, offense]);
     if (!Number.isFinite(week)) return false;
+    const key = JSON.stringify([season, week, offense]);
     const twice = seen.has(key);
     seen.add(key);
     return twice;
