@@ -4,6 +4,7 @@ import { readOwnOrForeign } from '../ingest/read-own-or-foreign.ts';
 import { describeGroup, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
 import { type HalftimeUpdate, halftimeUpdate } from '../pressure/halftime/halftime.ts';
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
+import { inOrderOfPlay } from '../pressure/snap/game-order.ts';
 import { readOpponentFilm } from './read-opponent-film.ts';
 import { readSettings } from './read-settings.ts';
 import { inputsPrint } from './seal.ts';
@@ -69,7 +70,7 @@ function readLive(files: readonly FoundFile[], profile: Profile | null): LiveRea
   const readings = files.map((file) => readOwnOrForeign(file, { kind: 'live', profile }));
   const problems = readings.flatMap((reading) => reading.problems);
   const faults = readings.reduce((sum, { rejected }) => sum + rejected.length, 0);
-  const chart = joinFilms(readings.map((reading) => reading.chart));
+  const chart = inOrderOfPlay(joinFilms(readings.map((reading) => reading.chart)));
   if (chart.size === 0) throw new UserProblem('faults', ['no usable snap was found', ...lines(problems)].join('\n'));
   return { chart, faults, named: lines(problems) };
 }

@@ -6,6 +6,7 @@ import { readOwnOrForeign } from '../ingest/read-own-or-foreign.ts';
 import type { SheetOptions, SheetReading } from '../ingest/read-sheet.ts';
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
 import { completeOwnFilm, joinOwnFilm } from '../pressure/plan/complete-own-film.ts';
+import { inOrderOfPlay } from '../pressure/snap/game-order.ts';
 import { readSettings } from './read-settings.ts';
 import { type FoundFile, readOne, readSheets } from './season-folder.ts';
 import type { SeasonWeek } from './store.ts';
@@ -62,7 +63,7 @@ export async function readGame(at: SeasonWeek, { opponent, library }: GameOf): P
   const ours = (await readSheets(at, week, /^ours/i)).map((file) => read(file, 'own', ownProfile));
   const own = joinOwnFilm(ours.map(({ chart }) => chart));
   return {
-    game: snapsOf(joinFilms(theirs.map(({ chart }) => chart)), opponent),
+    game: inOrderOfPlay(snapsOf(joinFilms(theirs.map(({ chart }) => chart)), opponent)),
     ours: own && library ? completeOwnFilm(own, library).chart : own,
     ...problemsOf([...theirs, ...ours]),
   };

@@ -86,7 +86,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekReading> {
   if (chart.size === 0) throw new UserProblem('faults', noSnaps(settings.opponent, problems, unread));
   const { rejected, faults } = rejectedOf(readings);
   const { rows: counts, notes: tallyNotes } = talliesOf(folder, sheets, settings.opponent);
-  const own = ownFilmOf(sheets);
+  const own = joinOwnFilm(sheets.ours.map(({ reading }) => reading.chart));
   const ownProblems = own && library ? unknownCallLines(unknownCalls(own, library)) : [];
   const soundness = library ? checkLibrary(library) : [];
   const menuProblems = menuNameProblems({ menu: settings.menu, library, soundness });
@@ -190,12 +190,6 @@ function holdsOthers(readings: readonly NamedReading[], opponent: string): boole
     for (let i = 0; i < chart.size; i++) if (!sameTeam(textAt(chart, 'offense', i) ?? file, opponent)) return true;
     return false;
   });
-}
-
-/** Our own film of all sheets, in the order in which it was played. */
-function ownFilmOf({ ours }: SeasonSheets): Film | null {
-  const joined = joinOwnFilm(ours.map(({ reading }) => reading.chart));
-  return joined && inOrderOfPlay(joined);
 }
 
 function talliesOf({ counts }: SeasonFolder, { archive }: SeasonSheets, opponent: string): CountsBesideFilm {

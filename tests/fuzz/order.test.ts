@@ -1,8 +1,11 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parse, stringify } from 'yaml';
+import { halftime } from '../../src/commands/halftime.ts';
+import { report } from '../../src/commands/report.ts';
+import { review } from '../../src/commands/review.ts';
 import { cellsOf, sheetOfCells } from './mutate-sheet.ts';
 import { type SeasonFiles, smallSeason, withSeason } from './small-season.ts';
 import { tryReport } from './trial.ts';
@@ -98,6 +101,40 @@ describe('the order in which things are written changes nothing in report.json',
       fc.asyncProperty(shuffles, async (shuffle) => {
         const plan = await planOf(withRows(shuffle, (path) => path.startsWith('archive/')));
         expect(withoutOrder(JSON.parse(plan))).toEqual(withoutOrder(JSON.parse(plain)));
+      }),
+      RUNS,
+    );
+  });
+});
+
+describe('the order of rows changes nothing on Friday and Monday, where snap numbers are charted', () => {
+  const quiet = { out: () => {}, note: () => {}, progress: () => {}, today: '2026-10-18' };
+
+  /** halftime.json and review.json of Sunday's plan with tonight's sheets; the rows they point at follow the sheets. */
+  async function afterSunday(tonight: SeasonFiles): Promise<readonly string[]> {
+    return withSeason(season, async (folder) => {
+      const week = join(folder, 'week-09');
+      await report(week, {}, quiet);
+      for (const [path, bytes] of Object.entries(tonight)) writeFileSync(join(folder, path), bytes);
+      await halftime(week, {}, quiet);
+      await review(week, {}, quiet);
+      return ['halftime.json', 'review.json'].map((name) => {
+        const text = readFileSync(join(week, 'out', name), 'utf8').replaceAll(folder, 'season');
+        return text.replace(/,\n "seal": \{[^}]*\}/, '').replace(/"row": \d+/g, '"row": 0');
+      });
+    });
+  }
+
+  it('to the byte', async () => {
+    const sorted = await afterSunday({});
+    await fc.assert(
+      fc.asyncProperty(shuffles, async (shuffle) => {
+        const tonight = ['live.csv', 'game.csv', 'ours.csv'].map((name) => {
+          const path = `week-09/${name}`;
+          const [header = [], ...rows] = cellsOf(season[path] ?? new Uint8Array());
+          return [path, sheetOfCells([header, ...shuffle(rows)])] as const;
+        });
+        expect(await afterSunday(Object.fromEntries(tonight))).toEqual(sorted);
       }),
       RUNS,
     );

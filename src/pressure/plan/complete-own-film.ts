@@ -1,6 +1,7 @@
 import type { Call, CallLibrary } from '../../game/call-library.ts';
 import { type Film, filmFromRecords, joinFilms, type SnapRecord, textAt } from '../../game/film.ts';
 import { freeWordKey } from '../../game/free-word.ts';
+import { inOrderOfPlay } from '../snap/game-order.ts';
 
 /** A call name of our film that the library does not know, and on how many snaps it stands. */
 export interface UnknownCall {
@@ -42,10 +43,10 @@ export function unknownCalls(ownFilm: Film, library: CallLibrary): readonly Unkn
   return [...unknown].map(([call, snaps]) => ({ call, snaps }));
 }
 
-/** The charts of our own film as one, or null when there is none. */
+/** The charts of our own film as one, in order of play, or null when there is none. */
 export function joinOwnFilm(charts: readonly Film[]): Film | null {
   const played = charts.filter((chart) => chart.size > 0);
-  return played.length === 0 ? null : joinFilms(played);
+  return played.length === 0 ? null : inOrderOfPlay(joinFilms(played));
 }
 
 /** What a call says of every snap it is called on. */
