@@ -66,9 +66,31 @@ async function keys(): Promise<void> {
   await blank.goto(`file://${empty}`);
   const said = (times: readonly number[]) =>
     `median ${median(times).toFixed(1)} ms, worst ${Math.max(...times).toFixed(1)} ms`;
-  const [onDesk, onBlank] = [await keyTimes(page), await keyTimes(blank)];
+  await browser.startTracing(page, { categories: ['toplevel'] });
+  const onDesk = await keyTimes(page);
+  const longest = longestTask(await browser.stopTracing());
+  const onBlank = await keyTimes(blank);
   console.log(`key to screen with ${SNAPS} snaps, ${onDesk.length} keys: ${said(onDesk)} (aims 16 and 50)`);
   console.log(`the same keys on an empty page: ${said(onBlank)}`);
+  console.log(`longest the page worked at one go meanwhile: ${longest.toFixed(1)} ms of CPU`);
+}
+
+/** One piece of a browser's trace; `tdur` is CPU time in microseconds. */
+interface TraceEvent {
+  readonly name: string;
+  readonly pid: number;
+  readonly tid: number;
+  readonly tdur?: number;
+  readonly args: { readonly name?: string };
+}
+
+/** CPU milliseconds of the longest task on a page's own thread, however busy the machine is. */
+function longestTask(trace: Buffer): number {
+  const { traceEvents } = JSON.parse(trace.toString()) as { readonly traceEvents: readonly TraceEvent[] };
+  const threads = traceEvents.filter(({ name, args }) => name === 'thread_name' && args.name === 'CrRendererMain');
+  const places = new Set(threads.map(({ pid, tid }) => `${pid} ${tid}`));
+  const tasks = traceEvents.filter(({ name, pid, tid }) => /RunTask/.test(name) && places.has(`${pid} ${tid}`));
+  return Math.max(...tasks.map(({ tdur = 0 }) => tdur)) / 1000;
 }
 
 async function keyTimes(page: Page): Promise<number[]> {

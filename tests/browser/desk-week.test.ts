@@ -1,5 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { STARTER_DEFENSE } from '../../src/ingest/starter-defense.ts';
 import { chromiumPath, launchBrowser } from './browser.ts';
 import { newSeason, press, pressButton, watchPrinter } from './desk-keys.ts';
 import { builtDesk, type DeskPage, openDesk, storedFile } from './desk-page.ts';
@@ -98,6 +99,7 @@ describe.skipIf(chromiumPath === null)('a week at the desk', () => {
     const files = [
       { name: 'week-01/week.yaml', text: `opponent: '${bad}'\n` },
       { name: 'week-01/opponent.csv', text: evil },
+      { name: 'defense.yaml', text: STARTER_DEFENSE.replace('name: Base,', `name: '${bad}',`) },
       { name: 'week-01/out/report.html', text: `<script>top.hit=1</script>${bad}` },
     ];
     const { zipSync, strToU8 } = await import('fflate');
@@ -110,6 +112,20 @@ describe.skipIf(chromiumPath === null)('a week at the desk', () => {
       await desk.page.keyboard.press(`Alt+Digit${view}`);
       await desk.page.waitForTimeout(120);
     }
+    await desk.page.keyboard.press('Alt+Digit3');
+    await desk.page.getByText('11 calls').waitFor();
+    await desk.page.getByRole('button', { name: 'Change it: <img' }).click();
+    await desk.page.getByRole('heading', { name: '<img' }).waitFor();
+    await desk.page.keyboard.press('Alt+Digit2');
+    const sheet = { name: `${bad.replace('/', '')}.csv`, mimeType: 'text/csv', buffer: Buffer.from(evil) };
+    await desk.page.getByLabel('A sheet of their film').setInputFiles(sheet);
+    await desk.page.getByText(/snaps? read/).waitFor();
+    await desk.page.keyboard.press('Alt+Digit4');
+    await desk.page.getByText('Settings of the week').click();
+    await desk.page.getByRole('button', { name: 'The menu' }).click();
+    await desk.page.getByRole('button', { name: `Must carry: ${bad}` }).click();
+    await desk.page.getByRole('button', { name: 'Work out the plan' }).click();
+    await desk.page.getByText('Done.').or(desk.page.locator('main .problem')).first().waitFor({ timeout: 60_000 });
     expect(await desk.page.evaluate(() => (window as never as { hit?: number }).hit)).toBeUndefined();
   });
 });

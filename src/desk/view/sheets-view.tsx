@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { counted } from '../../report/words/number-words.ts';
 import type { AdoptedSheet } from '../../season/adopt-sheet.ts';
 import { createEngine } from '../engine/engine.ts';
 import type { ViewProps } from './view-props.ts';
@@ -125,7 +126,7 @@ function Questions({ adopted, answers, onAnswer }: QuestionProps) {
   if (adopted.questions.length === 0) return <p>Nothing is left to ask.</p>;
   return (
     <>
-      <h2>{`${adopted.questions.length} questions`}</h2>
+      <h2>{counted(adopted.questions.length, 'question', 'questions')}</h2>
       {adopted.questions.map((question) => (
         <Asked
           key={question.key}
@@ -173,7 +174,7 @@ function Asked({ question: { key, text, choices, guess }, answer, onAnswer }: As
 function Preview({ adopted: { preview, snaps, rejected, unread, problems } }: { readonly adopted: AdoptedSheet }) {
   return (
     <>
-      <h2>{`${snaps} snaps read, ${rejected} rows with faults`}</h2>
+      <h2>{`${counted(snaps, 'snap', 'snaps')} read, ${counted(rejected, 'row', 'rows')} with faults`}</h2>
       <ul class="lines">
         {problems.map((line) => (
           <li key={line}>{line}</li>
