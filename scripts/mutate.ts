@@ -66,8 +66,17 @@ function builtTests(file: string): readonly string[] {
   return ['tests/golden/', file.startsWith('src/commands/') ? 'tests/end-to-end/' : 'tests/end-to-end/report'];
 }
 
-/** The tests beside the file first, then the built program, then every other test that reaches the file. */
+/** Tests that import the file by its name. */
+function testsOf(file: string): readonly string[] {
+  const all = readdirSync('tests', { recursive: true }).map((name) => `tests/${name}`);
+  const named = `${file}'`;
+  return all.filter((name) => name.endsWith('.test.ts') && readFileSync(name, 'utf8').includes(named));
+}
+
+/** The tests of the file first, then those beside it, then the built program, then every test that reaches the file. */
 function survives(file: string): boolean {
+  const own = testsOf(file);
+  if (own.length > 0 && !tests(...own)) return false;
   if (!tests(testsBeside(file))) return false;
   if (!quiet('npm', ['run', '--silent', 'build']) || !tests(...builtTests(file))) return false;
   const apart = 'tests/{browser,end-to-end,packaging,golden,fuzz}/**';

@@ -54,21 +54,21 @@ export function inventedOwnFilm(): OwnFilmChapter {
     guesses: [
       { knows: 'nothing', share: share(43, 90), byGame: { low: 0.39, high: 0.57 }, gain: null, doubtBits: 1.9 },
       {
-        knows: 'the situation',
+        knows: 'situation',
         share: share(47, 90),
         byGame: { low: 0.41, high: 0.62 },
         gain: gain(0.04, -0.05, 0.13),
         doubtBits: 1.8,
       },
       {
-        knows: 'the path',
+        knows: 'path',
         share: share(74, 90),
         byGame: { low: 0.71, high: 0.91 },
         gain: gain(0.34, 0.22, 0.46),
         doubtBits: 0.9,
       },
       {
-        knows: 'the path and the situation',
+        knows: 'path_and_situation',
         share: share(71, 90),
         byGame: { low: 0.68, high: 0.88 },
         gain: gain(0.31, 0.18, 0.44),

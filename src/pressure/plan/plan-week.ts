@@ -23,6 +23,9 @@ import { opponentTables } from '../tables/tables.ts';
 import { zoneCalls } from '../zone/zone-calls.ts';
 import type { FilmChapter, WeekPlan } from './week-plan.ts';
 
+/** What a plan is at while it is worked out. */
+export type PlanStage = 'forecast' | 'protection' | 'scores' | 'own_film' | 'menu';
+
 /** Everything a plan is made from; `archive`, `ownFilm` and `library` may be absent. */
 export interface WeekInput {
   readonly chart: Film;
@@ -39,29 +42,29 @@ export interface WeekInput {
   /** Chooses the menu; large, so the caller loads it where there is a library. Without it there is no menu. */
   readonly exact?: ExactSolver | undefined;
   /** Called with the name of each stage as it begins. */
-  readonly onStage?: (stage: string) => void;
+  readonly onStage?: (stage: PlanStage) => void;
 }
 
 /**
- * Works out one week: forecast, protection and race, family scores, our own film, menu, and the menu. Pure:
+ * Works out one week: forecast, protection and race, family scores, our own film, and the menu. Pure:
  * the same input gives the same plan.
  */
 export function planWeek(input: WeekInput): WeekPlan {
   const { chart, archive, ownFilm, library, settings } = input;
   const seed = settings.seed;
   const stage = input.onStage ?? (() => undefined);
-  stage('Forecasting their answers');
+  stage('forecast');
   const forecast = forecastWeek({ chart, archive, counts: input.counts ?? [], settings, seed });
   const cuts = settings.situations;
   const pressured = pressuredChapter({ chart, archive, forecasts: forecast.forecasts, cuts });
-  stage('Matching protections and racing the ball');
+  stage('protection');
   const protection = protectionChapter({ chart, archive, library, settings, forecast, seed });
-  stage('Scoring the families');
+  stage('scores');
   const scores = scoreChapter({ chart, ownFilm, library, settings, forecast, protection });
   const fit = fitChapter({ chart, forecast, pressured, library, cuts, seed });
-  stage('Reading our own film');
+  stage('own_film');
   const ours = ownFilm ? ownFilmChapter({ ownFilm, library, settings, scores, seed }) : null;
-  stage('Choosing the menu');
+  stage('menu');
   const menu =
     library && input.exact
       ? planMenu(menuInput(input, { library, exact: input.exact, scores, fit, protection, ours }))

@@ -9,7 +9,7 @@ import type { GuessRate } from './result.ts';
 import { codesOf, type OwnSnap, pairedPressures } from './snaps.ts';
 
 /** What a reader may know before he guesses. */
-const READERS = ['nothing', 'the situation', 'the path', 'the path and the situation'] as const;
+const READERS = ['nothing', 'situation', 'path', 'path_and_situation'] as const;
 
 /** Fewer games make no interval over games. Judgment: the spread of three numbers says nothing. */
 const FEWEST_GAMES = 4;
@@ -68,11 +68,11 @@ function knowledge(knows: GuessRate['knows'], snaps: readonly OwnSnap[], cells: 
   switch (knows) {
     case 'nothing':
       return { levels: [], strengths: [] };
-    case 'the situation':
+    case 'situation':
       return { levels: situation, strengths: OWN_STRENGTHS.coverageBySituation };
-    case 'the path':
+    case 'path':
       return { levels: [path], strengths: OWN_STRENGTHS.coverageByPath };
-    case 'the path and the situation':
+    case 'path_and_situation':
       return { levels: [path, ...situation], strengths: OWN_STRENGTHS.coverageByPath };
     default:
       return knows satisfies never;

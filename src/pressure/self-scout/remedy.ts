@@ -79,7 +79,7 @@ interface GuessVerdict {
  * than one who guesses blind, by more than games differ by chance (where there are games enough to say).
  */
 function guessVerdict(guesses: readonly GuessRate[], pairingCap: number): GuessVerdict {
-  const [blind, path] = ['nothing', 'the path'].map((knows) => guesses.find((guess) => guess.knows === knows));
+  const [blind, path] = ['nothing', 'path'].map((knows) => guesses.find((guess) => guess.knows === knows));
   const [guessRate, blindRate] = [path?.share.estimate ?? 0, blind?.share.estimate ?? 0];
   const gains = path?.gain ? path.gain.low > 0 : guessRate > blindRate;
   const cap = Math.max(pairingCap, blindRate);

@@ -5,7 +5,7 @@ import type { PathHabit } from '../menu/habits.ts';
 
 /** How often a reader of our film guesses the coverage right, out of game. */
 export interface GuessRate {
-  readonly knows: 'nothing' | 'the situation' | 'the path' | 'the path and the situation';
+  readonly knows: 'nothing' | 'situation' | 'path' | 'path_and_situation';
   readonly share: Share;
   /** Interval over games; null under four games. */
   readonly byGame: { readonly low: number; readonly high: number } | null;

@@ -23,7 +23,7 @@ export function loopTable(plan: WeekPlan, film: OwnFilmChapter): TableView {
 }
 
 function filmWords({ guesses }: OwnFilmChapter): string {
-  const path = guesses.find(({ knows }) => knows === 'the path');
+  const path = guesses.find(({ knows }) => knows === 'path');
   return path === undefined ? 'too little film to tell' : `right on ${shareWithInterval(path.share)}`;
 }
 

@@ -24,9 +24,9 @@ export function guessChart(film: OwnFilmChapter): ChartView {
 /** What an opponent goes by, as the page says it. */
 const KNOWS: Readonly<Record<GuessRate['knows'], string>> = {
   nothing: 'Nothing: a blind guess',
-  'the situation': 'The situation',
-  'the path': 'The path',
-  'the path and the situation': 'Path and situation',
+  situation: 'The situation',
+  path: 'The path',
+  path_and_situation: 'Path and situation',
 };
 
 function axisOf(film: OwnFilmChapter): IntervalAxis {
@@ -36,7 +36,7 @@ function axisOf(film: OwnFilmChapter): IntervalAxis {
 }
 
 function guessTitle({ guesses }: OwnFilmChapter): string {
-  const path = guesses.find((guess) => guess.knows === 'the path')?.share;
+  const path = guesses.find((guess) => guess.knows === 'path')?.share;
   const blind = guesses.find((guess) => guess.knows === 'nothing')?.share;
   if (path === undefined || path.estimate === null || blind === undefined || blind.estimate === null) {
     return 'What our film gives away';

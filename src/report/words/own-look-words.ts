@@ -6,7 +6,7 @@ import type { Statement } from './why-words.ts';
 
 /** What our film gives away, in one statement. */
 export function givesAwayStatement(film: OwnFilmChapter): Statement {
-  const path = film.guesses.find(({ knows }) => knows === 'the path');
+  const path = film.guesses.find(({ knows }) => knows === 'path');
   const blind = film.guesses.find(({ knows }) => knows === 'nothing');
   if (path === undefined || blind === undefined || path.share.trials === 0) {
     return { words: 'Too few of our pressures are charted to say what our film gives away.', sure: null };

@@ -53,7 +53,7 @@ describe('ownFilmChapter', () => {
     const { predictability, guesses } = chapterOf(log);
     expect(predictability.theilU).toBeCloseTo(1, 10);
     expect(predictability.p).toBeLessThan(0.01);
-    expect(guesses.find(({ knows }) => knows === 'the path')?.share).toMatchObject({ count: 60, trials: 60 });
+    expect(guesses.find(({ knows }) => knows === 'path')?.share).toMatchObject({ count: 60, trials: 60 });
   });
 
   it('pairs paths and coverages of pressures, not of the base', () => {
