@@ -77,7 +77,7 @@ function menuResult(input: MenuInput, compiled: CompiledMenu, week: ChosenWeek):
     prices: limitPrices(input, { compiled, choice: week.choice, leastPoints: week.leastPoints }),
     leftOut: whyLeftOut(compiled, menu),
     pairings,
-    read: readOf(pairings, input.settings.menu.pairing_cap),
+    read: readOf(input, pairings),
     paths: pathsOf(problem, menu),
     explosives: expectedExplosives(problem, menu),
     proof: proved ? { proved } : { proved, gap },

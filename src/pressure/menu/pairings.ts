@@ -1,6 +1,8 @@
 import { type ChosenMenu, callsAGame } from './chosen.ts';
+import type { MenuInput } from './input.ts';
 import type { MenuCandidate, MenuProblem } from './model.ts';
 import type { MenuPairing, PlanRead } from './result.ts';
+import { secondWords } from './second-word.ts';
 
 /** What follows each path of the menu, and how often. */
 export function pairingsOf(problem: MenuProblem, menu: ChosenMenu): MenuPairing[] {
@@ -39,8 +41,9 @@ export function pathsOf(problem: MenuProblem, menu: ChosenMenu) {
     .sort((a, b) => b.calls - a.calls);
 }
 
-/** How far the plan can be read off its paths. */
-export function readOf(pairings: readonly MenuPairing[], most: number): PlanRead {
+/** How far the plan can be read off its paths, and what could be taught behind those that have one coverage. */
+export function readOf(input: MenuInput, pairings: readonly MenuPairing[]): PlanRead {
+  const most = input.settings.menu.pairing_cap;
   const paths = [...new Set(pairings.map(({ path }) => path))].map((path) =>
     pairings.filter((pairing) => pairing.path === path).reduce((usual, one) => (one.share > usual.share ? one : usual)),
   );
@@ -51,7 +54,7 @@ export function readOf(pairings: readonly MenuPairing[], most: number): PlanRead
     share: all === 0 ? 0 : right / all,
     blind: all === 0 ? 0 : mostPlayed(pairings) / all,
     most,
-    lone: lone.map(({ path, coverage, calls }) => ({ path, coverage, calls })),
+    lone: lone.map(({ path, coverage, calls }) => ({ path, coverage, calls, others: secondWords(input, path) })),
   };
 }
 

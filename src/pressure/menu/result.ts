@@ -1,5 +1,6 @@
 import type { Answer } from '../../game/answers.ts';
 import type { GivenUp } from '../../game/call-library.ts';
+import type { CoverJob } from '../../game/cover-jobs.ts';
 import type { Family, TheoryName } from '../../game/families.ts';
 import type { LeftOutReason } from './left-out.ts';
 import type { MenuRule, RuleKind } from './rule.ts';
@@ -74,7 +75,24 @@ export interface PlanRead {
   /** Share the pairing cap allows. */
   readonly most: number;
   /** Paths that come with one coverage alone, more often than goes unread. */
-  readonly lone: readonly { readonly path: string; readonly coverage: string; readonly calls: number }[];
+  readonly lone: readonly LonePath[];
+}
+
+/** A path with one coverage, its calls a game, and what else could be taught behind it. */
+export interface LonePath {
+  readonly path: string;
+  readonly coverage: string;
+  readonly calls: number;
+  readonly others: readonly SecondWord[];
+}
+
+/** A coverage that is sound behind a path it is not taught with yet. */
+export interface SecondWord {
+  readonly coverage: string;
+  readonly family: Family;
+  /** Right less wrong of its family on all their expected snaps, -1 to 1. */
+  readonly net: number;
+  readonly men: readonly { readonly role: string; readonly job: CoverJob }[];
 }
 
 /** How far a menu is known to be the best: proved, or no more than a gap short of any other. */

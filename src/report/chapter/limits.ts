@@ -3,7 +3,7 @@ import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { html } from '../page/html.ts';
 import type { Block } from '../view/block.ts';
 import { leftOutTable, menuPairingTable, mixTable, priceTable, worstTable } from '../view/menu-table.ts';
-import { menuNoteWords, proofWords } from '../words/menu-words.ts';
+import { menuNoteWords, proofWords, secondWordSentences } from '../words/menu-words.ts';
 import { signed } from '../words/number-words.ts';
 import { situationLabel } from '../words/situation-label.ts';
 
@@ -32,7 +32,9 @@ export function limitBlocks(plan: WeekPlan): readonly Block[] {
 }
 
 function noteSentences(plan: WeekPlan, menu: Menu): string[] {
-  return menu.notes.map((note) => menuNoteWords(note, (id) => situationLabel(plan, id)));
+  const notes = menu.notes.map((note) => menuNoteWords(note, (id) => situationLabel(plan, id)));
+  const titleOf = (role: string) => plan.library?.roles.find(({ id }) => id === role)?.title ?? role;
+  return [...notes, ...(menu.read === undefined ? [] : secondWordSentences(menu.read, titleOf))];
 }
 
 function worthSentence(menu: Menu): string {

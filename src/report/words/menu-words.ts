@@ -9,6 +9,7 @@ import type {
   PlanRead,
 } from '../../pressure/menu/result.ts';
 import type { MenuRule } from '../../pressure/menu/rule.ts';
+import { plainWords } from './label.ts';
 import { counted, fixed, listed, signed } from './number-words.ts';
 import { percent } from './percent.ts';
 
@@ -154,9 +155,29 @@ export function planReadWords({ share, blind, most, lone }: PlanRead): string {
   const read = `On this week’s mix our path names the coverage on ${percent(share)} of our pressures (cap ${percent(most)}), a blind guess on ${percent(blind)}`;
   if (share <= most) return `${read}.`;
   if (share <= blind + ROUNDED) return `${read}: we play one coverage most of the time, and the path adds nothing.`;
-  const paths = lone.map(({ path, coverage, calls }) => `${path} is always ${coverage} (${fixed(calls, 0)} a game)`);
-  return paths.length === 0 ? `${read}.` : `${read}: ${listed(paths)}.`;
+  const readable = lone.filter(({ calls }) => calls >= READABLE);
+  const paths = readable.map(
+    ({ path, coverage, calls }) => `${path} is always ${coverage} (${fixed(calls, 0)} a game)`,
+  );
+  const taught = readable.flatMap(({ path, others }) =>
+    others.slice(0, 1).map(({ coverage }) => `${coverage} behind ${path}`),
+  );
+  const cure = taught.length === 0 ? '' : ` Sound, and worth teaching: ${listed(taught)}.`;
+  return paths.length === 0 ? `${read}.` : `${read}: ${listed(paths)}.${cure}`;
 }
+
+/** Who would play what, for each coverage that could be taught behind a path with one. */
+export function secondWordSentences({ lone }: PlanRead, titleOf: (role: string) => string): string[] {
+  return lone.flatMap(({ path, calls, others }) =>
+    (calls < READABLE ? [] : others).map(({ coverage, men, net }) => {
+      const jobs = men.map(({ role, job }) => `${titleOf(role)} ${plainWords(job).toLowerCase()}`);
+      return `${path} with ${coverage} would be sound (net ${signed(10 * net)} of 10 against them): ${listed(jobs)}. To add it, give a call in defense.yaml path: ${path} and coverage: ${coverage}.`;
+    }),
+  );
+}
+
+/** Calls a game from which on a path is named as one that is read. */
+const READABLE = 2;
 
 /** Half of the last digit shown. */
 const ROUNDED = 0.005;

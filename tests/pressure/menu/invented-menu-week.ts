@@ -57,7 +57,8 @@ function callOf({
   installed = true,
   given = [],
 }: TestCall): Call {
-  return { name, given, path, family, coverage, installed, reps: { first, weekly: reps } } as unknown as Call;
+  const men = { rush: [], cover: [], adjust: {} };
+  return { ...men, name, given, path, family, coverage, installed, reps: { first, weekly: reps } } as unknown as Call;
 }
 
 /** Limits wide open, so that a test sets only the one it is about. */
