@@ -12,7 +12,6 @@ interface Loosened {
   readonly step: LimitStep;
   readonly change?: Partial<MenuSettings>;
   readonly lift?: MenuRule;
-  readonly ignoreFilm?: boolean;
   /** Points a game that may be given up more. */
   readonly morePoints?: number;
 }
@@ -30,10 +29,9 @@ export function limitPrices(input: MenuInput, priced: PricedMenu): LimitPrice[] 
 }
 
 function priceOf(input: MenuInput, { choice, leastPoints }: PricedMenu, loosened: Loosened): LimitPrice {
-  const { limit, of, step, change = {}, lift, ignoreFilm = false, morePoints = 0 } = loosened;
+  const { limit, of, step, change = {}, lift, morePoints = 0 } = loosened;
   const settings = { ...input.settings, menu: { ...input.settings.menu, ...change } };
-  const own = ignoreFilm && input.own ? { ...input.own, paths: [] } : input.own;
-  const { problem } = compileMenu({ ...input, settings, own }, lift ? [lift] : []);
+  const { problem } = compileMenu({ ...input, settings }, lift ? [lift] : []);
   const again = choose({ problem, aim: { kind: 'fit', leastPoints: leastPoints - morePoints } }, input.exact);
   const gain = Math.max(0, (again?.menu.worth ?? choice.menu.worth) - choice.menu.worth);
   const same = { added: [], dropped: [] };

@@ -26,17 +26,14 @@ export interface MenuCall {
 }
 
 /** One step by which a limit could be loosened. */
-export type LimitStep =
-  | { readonly kind: 'more'; readonly by: number }
-  | { readonly kind: 'lift' }
-  | { readonly kind: 'ignore_film' };
+export type LimitStep = { readonly kind: 'more'; readonly by: number } | { readonly kind: 'lift' };
 
 /**
  * What one limit costs: snaps a game on which the theory is right rather than wrong, less the price of reps, gained if it
  * were loosened by the step. A limit that does not bind costs nothing.
  */
 export interface LimitPrice {
-  readonly limit: RuleKind | 'regret' | 'film';
+  readonly limit: RuleKind | 'regret';
   /** The theory or call, where the kind has several. */
   readonly of?: string;
   readonly step: LimitStep;

@@ -44,7 +44,6 @@ const LIMIT_NAMES: Readonly<Record<NumberedLimit, string>> = {
   explosives: 'explosive plays',
   use: 'each carried call at least once a game',
   regret: 'points that may be given up',
-  film: 'what our film already shows',
 };
 
 const LIMIT_WORDS: Readonly<Record<NumberedLimit, (limit: number) => string>> = {
@@ -57,7 +56,6 @@ const LIMIT_WORDS: Readonly<Record<NumberedLimit, (limit: number) => string>> = 
   explosives: (limit) => `at most ${limit} explosive plays a game`,
   use: () => LIMIT_NAMES.use,
   regret: (limit) => `at most ${limit} points given up`,
-  film: () => LIMIT_NAMES.film,
 };
 
 /** The limit a price is about. */
@@ -72,8 +70,6 @@ export function stepWords(step: LimitStep): string {
       return step.by < 1 ? `${fixed(step.by, 1)} more` : `${step.by} more`;
     case 'lift':
       return 'lifted';
-    case 'ignore_film':
-      return 'left out of account';
     default:
       return step satisfies never;
   }
