@@ -5,6 +5,8 @@ import { NOT_KNOWN } from '../snap/not-known.ts';
  * children by the second, and so on. Only cells that occur have a node, and every parent comes before its children.
  */
 export interface ChainTree {
+  /** One code per snap for each level, coarse to fine; 255 where it was not charted. */
+  readonly levels: readonly Uint8Array[];
   /** Parent of each node; the root is its own. */
   readonly parent: Int32Array;
   /** Levels above each node; the root has 0. */
@@ -46,7 +48,14 @@ export function chainTree(levels: readonly Uint8Array[], size: number): ChainTre
       nodeOf[i] = children[place] as number;
     }
   });
-  return { parent: Int32Array.from(parent), depth: Uint8Array.from(depth), nodeOf, child, ...byParent(parent, child) };
+  return {
+    levels,
+    parent: Int32Array.from(parent),
+    depth: Uint8Array.from(depth),
+    nodeOf,
+    child,
+    ...byParent(parent, child),
+  };
 }
 
 /** In the order of the codes, whatever the order of the snaps. */
@@ -78,14 +87,9 @@ export function nodeAt(tree: ChainTree, path: readonly number[]): number {
   return node;
 }
 
-/** The nodes of the first `size` snaps and all above them, in ascending order: every node after its parent. */
-export function nodesOfFirst({ parent, nodeOf }: ChainTree, size: number): Int32Array {
-  const wanted = new Uint8Array(parent.length);
-  wanted[0] = 1;
-  for (let i = 0; i < size; i++) {
-    for (let node = nodeOf[i] as number; wanted[node] === 0; node = parent[node] as number) wanted[node] = 1;
-  }
-  return Int32Array.from(wanted.keys()).filter((node) => wanted[node] === 1);
+/** The codes of a snap, level by level. */
+export function pathOf({ levels }: ChainTree, row: number): number[] {
+  return levels.map((codes) => codes[row] ?? NOT_KNOWN);
 }
 
 /** Every node, in order. */

@@ -13,7 +13,7 @@ import { countLeague } from './league-count.ts';
 import { type LeagueWorth, leagueWorth } from './league-worth.ts';
 import { hidesPasses, splitByRunOrPass } from './split-by-run-or-pass.ts';
 import { RUN_OR_PASS, type TargetDefinition } from './target.ts';
-import { TARGET_STRENGTHS } from './target-strengths.ts';
+import { lineStrengths, TARGET_STRENGTHS } from './target-strengths.ts';
 
 /** Before the look is known, or with it. */
 export type ChainKind = 'plan' | 'line';
@@ -28,6 +28,8 @@ export interface ForecastFilm {
   /** The snaps of each offense of the archive, one list after another; tallies stand in no game of their own. */
   readonly archiveRows: ReadonlyMap<string, readonly ArrayLike<number>[]>;
   readonly trees: Readonly<Record<ChainKind, ChainTree>>;
+  /** Places of the levels of the line's tree among all that a line's chain may have. */
+  readonly linePlaces: readonly number[];
   /** How many snaps each row stands for; null where every row is one snap. */
   readonly snapWeights: Float64Array | null;
   /** The class codes of a target on all snaps as they were charted. */
@@ -60,7 +62,7 @@ export function forecastFilm(chart: Film, archive: Film | null, cuts: SituationC
     ownGames,
     archiveGames,
     archiveRows: rowsByOffense(archiveGames),
-    trees: forecastTrees(cells),
+    ...filmTrees(cells, chart.size),
     snapWeights: null,
     chartedCodesOf,
     codesOf: codesOnce((definition) => {
@@ -93,9 +95,25 @@ function codesOnce(codesOf: CodesOf): CodesOf {
   };
 }
 
-/** The cells of both chains. */
-export function forecastTrees(cells: SnapCells): ForecastFilm['trees'] {
-  return { plan: chainTree(planLevels(cells), cells.size), line: chainTree(lineLevels(cells), cells.size) };
+/** A level charted on fewer of the own snaps has no cells at the line: what is not known is left out, not a dead end. */
+const LEAST_LEVEL_SNAPS = 8;
+
+/**
+ * The cells of both chains.
+ *
+ * @param ownSize - how many of the snaps, the first ones, are those of the film to be forecast
+ */
+export function filmTrees(cells: SnapCells, ownSize: number): Pick<ForecastFilm, 'trees' | 'linePlaces'> {
+  const levels = lineLevels(cells);
+  const linePlaces = [...levels.keys()].filter((place) => chartedOn(levels[place], ownSize) >= LEAST_LEVEL_SNAPS);
+  const line = linePlaces.map((place) => levels[place] as Uint8Array);
+  return { trees: { plan: chainTree(planLevels(cells), cells.size), line: chainTree(line, cells.size) }, linePlaces };
+}
+
+function chartedOn(level: Uint8Array | undefined, size: number): number {
+  let charted = 0;
+  for (let i = 0; i < size; i++) if (level?.[i] !== NOT_KNOWN) charted++;
+  return charted;
 }
 
 /** One chain of one target, fitted, with the tallies it was fitted to. */
@@ -119,7 +137,9 @@ export function fitTarget(film: ForecastFilm, definition: TargetDefinition, kind
 }
 
 function fitKind(film: ForecastFilm, definition: TargetDefinition, kind: ChainKind): FittedTarget {
-  const cells = { tree: film.trees[kind], strengths: TARGET_STRENGTHS[definition.target][kind] };
+  const { target } = definition;
+  const strengths = kind === 'plan' ? TARGET_STRENGTHS[target].plan : lineStrengths(target, film.linePlaces);
+  const cells = { tree: film.trees[kind], strengths };
   const fitted = fitTargetOn(film, definition, cells);
   if (definition.runs === undefined) return fitted;
   // Runs are classified where passes are not: they say which run, and the few passes classified say which pass.

@@ -1,14 +1,16 @@
 import { fitChain } from './chain.ts';
 import type { ChainFit } from './chain-fit.ts';
+import { nodesOfFirst } from './chain-nodes.ts';
+import { sharesOnSnap } from './chain-snap.ts';
 import { type ChainTally, subtractTally, tallyGame } from './chain-tally.ts';
-import { nodesOfFirst } from './chain-tree.ts';
+import { pathOf } from './chain-tree.ts';
 import { type FittedTarget, type ForecastFilm, fitTarget } from './forecast-film.ts';
 import { splitByRunOrPass } from './split-by-run-or-pass.ts';
 import { RUN_OR_PASS } from './target.ts';
-import { TARGET_STRENGTHS } from './target-strengths.ts';
+import { lineStrengths } from './target-strengths.ts';
 
 /**
- * Levels of the line's chain that the own film speaks for here: look, situation and moment. What receivers and the
+ * The first levels of the line's chain are those that the own film speaks for here: look, situation and moment. What receivers and the
  * back's place tell is what tells are about; a chain that had learned it from the same film would expect its own answer.
  */
 const OWN_LEVELS = 3;
@@ -27,17 +29,16 @@ export interface LeftOutShares {
  * @param fitted - the target's line-of-scrimmage chain
  */
 export function leftOutShares(film: ForecastFilm, fitted: FittedTarget): LeftOutShares {
-  const { tree, definition } = fitted;
+  const { tree, definition, own, archive } = fitted;
   const { classes } = fitted.target;
   const result = { classes, shares: new Float64Array(film.ownSize * classes) };
   const without = fitWithout(film, fitted);
   const runOrPass = definition.runs && fitWithout(film, fitTarget(film, RUN_OR_PASS, 'line'));
   for (const { rows } of film.ownGames) {
     const answers = without(rows);
-    const { shares } = runOrPass ? splitByRunOrPass(answers, runOrPass(rows), definition) : answers;
+    const fit = runOrPass ? splitByRunOrPass(answers, runOrPass(rows), definition) : answers;
     for (const row of rows) {
-      const node = tree.nodeOf[row] as number;
-      result.shares.set(shares.subarray(node * classes, (node + 1) * classes), row * classes);
+      result.shares.set(sharesOnSnap({ tree, fit, own, archive }, pathOf(tree, row)), row * classes);
     }
   }
   return result;
@@ -45,10 +46,11 @@ export function leftOutShares(film: ForecastFilm, fitted: FittedTarget): LeftOut
 
 /** The chain of a target without the snaps of one game, in the cells of the own film. */
 function fitWithout(film: ForecastFilm, { tree, archive, base, definition, own, target }: FittedTarget) {
-  const strengths = TARGET_STRENGTHS[definition.target].line;
+  const strengths = lineStrengths(definition.target, film.linePlaces);
+  const ownLevels = film.linePlaces.filter((place) => place < OWN_LEVELS).length;
   const nodes = nodesOfFirst(tree, film.ownSize);
   return (rows: readonly number[]): ChainFit => {
     const others: ChainTally = subtractTally(own, tallyGame(tree, target, rows));
-    return fitChain({ tree, own: others, archive, strengths, nodes, ownLevels: OWN_LEVELS, ...(base && { base }) });
+    return fitChain({ tree, own: others, archive, strengths, nodes, ownLevels, ...(base && { base }) });
   };
 }

@@ -64,6 +64,12 @@ export const TARGET_STRENGTHS: Readonly<Record<Target, TargetStrengths>> = {
   back_job: judged(),
 };
 
+/** The constants of the line's chain where only some of its levels were charted; `places` are theirs among all. */
+export function lineStrengths(target: Target, places: readonly number[]): ChainStrengths {
+  const { line } = TARGET_STRENGTHS[target];
+  return { ...line, own: places.map((place) => line.own[place] ?? pool) };
+}
+
 function judged(): TargetStrengths {
   return {
     plan: { own: [64, 64], gameToGame: 30, offenseToOffense: 32 },

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { archiveFit, fitChain } from '../../../src/pressure/forecast/chain.ts';
 import type { ChainData, ChainStrengths } from '../../../src/pressure/forecast/chain-data.ts';
 import { sharesOnSnaps } from '../../../src/pressure/forecast/chain-fit.ts';
+import { nodesOfFirst } from '../../../src/pressure/forecast/chain-nodes.ts';
 import {
   nodeTotal,
   subtractTally,
@@ -10,7 +11,7 @@ import {
   tallyGame,
   tallyGames,
 } from '../../../src/pressure/forecast/chain-tally.ts';
-import { chainTree, nodeAt, nodesOfFirst } from '../../../src/pressure/forecast/chain-tree.ts';
+import { chainTree, nodeAt } from '../../../src/pressure/forecast/chain-tree.ts';
 
 const strengths: ChainStrengths = { own: [4, 8], fixed: true, gameToGame: 30, offenseToOffense: 32 };
 

@@ -4,10 +4,10 @@ import { classifiedAnswers } from '../../snap/classified-answers.ts';
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import { type OffenseGame, offenseGames } from '../../snap/offense-game.ts';
 import { runOrPassCodes } from '../../snap/run-or-pass.ts';
-import { lineLevels, planLevels, type SnapCells, snapCells } from '../../snap/snap-cells.ts';
+import { type SnapCells, snapCells } from '../../snap/snap-cells.ts';
 import type { TargetCodes } from '../chain-tally.ts';
-import { type ChainTree, chainTree } from '../chain-tree.ts';
-import type { ChainKind } from '../forecast-film.ts';
+import type { ChainTree } from '../chain-tree.ts';
+import { type ChainKind, filmTrees } from '../forecast-film.ts';
 import type { TargetDefinition } from '../target.ts';
 import { withoutOutcome } from './without-outcome.ts';
 
@@ -23,6 +23,8 @@ export interface BacktestFilm {
   readonly cuts: SituationCuts;
   readonly cells: SnapCells;
   readonly trees: Readonly<Record<ChainKind, ChainTree>>;
+  /** Places of the levels of the line's tree among all that a line's chain may have. */
+  readonly linePlaces: readonly number[];
   /** In order of season, week and appearance. */
   readonly games: readonly BacktestGame[];
 }
@@ -39,7 +41,7 @@ export function backtestFilm(chart: Film, cuts: SituationCuts, seasons?: readonl
     chart,
     cuts,
     cells,
-    trees: { plan: chainTree(planLevels(cells), cells.size), line: chainTree(lineLevels(cells), cells.size) },
+    ...filmTrees(cells, cells.size),
     games: seasonGames(chart, seasons),
   };
 }

@@ -1,3 +1,5 @@
+import { sharesOnSnap } from '../chain-snap.ts';
+import { pathOf } from '../chain-tree.ts';
 import type { ChainKind } from '../forecast-film.ts';
 import type { ForecastMethod, Predict } from './forecast-method.ts';
 import type { WindowFilm } from './window-film.ts';
@@ -19,9 +21,9 @@ function chain(knows: ChainKind, from: 'own' | 'archive', words: string): Foreca
   const fit = (window: WindowFilm): Predict | null => {
     const fitted = window.chain(knows, from);
     if (fitted === null) return null;
-    const { nodeOf } = window.film.trees[knows];
-    const { classes, shares } = fitted;
-    return (row) => shares.subarray((nodeOf[row] as number) * classes, ((nodeOf[row] as number) + 1) * classes);
+    const tree = window.film.trees[knows];
+    const snaps = { tree, fit: fitted, own: window.own(knows), archive: from === 'own' ? null : window.archive(knows) };
+    return (row) => sharesOnSnap(snaps, pathOf(tree, row));
   };
   return { id: `chain_${knows}_${from}`, words, knows, against: PLAINER[knows], fit };
 }

@@ -1,8 +1,8 @@
 import { type Film, selectSnaps } from '../../../game/film.ts';
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import { lineLevels } from '../../snap/snap-cells.ts';
-import { nodeAt } from '../chain-tree.ts';
-import { type FittedTarget, fitTarget, forecastFilm } from '../forecast-film.ts';
+import { sharesOnSnap } from '../chain-snap.ts';
+import { type FittedTarget, type ForecastFilm, fitTarget, forecastFilm } from '../forecast-film.ts';
 import type { Target, Tell } from '../forecast-result.ts';
 import { definitionOf } from '../target.ts';
 import { isSeen, type TellFeature, tellFeatures } from '../tell-feature.ts';
@@ -58,26 +58,24 @@ function replayWindow(read: ReadFilm, window: BacktestWindow, archive: Film | nu
   return findTells(before, own, cuts).tells.map((tell) => {
     const fitted = fits.get(tell.target) ?? fitTarget(before, definitionOf(tell.target), 'line');
     fits.set(tell.target, fitted);
-    return { tell, game: window.test, ...nextGame(read, window.test, { tell, fitted }) };
+    return { tell, game: window.test, ...nextGame(read, window.test, { tell, fitted, before }) };
   });
 }
 
 interface ExpectedTell {
   readonly tell: Tell;
   readonly fitted: FittedTarget;
+  /** The film it was found in. */
+  readonly before: ForecastFilm;
 }
 
-function nextGame({ film, features, codesOf }: ReadFilm, test: BacktestGame, { tell, fitted }: ExpectedTell) {
+function nextGame({ film, features, codesOf }: ReadFilm, test: BacktestGame, { tell, fitted, before }: ExpectedTell) {
   const codes = codesOf(tell.target);
   const rows = test.rows.filter((row) => codes[row] !== NOT_KNOWN && isSeen(features, row, tell.seen));
   const follows = fitted.definition.classes.indexOf(tell.follows);
   const levels = lineLevels(film.cells);
-  const shareAt = (row: number) => {
-    const path = levels.map((level) => level[row] ?? NOT_KNOWN);
-    const known = path.indexOf(NOT_KNOWN);
-    const node = nodeAt(fitted.tree, known === -1 ? path : path.slice(0, known));
-    return fitted.fit.shares[node * fitted.fit.classes + follows] ?? 0;
-  };
+  const path = (row: number) => before.linePlaces.map((place) => levels[place]?.[row] ?? NOT_KNOWN);
+  const shareAt = (row: number) => sharesOnSnap(fitted, path(row))[follows] ?? 0;
   return {
     trials: rows.length,
     count: rows.filter((row) => codes[row] === follows).length,

@@ -6,7 +6,7 @@ import type { ChainTree } from '../chain-tree.ts';
 import type { ChainKind } from '../forecast-film.ts';
 import { splitByRunOrPass } from '../split-by-run-or-pass.ts';
 import type { TargetDefinition } from '../target.ts';
-import { TARGET_STRENGTHS } from '../target-strengths.ts';
+import { lineStrengths, TARGET_STRENGTHS } from '../target-strengths.ts';
 import type { BacktestFilm, BacktestGame } from './backtest-film.ts';
 import type { BacktestWindow } from './backtest-window.ts';
 
@@ -40,11 +40,12 @@ export interface WindowTask {
 }
 
 /** The film of a window, each of its parts worked out when first asked for and kept. */
-export function windowFilm({ film, window, definition, target, archive, runOrPass }: WindowTask): WindowFilm {
-  const own = kept((kind: ChainKind) => tallyOwn(film.trees[kind], target, window.own));
+export function windowFilm({ film, window, definition, target: codes, archive, runOrPass }: WindowTask): WindowFilm {
+  const own = kept((kind: ChainKind) => tallyOwn(film.trees[kind], codes, window.own));
   const base = kept((kind: ChainKind) => archive(kind, window));
   const fitOf = (kind: ChainKind, from: 'own' | 'archive') => {
-    const strengths = TARGET_STRENGTHS[definition.target][kind];
+    const { target } = definition;
+    const strengths = kind === 'plan' ? TARGET_STRENGTHS[target].plan : lineStrengths(target, film.linePlaces);
     const other = from === 'own' ? null : base(kind);
     if (from === 'archive' && other === null) return null;
     const fit = fitChain({ tree: film.trees[kind], own: own(kind), archive: other, strengths });
@@ -52,7 +53,7 @@ export function windowFilm({ film, window, definition, target, archive, runOrPas
     return split ? splitByRunOrPass(fit, split, definition) : fit;
   };
   const fits = { own: kept((kind) => fitOf(kind, 'own')), archive: kept((kind) => fitOf(kind, 'archive')) };
-  return { film, window, definition, target, own, archive: base, chain: (kind, from) => fits[from](kind) };
+  return { film, window, definition, target: codes, own, archive: base, chain: (kind, from) => fits[from](kind) };
 }
 
 function tallyOwn(tree: ChainTree, target: TargetCodes, games: readonly BacktestGame[]): ChainTally {

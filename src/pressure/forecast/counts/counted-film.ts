@@ -1,7 +1,7 @@
 import { NOT_KNOWN } from '../../snap/not-known.ts';
 import type { OffenseGame } from '../../snap/offense-game.ts';
 import { joinCells, joinCodes, type SnapCells } from '../../snap/snap-cells.ts';
-import { type CodesOf, type ForecastFilm, forecastTrees, rowsByOffense } from '../forecast-film.ts';
+import { type CodesOf, type ForecastFilm, filmTrees, rowsByOffense } from '../forecast-film.ts';
 import type { TargetDefinition } from '../target.ts';
 import { ANY, COUNT_SITUATIONS, COUNT_STATES, type CountRow, GAMES, SNAPS } from './count-row.ts';
 
@@ -20,7 +20,7 @@ export function withCounts(film: ForecastFilm, counts: readonly CountRow[]): For
     cells,
     archiveRows: new Map([...film.archiveRows, ...rowsByOffense(countedRows(rows, film.cells.size))]),
     archiveGames: [...film.archiveGames, ...countedGames(counts, rows, film.cells.size)],
-    trees: forecastTrees(cells),
+    ...filmTrees(cells, film.ownSize),
     snapWeights: joinWeights(film, rows, SNAPS),
     chartedCodesOf: withTallies(film, rows, film.chartedCodesOf),
     codesOf: withTallies(film, rows, film.codesOf),
