@@ -269,6 +269,20 @@ describe('protectLines', () => {
     expect(jobs(33, 10, 10)).toBe('The back stays in to block 33 of 53 (62%).');
     expect(jobs(33, 32, 22)).toBe('The back stays in to block 33 of 87 (38%); the back gets out wide 32 of 87 (37%).');
   });
+
+  it('says thin where a column was charted on fewer than 20 passes, and orders nothing off six', () => {
+    expect(jobs(5, 2, 1)).toBe('The back stays in to block 5 of 8 (63%), thin.');
+    const { mix } = plan.protection;
+    const slides = (away: number, of: number) =>
+      protectLines({
+        ...plan,
+        protection: { ...plan.protection, mix: { ...mix, slideToBack: share(of - away, of) } },
+      }).find((line) => line.startsWith('Line'));
+    expect(slides(5, 9)).toBe('Line slides away from the back 5 of 9 (56%), thin: too few to say, read it.');
+    expect(slides(5, 6)).toBe('Line slides away from the back 5 of 6 (83%), thin: lean.');
+    expect(slides(10, 10)).toBe('Line slides away from the back 10 of 10 (100%), thin: lean.');
+    expect(slides(30, 58)).toBe('Line slides away from the back 30 of 58 (52%): both ways, read it.');
+  });
 });
 
 describe('breakLines', () => {

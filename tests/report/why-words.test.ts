@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { CallFit, FitChapter } from '../../src/pressure/fit/fit-result.ts';
 import type { WeekPlan } from '../../src/pressure/plan/week-plan.ts';
 import { whyStatements } from '../../src/report/words/why-words.ts';
+import { share } from '../../src/stats/share.ts';
 import { inventedPlan } from './invented-plan.ts';
 
 const spread = (mean: number) => ({ mean, low: mean, high: mean });
@@ -43,4 +44,13 @@ describe('the first reason for the calls', () => {
   it('says how much cannot be judged where little is charted', () => {
     expect(first(fitOf([0], 0.6))).toContain(`6.0 of 10 snaps with ${byUse[0]?.call} can’t be judged`);
   });
+});
+
+it('marks a slide and a job of the back as thin where fewer than 20 passes carry the column', () => {
+  const { mix } = plan.protection;
+  const backJobs = [{ job: 'blocks', share: share(5, 9) }] as const;
+  const thin = { ...plan.protection, mix: { ...mix, slideToBack: share(1, 6), backJobs } };
+  const words = whyStatements({ ...plan, protection: thin } as WeekPlan).map((statement) => statement.words);
+  expect(words).toContain('They slide away from the back on 5 of 6 (83%), thin: lean to the back.');
+  expect(words).toContain('The back stays in to block on 5 of 9 (56%) of their charted passes, thin.');
 });

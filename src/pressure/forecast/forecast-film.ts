@@ -95,24 +95,25 @@ function codesOnce(codesOf: CodesOf): CodesOf {
   };
 }
 
-/** A level charted on fewer of the own snaps has no cells at the line: what is not known is left out, not a dead end. */
-const LEAST_LEVEL_SNAPS = 8;
-
 /**
- * The cells of both chains.
+ * The cells of both chains. A level of the line that was charted on fewer than half as many own snaps as a deeper one is left
+ * out: where only the empty set is told from the rest, most looks are blank, and what was charted is no sample of them.
  *
  * @param ownSize - how many of the snaps, the first ones, are those of the film to be forecast
  */
 export function filmTrees(cells: SnapCells, ownSize: number): Pick<ForecastFilm, 'trees' | 'linePlaces'> {
   const levels = lineLevels(cells);
-  const linePlaces = [...levels.keys()].filter((place) => chartedOn(levels[place], ownSize) >= LEAST_LEVEL_SNAPS);
+  const charted = levels.map((level) => chartedOn(level, ownSize));
+  const linePlaces = [...levels.keys()].filter(
+    (place) => 2 * (charted[place] as number) >= Math.max(0, ...charted.slice(place + 1)),
+  );
   const line = linePlaces.map((place) => levels[place] as Uint8Array);
   return { trees: { plan: chainTree(planLevels(cells), cells.size), line: chainTree(line, cells.size) }, linePlaces };
 }
 
-function chartedOn(level: Uint8Array | undefined, size: number): number {
+function chartedOn(level: Uint8Array, size: number): number {
   let charted = 0;
-  for (let i = 0; i < size; i++) if (level?.[i] !== NOT_KNOWN) charted++;
+  for (let i = 0; i < size; i++) if (level[i] !== NOT_KNOWN) charted++;
   return charted;
 }
 

@@ -8,7 +8,7 @@ import { tellFollows } from '../view/tells-chart.ts';
 import { answerInSentence, capital, familyLabel, plainWords } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
 import { seenWords } from '../words/seen-words.ts';
-import { shareWords } from '../words/share-words.ts';
+import { isThin, shareWords, thinWords } from '../words/share-words.ts';
 import { planSituations } from '../words/situation-label.ts';
 import { majoritySure } from '../words/sure-words.ts';
 import { BACK_JOBS } from '../words/why-words.ts';
@@ -64,7 +64,7 @@ function commonest(kinds: readonly { readonly name: string; readonly share: Shar
     (first.share.estimate ?? 0) > 0.5 || second === undefined || second.share.count === 0
       ? ''
       : `; ${second.name} ${shareWords(second.share)}`;
-  return `${capital(first.name)} ${shareWords(first.share)}${also}.`;
+  return `${capital(first.name)} ${shareWords(first.share)}${also}${thinWords(first.share)}.`;
 }
 
 /** Which way the line turns; a side to live on only where the count carries it. */
@@ -72,9 +72,9 @@ function slideLine(toBack: Share): string {
   if (toBack.estimate === null) return '';
   const away = toBack.estimate < 0.5;
   const share = { count: away ? toBack.trials - toBack.count : toBack.count, trials: toBack.trials };
-  const fact = `Line slides ${away ? 'away from' : 'to'} the back ${shareWords(share)}`;
+  const fact = `Line slides ${away ? 'away from' : 'to'} the back ${shareWords(share)}${thinWords(share)}`;
   const sure = majoritySure(toBack);
-  if (sure === 'no difference') return `${fact}: both ways, read it.`;
+  if (sure === 'no difference') return `${fact}: ${isThin(share) ? 'too few to say' : 'both ways'}, read it.`;
   return sure === 'clear' ? `${fact}.` : `${fact}: ${sure}.`;
 }
 

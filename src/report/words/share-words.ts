@@ -42,6 +42,11 @@ export function isThin({ trials }: Pick<Count, 'trials'>): boolean {
   return trials > 0 && trials < THIN_SNAPS;
 }
 
+/** What follows a share in a sentence that rests on too few snaps; nothing after any other. */
+export function thinWords(count: Pick<Count, 'trials'>): string {
+  return isThin(count) ? ', thin' : '';
+}
+
 /**
  * A range of whole snaps to expect.
  *

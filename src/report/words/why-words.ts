@@ -5,7 +5,7 @@ import type { ProtectionMix } from '../../pressure/protection/protection-result.
 import { firedWords, fitWords, ofTen } from './fit-words.ts';
 import { answerInSentence, capital } from './label.ts';
 import { listed } from './number-words.ts';
-import { shareWords } from './share-words.ts';
+import { shareWords, thinWords } from './share-words.ts';
 import { ALL_SITUATIONS } from './situation-label.ts';
 import { pointsWords } from './spread-words.ts';
 import { majoritySure, type Sure, sureOf } from './sure-words.ts';
@@ -115,7 +115,7 @@ function slideStatement({ slideToBack }: ProtectionMix): readonly Statement[] {
   if (slideToBack.estimate === null) return [];
   const away = slideToBack.estimate < 0.5;
   const count = away ? slideToBack.trials - slideToBack.count : slideToBack.count;
-  const fact = `They slide ${away ? 'away from' : 'to'} the back on ${shareWords({ count, trials: slideToBack.trials })}`;
+  const fact = `They slide ${away ? 'away from' : 'to'} the back on ${shareWords({ count, trials: slideToBack.trials })}${thinWords(slideToBack)}`;
   const sure = majoritySure(slideToBack);
   const side = away ? 'to the back' : 'away from the back';
   if (sure === 'no difference') return [{ words: `${fact}: no side to live on.`, sure }];
@@ -127,7 +127,12 @@ function backStatement({ protection }: WeekPlan): readonly Statement[] {
   const [first] = [...protection.mix.backJobs].sort((a, b) => b.share.count - a.share.count);
   if (first === undefined || first.share.trials === 0) return [];
   const job = BACK_JOBS[first.job] ?? first.job;
-  return [{ words: `${capital(job)} on ${shareWords(first.share)} of their charted passes.`, sure: null }];
+  return [
+    {
+      words: `${capital(job)} on ${shareWords(first.share)} of their charted passes${thinWords(first.share)}.`,
+      sure: null,
+    },
+  ];
 }
 
 /** What the back does, with him as the subject. */

@@ -41,6 +41,8 @@ describe('a look that was not charted', () => {
   it.each([
     ['never', () => undefined],
     ['on two snaps of five', (i: number) => (i % 5 < 2 ? depths[i % 2] : undefined)],
+    ['on three snaps of five', (i: number) => (i % 5 < 3 ? depths[i % 2] : undefined)],
+    ['only where it is under center', (i: number) => (i % 5 === 0 ? 'under_center' : undefined)],
   ] as const)('%s: down and distance are no habit', (_, depthAt) => {
     const chart = filmFromRecords(byDown('blank look', 5, depthAt));
     expect(tellsOf(chart)).toEqual([]);
