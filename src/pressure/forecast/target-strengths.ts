@@ -67,8 +67,12 @@ export const TARGET_STRENGTHS: Readonly<Record<Target, TargetStrengths>> = {
 /** The constants of the line's chain where only some of its levels were charted; `places` are theirs among all. */
 export function lineStrengths(target: Target, places: readonly number[]): ChainStrengths {
   const { line } = TARGET_STRENGTHS[target];
-  return { ...line, own: places.map((place) => line.own[place] ?? pool) };
+  const [first = pool, ...deeper] = places.map((place) => line.own[place] ?? pool);
+  return { ...line, own: [Math.min(first, MOST_FIRST), ...deeper] };
 }
+
+/** The first strength is the middle of a belief, which a level that is else pooled needs too: the most of the grid. */
+const MOST_FIRST = 1024;
 
 function judged(): TargetStrengths {
   return {

@@ -5,7 +5,9 @@ import type { ChainFit } from '../../../src/pressure/forecast/chain-fit.ts';
 import { sharesOnSnap } from '../../../src/pressure/forecast/chain-snap.ts';
 import { tallyGame } from '../../../src/pressure/forecast/chain-tally.ts';
 import { chainTree, nodeAt } from '../../../src/pressure/forecast/chain-tree.ts';
-import { forecastFilm } from '../../../src/pressure/forecast/forecast-film.ts';
+import { fitTarget, forecastFilm } from '../../../src/pressure/forecast/forecast-film.ts';
+import { leftOutShares } from '../../../src/pressure/forecast/left-out-shares.ts';
+import { TARGET_DEFINITIONS } from '../../../src/pressure/forecast/target.ts';
 import { findTells } from '../../../src/pressure/forecast/tells.ts';
 import { createRandom } from '../../../src/stats/random.ts';
 
@@ -26,6 +28,7 @@ function byDown(seed: string, games: number, depthAt: (i: number) => string | un
       to_go: down === 1 ? 10 : pick([2, 5, 8]),
       ball_on: 20 + random.integer(60),
       ...(depth === undefined ? {} : { quarterback_depth: depth }),
+      motion: pick(['none', 'none', 'across']),
       play_kind: runs ? 'run' : pick(['quick', 'dropback', 'screen']),
     };
   });
@@ -47,6 +50,15 @@ describe('a look that was not charted', () => {
     const chart = filmFromRecords(byDown('blank look', 5, depthAt));
     expect(tellsOf(chart)).toEqual([]);
     expect(tellsOf(chart, archive)).toEqual([]);
+  });
+
+  it.each([null, archive])('leaves a share of every class on every snap, whatever is asked', (others) => {
+    const chart = filmFromRecords(byDown('blank look', 5, (i) => (i % 5 === 0 ? 'under_center' : undefined)));
+    const film = forecastFilm(chart, others, cuts);
+    for (const definition of TARGET_DEFINITIONS.filter(({ target }) => ['motion', 'run_or_pass'].includes(target))) {
+      const { shares } = leftOutShares(film, fitTarget(film, definition, 'line'));
+      for (let i = 0; i < chart.size; i++) expect(shares[2 * i]! + shares[2 * i + 1]!).toBeCloseTo(1, 9);
+    }
   });
 });
 
