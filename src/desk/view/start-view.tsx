@@ -24,7 +24,7 @@ export function StartView({ desk, state }: StartProps) {
         <FromFiles desk={desk} />
         <section>
           <h2>Try it first</h2>
-          <p>A whole invented season: three weeks charted, twenty-six calls. No real school.</p>
+          <p>A whole invented season: three weeks charted, a defense to call. No real school.</p>
           <button type="button" class="main" onClick={() => void desk.demo()}>
             Open the invented demo
           </button>
