@@ -70,6 +70,7 @@ async function keys(): Promise<void> {
   const onDesk = await keyTimes(page);
   const longest = longestTask(await browser.stopTracing());
   const onBlank = await keyTimes(blank);
+  for (const each of [page, blank]) await each.context().close();
   console.log(`key to screen with ${SNAPS} snaps, ${onDesk.length} keys: ${said(onDesk)} (aims 16 and 50)`);
   console.log(`the same keys on an empty page: ${said(onBlank)}`);
   console.log(`longest the page worked at one go meanwhile: ${longest.toFixed(1)} ms of CPU`);
@@ -106,9 +107,7 @@ async function keyTimes(page: Page): Promise<number[]> {
   const drive = ['/', '2', '5', ' ', ...'m1br4 m1br4 m1br4 '];
   for (let i = 0; i < KEYS; i++) await page.keyboard.press(drive[i % drive.length] ?? 'm', { delay: 5 });
   await page.waitForTimeout(300);
-  const times = (await page.evaluate('window.times')) as number[];
-  await page.context().close();
-  return times;
+  return (await page.evaluate('window.times')) as number[];
 }
 
 async function openSeason(page: Page, files: Readonly<Record<string, string>>): Promise<void> {

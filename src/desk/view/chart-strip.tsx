@@ -18,7 +18,7 @@ const HELD = 300;
 export function ChartStrip({ state, onStroke, onFault }: StripProps) {
   const place = useRef<HTMLElement>(null);
   const stopwatch = useStopwatch(onStroke);
-  useLayoutEffect(() => place.current?.focus(), []);
+  useLayoutEffect(() => place.current?.focus({ preventScroll: true }), []);
   const hear = (event: KeyboardEvent) => {
     const key = strokeOf(event);
     if (key === null) return;
