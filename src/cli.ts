@@ -237,7 +237,7 @@ function failed(error: unknown): number {
 }
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  // A reader that has seen enough, as in `| head`, is no fault.
+  // A reader that has seen enough, as in `| head`, is not a fault.
   if (error.code === 'EPIPE') process.exit(EXIT.fine);
   terminal.note(cannotWrite(error));
   process.exit(EXIT.faults);

@@ -8,7 +8,7 @@ import { UserProblem } from '../season/user-problem.ts';
 /**
  * The bytes of a file. `shown` is its path as the user would name it.
  *
- * @throws UserProblem when it is no file or cannot be read: a sheet that is there is never left out in silence
+ * @throws UserProblem when it is not a file or cannot be read: a sheet that is there is never left out in silence
  */
 export async function bytesOf(path: string, shown: string): Promise<Uint8Array> {
   try {

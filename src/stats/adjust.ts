@@ -7,7 +7,7 @@ import { StatsInputError } from './errors.ts';
  * @param p - p-values of the tests shown, 0 to 1
  * @param m - number of tests looked at, shown or not; at least `p.length`, which is the default
  * @returns adjusted values in input order
- * @throws StatsInputError when a value is no probability or `m` is too small
+ * @throws StatsInputError when a value is not a probability or `m` is too small
  * @see Benjamini and Hochberg 1995, Journal of the Royal Statistical Society B 57:289
  */
 export function benjaminiHochberg(p: readonly number[], m: number = p.length): number[] {

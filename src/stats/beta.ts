@@ -90,7 +90,7 @@ export function digamma(x: number): number {
 const LARGEST = { logarithm: 709.782712893384, gamma: 171.6243769563027 } as const;
 
 /**
- * Where Cephes multiplies the gammas of the two shapes although the product is no double, and so returns 0: their sum
+ * Where Cephes multiplies the gammas of the two shapes although the product is not a double, and so returns 0: their sum
  * is just below the largest gamma, and one of them is below 1.
  */
 function gammasOverflow(a: number, b: number): boolean {

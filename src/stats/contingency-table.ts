@@ -33,7 +33,7 @@ export function marginsOf(table: ContingencyTable): Margins {
 /**
  * The table without its empty rows and columns.
  *
- * @throws StatsInputError when the table is no table
+ * @throws StatsInputError when the table is not a table
  */
 export function withoutEmpty(table: ContingencyTable): number[][] {
   const { rows, columns } = marginsOf(table);

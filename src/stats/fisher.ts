@@ -31,7 +31,7 @@ export interface FisherTask {
  * more likely than the observed one. Counted in full where that is quick, else estimated from seeded draws.
  *
  * @returns p 1 when fewer than two rows or columns hold counts
- * @throws StatsInputError when the table is no table or a count is not whole
+ * @throws StatsInputError when the table is not a table or a count is not whole
  * @see Freeman and Halton 1951, Biometrika 38:141
  */
 export function fisherExact({ table, seed, draws = 9999 }: FisherTask): FisherResult {

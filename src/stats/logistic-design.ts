@@ -31,7 +31,7 @@ export interface CompiledDesign {
  * Checks a design and lays it out observation by observation.
  *
  * @throws StatsInputError when a feature number is out of range, a value is not finite, or the length of a
- * dense design is no multiple of its features
+ * dense design is not a multiple of its features
  */
 export function compileDesign(design: LogisticDesign): CompiledDesign {
   switch (design.kind) {

@@ -22,7 +22,7 @@ export interface MutualInformation {
  * @param table - counts
  * @param unit - of every entropy
  * @returns null when the table is empty
- * @throws StatsInputError when the table is no table
+ * @throws StatsInputError when the table is not a table
  * @see Cover and Thomas 2006, Elements of Information Theory, section 2.3
  * @example mutualInformation([[5, 0], [0, 5]], 'bits')?.value // 1
  */
@@ -65,7 +65,7 @@ export interface MutualInformationTask {
  * mean and p under shuffling.
  *
  * @returns null when the table is empty
- * @throws StatsInputError when the table holds fractions or is no table
+ * @throws StatsInputError when the table holds fractions or is not a table
  * @see {@link permutationTest}
  */
 export function mutualInformationTest(task: MutualInformationTask): PermutationResult | null {

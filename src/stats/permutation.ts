@@ -29,7 +29,7 @@ export interface PermutationTask {
  * Permutation test of independence in a table.
  *
  * @returns null when the table is empty
- * @throws StatsInputError when the table holds fractions or is no table, or there is no permutation to make
+ * @throws StatsInputError when the table holds fractions or is not a table, or there is no permutation to make
  * @see Phipson and Smyth 2010, Statistical Applications in Genetics and Molecular Biology 9:39
  */
 export function permutationTest(task: PermutationTask): PermutationResult | null {

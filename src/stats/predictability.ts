@@ -13,7 +13,7 @@ export type PredictionDirection = (typeof PREDICTION_DIRECTIONS)[number];
  * @param table - counts
  * @param direction - the target is named first
  * @returns 0 to 1; null when the target has fewer than two used categories
- * @throws StatsInputError when the table is no table
+ * @throws StatsInputError when the table is not a table
  * @see Theil 1972, Statistical Decomposition Analysis
  */
 export function theilU(table: ContingencyTable, direction: PredictionDirection): number | null {
@@ -29,7 +29,7 @@ export function theilU(table: ContingencyTable, direction: PredictionDirection):
  * @param table - counts
  * @param direction - the target is named first
  * @returns 0 to 1; null when the target has fewer than two used categories
- * @throws StatsInputError when the table is no table
+ * @throws StatsInputError when the table is not a table
  * @see Goodman and Kruskal 1954, Journal of the American Statistical Association 49:732
  */
 export function goodmanKruskalLambda(table: ContingencyTable, direction: PredictionDirection): number | null {

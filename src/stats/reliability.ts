@@ -19,7 +19,7 @@ export interface ReliabilityBin {
  * @param forecasts - probabilities of 1
  * @param outcomes - 0 or 1 each
  * @param bins - how many, at least 1; 10 when absent
- * @throws StatsInputError when the lengths differ, a forecast is no probability or there is no bin
+ * @throws StatsInputError when the lengths differ, a forecast is not a probability or there is no bin
  * @see Murphy and Winkler 1977, Applied Statistics 26:41
  */
 export function reliabilityBins(

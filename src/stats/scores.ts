@@ -11,7 +11,7 @@ export const CLIP = 1e-15;
  * @param forecasts - per observation one probability per class, summing to 1
  * @param outcomes - the class that came, from 0
  * @param clip - probabilities are kept at least this far from 0 and 1
- * @throws StatsInputError when there is no forecast, the lengths differ or a value is impossible
+ * @throws StatsInputError when there is not a forecast, the lengths differ or a value is impossible
  */
 export function multiclassLogLoss(
   forecasts: readonly ArrayLike<number>[],
@@ -27,7 +27,7 @@ export function multiclassLogLoss(
  *
  * @param forecasts - per observation one probability per class, summing to 1
  * @param outcomes - the class that came, from 0
- * @throws StatsInputError when there is no forecast, the lengths differ or a value is impossible
+ * @throws StatsInputError when there is not a forecast, the lengths differ or a value is impossible
  * @see Brier 1950, Monthly Weather Review 78:1
  */
 export function multiclassBrier(forecasts: readonly ArrayLike<number>[], outcomes: readonly number[]): number {
@@ -52,7 +52,7 @@ export interface Calibration {
 /**
  * Recalibration line of forecasts of a yes-or-no outcome.
  *
- * @throws StatsInputError when there is no forecast, the lengths differ or a value is impossible
+ * @throws StatsInputError when there is not a forecast, the lengths differ or a value is impossible
  * @see Cox 1958, Biometrika 45:562
  */
 export function calibration(forecasts: readonly number[], outcomes: readonly number[], clip = CLIP): Calibration {

@@ -20,7 +20,7 @@ export interface CallsLook {
   readonly text: string;
   readonly library: CallLibrary | null;
   readonly faults: readonly SoundnessFault[];
-  /** Why the text is no library, in words. */
+  /** Why the text is not a library, in words. */
   readonly problems: readonly string[];
 }
 

@@ -1,4 +1,4 @@
-/** Whether two files hold the same; null is no file. */
+/** Whether two files hold the same; null is not a file. */
 export function sameBytes(one: Uint8Array | null, other: Uint8Array | null): boolean {
   if (one === null || other === null) return one === other;
   if (one.length !== other.length) return false;

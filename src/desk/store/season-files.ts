@@ -24,7 +24,7 @@ export function zipSeason({ name, files }: ComingSeason): Uint8Array<ArrayBuffer
  * The season in a zip file.
  *
  * @param fallback - a name for it when the files stand in no folder
- * @throws UserProblem when it is no zip file, is far too large, or holds no season
+ * @throws UserProblem when it is not a zip file, is far too large, or holds no season
  */
 export function unzipSeason(bytes: Uint8Array, fallback: string): ComingSeason {
   let left = MOST_BYTES;

@@ -73,7 +73,7 @@ function textOfValue(value: unknown): string {
   return value === undefined || value === null ? '' : String(value);
 }
 
-/** What was typed, as the file should hold it; a blank takes the key away, and what is no number stays as it was typed. */
+/** What was typed, as the file should hold it; a blank takes the key away, and what is not a number stays as it was typed. */
 function written({ form }: SettingField, text: string): unknown {
   const trimmed = text.trim();
   if (trimmed === '') return undefined;

@@ -19,7 +19,7 @@ const NOT_COMPARED: readonly string[] = ['game', 'week', 'snap', 'note'];
 
 /**
  * How far two charts of the same game agree. Snaps are matched by game and snap number, by the number alone when each
- * chart holds one game. A field is compared on the snaps on which both charted it; a blank is no disagreement. Fields
+ * chart holds one game. A field is compared on the snaps on which both charted it; a blank is not a disagreement. Fields
  * with the lowest agreement come first, fields never charted by both last.
  */
 export function compareCharts(first: Film, second: Film): ChartAgreement {

@@ -75,7 +75,7 @@ export const SCREEN_FIGURES: Readonly<Record<'zone' | 'one_deep' | 'none_deep', 
 /**
  * Standard deviation between offenses of what five or more are worth against four, per ten dropbacks, with the upper end
  * of its 95% interval (professional games, 2019-23: 0.6, from 0 to 0.95). Four games of an opponent teach almost nothing
- * of it. At other levels nothing is measured, and the upper end stands in.
+ * of it. At other levels nothing is measured, and the upper end is used.
  */
 export const BETWEEN_OFFENSES = { measured: 0.6, upper: 0.95 } as const;
 

@@ -25,7 +25,7 @@ export interface ForecastFilm {
   readonly ownGames: readonly OffenseGame[];
   /** Games of other offenses; their rows count on from `ownSize`. */
   readonly archiveGames: readonly OffenseGame[];
-  /** The snaps of each offense of the archive, one list after another; tallies stand in no game of their own. */
+  /** The snaps of each offense of the archive, one list after another; tallies belong to no game. */
   readonly archiveRows: ReadonlyMap<string, readonly ArrayLike<number>[]>;
   readonly trees: Readonly<Record<ChainKind, ChainTree>>;
   /** Places of the levels of the line's tree among all that a line's chain may have. */

@@ -13,7 +13,7 @@ export const QUICK_RELEASE_SECONDS = 2.5;
 /**
  * Screen (0) or not (1) on every pass; 255 on runs and where it is not known. A snap charted only as `pass` counts as
  * no screen when its file uses the word `screen` at all; in a file that never does, nobody separated screens. A sack
- * or a scramble is no screen unless it was charted as one.
+ * or a scramble is not a screen unless it was charted as one.
  */
 export function screenCodes(chart: Film): Uint8Array {
   const tellsApart = new Set<number>();

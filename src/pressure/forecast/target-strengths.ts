@@ -14,7 +14,7 @@ const pool = Number.POSITIVE_INFINITY;
  * on open professional play data of 2022 (play-by-play nflverse, CC BY 4.0; charting FTN Data and participation NFL
  * NextGenStats via nflverse, CC BY-SA 4.0), four games to the next, on half of the offenses; the other half agreed. The
  * grid was 1, 2, 4 ... 256, 1024 and complete pooling. The first of each list is only the middle of a belief that the
- * film itself moves. What other offenses are worth is learned and stands in no list.
+ * film itself moves. What other offenses are worth is learned and is in no list.
  * On the same data the game-to-game term was set so that 95% count intervals of the next game cover 95 to 98%, the
  * offense-to-offense term so that 95% intervals cover the rest of the season 92 to 97%, and the cell-to-cell term so that
  * intervals of a situation's share, with the game-to-game term, cover the rest of the season (30 snaps or more) .91 to .96.

@@ -37,7 +37,7 @@ export interface AgainstOthers {
  */
 const OFFENSE_TO_OFFENSE = { median: 32, spread: 1.2 };
 
-/** An offense with fewer charted snaps is no tick: its share would be noise. Common practice, no source. */
+/** An offense with fewer charted snaps is not a tick: its share would be noise. Common practice, no source. */
 const LEAST_TRIALS = 5;
 
 /**

@@ -29,7 +29,7 @@ export interface Review {
   readonly invented: boolean;
   readonly sunday: SundaySource;
   readonly gameSnaps: number;
-  /** Games of the sheet that Sunday's film held already; what is said of them is no forecast. */
+  /** Games of the sheet that Sunday's film held already; what is said of them is not a forecast. */
   readonly seenBefore: readonly string[];
   readonly scores: readonly TargetReview[];
   readonly counts: readonly CountCheck[];

@@ -24,7 +24,7 @@ export interface PointsMix {
   readonly id: string;
   readonly label: string;
   readonly expectedSnaps: number;
-  /** Whether their answers are known here; false where an ordinary offense stands in. */
+  /** Whether their answers are known here; false where an ordinary offense takes their place. */
   readonly known: boolean;
   readonly shares: ByAnswer;
   readonly families: ByFamily<FamilyMix>;

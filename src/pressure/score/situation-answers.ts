@@ -14,7 +14,7 @@ export interface SituationAnswers {
   readonly alphas: ByAnswer;
   /** Expected shares of the answers. */
   readonly shares: ByAnswer;
-  /** False where the answers stand in for uncharted ones. */
+  /** False where the answers replace uncharted ones. */
   readonly known: boolean;
 }
 
@@ -34,7 +34,7 @@ const STAND_IN: ByAnswer = {
 
 /**
  * The answer forecast of every situation. A situation without one takes that of all snaps; where no answer is known at
- * all an ordinary offense stands in and is marked as not known.
+ * all an ordinary offense takes their place and is marked as not known.
  */
 export function situationAnswers(forecast: ForecastChapter): readonly SituationAnswers[] {
   const overall = alphasOf(find(forecast, 'all', 'answer'));

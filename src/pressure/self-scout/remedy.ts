@@ -4,7 +4,7 @@ import type { WeekSettings } from '../../game/week-settings.ts';
 import { largestRemainder } from '../../stats/apportion.ts';
 import { type PathHabit, readableSnaps } from '../menu/habits.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
-import { type FilmPath, favourite, favouriteSnaps, filmPaths } from './film-path.ts';
+import { type FilmPath, favorite, favoriteSnaps, filmPaths } from './film-path.ts';
 import type { GuessRate, Remedy } from './result.ts';
 import { type OwnSnap, pairedPressures } from './snaps.ts';
 import { type SwapCell, swapCells } from './swap-cell.ts';
@@ -91,7 +91,7 @@ function untouched(problem: SwapProblem, games: number): SwapPlan {
 }
 
 function isOver(path: FilmPath, cap: number): boolean {
-  return favouriteSnaps(path) > cap * path.snaps;
+  return favoriteSnaps(path) > cap * path.snaps;
 }
 
 /** Whole snaps in place of expected ones, so that their sum is kept. */
@@ -109,6 +109,6 @@ function wholeSwaps(cells: readonly SwapCell[], { byCell, done }: SwapPlan): Rem
 /** What the plan's swaps ask of a path in each of the coming games. */
 function habitOf(path: FilmPath, { cells }: SwapProblem, { byCell, games }: SwapPlan): PathHabit {
   const swapped = byCell.reduce((sum, times, i) => sum + (cells[i]?.path === path.path ? times : 0), 0);
-  const changeUp = swapped === 0 ? null : { usual: favourite(path), calls: swapped / games };
+  const changeUp = swapped === 0 ? null : { usual: favorite(path), calls: swapped / games };
   return { path: path.path, snaps: path.snaps, changeUp };
 }

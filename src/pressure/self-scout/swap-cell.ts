@@ -1,7 +1,7 @@
 import type { Call, CallLibrary } from '../../game/call-library.ts';
 import { plainName } from '../../game/plain-name.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
-import { type FilmPath, favourite } from './film-path.ts';
+import { type FilmPath, favorite } from './film-path.ts';
 
 /** Snaps of a path in one situation that could be played in another coverage. */
 export interface SwapCell {
@@ -30,14 +30,14 @@ export function swapCells(path: FilmPath, { library, scores, ban }: SwapSource):
     (call) =>
       call.family !== 'base' && plainName(call.path) === plainName(path.path) && !banned.has(plainName(call.name)),
   );
-  const usual = ofPath.find(({ coverage }) => plainName(coverage) === plainName(favourite(path)));
-  const others = ofPath.filter(({ coverage }) => plainName(coverage) !== plainName(favourite(path)));
+  const usual = ofPath.find(({ coverage }) => plainName(coverage) === plainName(favorite(path)));
+  const others = ofPath.filter(({ coverage }) => plainName(coverage) !== plainName(favorite(path)));
   if (others.length === 0) return [];
-  return path.favouriteBySituation.map(([situation, snaps]) => {
+  return path.favoriteBySituation.map(({ situation, snaps }) => {
     const worth = (call: Call | undefined) => pointsASnap(scores, call?.name, situation);
     const best = others.reduce((most, call) => (worth(call) > worth(most) ? call : most));
     const cost = usual ? worth(usual) - worth(best) : 0;
-    return { path: path.path, situation, instead: favourite(path), coverage: best.coverage, snaps, cost };
+    return { path: path.path, situation, instead: favorite(path), coverage: best.coverage, snaps, cost };
   });
 }
 

@@ -1,5 +1,5 @@
 import { READER_GAMES } from '../menu/habits.ts';
-import { type FilmPath, favouriteSnaps } from './film-path.ts';
+import { type FilmPath, favoriteSnaps } from './film-path.ts';
 import type { SwapCell } from './swap-cell.ts';
 
 /** Our film and the games to come, if nothing changes. */
@@ -38,7 +38,7 @@ export function swapPlan({ paths, cells, filmGames, cap }: SwapProblem, games: n
   const ratio = games / filmGames;
   const window = ratio + Math.min(filmGames, Math.max(0, READER_GAMES - games)) / filmGames;
   const snaps = paths.reduce((sum, path) => sum + path.snaps, 0);
-  const right = paths.reduce((sum, path) => sum + favouriteSnaps(path), 0);
+  const right = paths.reduce((sum, path) => sum + favoriteSnaps(path), 0);
   const [allSnaps, allRight] = [snaps * window, right * window];
   const needed = Math.max(0, Math.ceil(allRight - cap * allSnaps - SLACK));
   const byCell = fill(cells, { needed, ratio, room: pathRooms(paths, { ratio, window, cap }) });
@@ -60,7 +60,7 @@ function pathRooms(
 ): Map<string, number> {
   return new Map(
     paths.map((path) => {
-      const [usual, second] = [favouriteSnaps(path), path.coverages[1]?.[1] ?? 0];
+      const [usual, second] = [favoriteSnaps(path), path.coverages[1]?.snaps ?? 0];
       const coming = ratio * (usual - (1 - cap) * path.snaps);
       const untilTie = (window * (usual - second)) / 2;
       return [path.path, Math.max(0, Math.min(coming, untilTie))];

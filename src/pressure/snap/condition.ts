@@ -97,7 +97,7 @@ function quarterbackRuns({ chart, cuts }: CutFilm): LeftOut {
 }
 
 /**
- * An answer asked for: a pass is no run, however little else was charted of it; and which pass it was is asked only in
+ * An answer asked for: a pass is not a run, however little else was charted of it; and which pass it was is asked only in
  * games that tell their passes apart, or runs alone would be counted.
  */
 function answerTest(test: SnapTest, answer: string, { chart, cuts }: CutFilm): SnapTest {

@@ -42,7 +42,7 @@ export function receiverCodes(chart: Film): Uint8Array {
 }
 
 /**
- * The receivers' look of a code such as `3x1`, or undefined when it is no such code.
+ * The receivers' look of a code such as `3x1`, or undefined when it is not a code.
  *
  * @param receivers - receivers to the strength, `x`, receivers away from it
  */

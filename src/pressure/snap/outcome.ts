@@ -29,7 +29,7 @@ export const EXPLOSIVE_YARDS = { pass: 20, run: 12 } as const;
 /**
  * The outcome kind of a snap, or undefined where it is not known. First match decides: interception or lost fumble is
  * a takeaway; a sack or lost yards a loss; a pass of 20 or a run of 12 an explosive; a gain that meets the success rule
- * a gain; anything else a stop. An incomplete pass without a charted gain gained nothing. A penalty is no outcome.
+ * a gain; anything else a stop. An incomplete pass without a charted gain gained nothing. A penalty is not an outcome.
  */
 export function outcomeOf(snap: SnapOutcome): OutcomeKind | undefined {
   const decided = BY_RESULT[snap.result ?? ''];

@@ -20,7 +20,7 @@ export function measureTextOurselves(): void {
 }
 
 /** Starts the numbering of clip paths and gradients again, so that a drawing does not depend on those before it. */
-export function startIdsAnew(): void {
+export function restartIds(): void {
   (vega as unknown as { resetSVGDefIds: () => void }).resetSVGDefIds();
 }
 

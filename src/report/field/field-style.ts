@@ -1,4 +1,4 @@
-/** Style of the field drawings: one ink; what a line means is read from dash and end, not by colour. */
+/** Style of the field drawings: one ink; what a line means is read from dash and end, not by color. */
 export const FIELD_STYLE = `
 .field{display:block;width:100%;height:auto;background:var(--paper);border:1px solid var(--rule)}
 .field path{fill:none;stroke:var(--ink)}

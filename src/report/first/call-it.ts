@@ -14,7 +14,7 @@ import { mixMatrix } from './mix-matrix.ts';
 /** Calls or families named where no menu was chosen. */
 const NAMED = 3;
 
-/** The mix, or what stands in its place: the limits that clash, or the calls and families by score. */
+/** The mix, or what takes its place: the limits that clash, or the calls and families by score. */
 export function callItPart(plan: WeekPlan): Html {
   const { menu } = plan;
   if (menu?.kind === 'menu') return html`${mixMatrix(plan, menu)}<p class="small">${matrixNote(plan, menu)}</p>\n`;

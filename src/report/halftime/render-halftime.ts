@@ -60,7 +60,7 @@ function moreCalls({ calls }: HalftimeUpdate): string {
 const CALLS_NOTE =
   'Sunday, Now: snaps of 10 right less wrong, by Sunday’s rules. Points: saved per 10 snaps, now. Used: of the calls planned for the game. Held: loss, stop or takeaway.';
 
-/** Without calls the kinds of pressure stand in their place. */
+/** Without calls the kinds of pressure take their place. */
 function families(update: HalftimeUpdate): Html {
   return html`<h2>Kinds of pressure</h2>\n${tableMarkup(familiesTable(update))}`;
 }

@@ -3,7 +3,7 @@ import { expressionInterpreter } from 'vega-interpreter';
 import { compile, type TopLevelSpec } from 'vega-lite';
 import { cleanDrawing } from '../chart/clean-drawing.ts';
 import { ChartError, keepingLogger, refusingLoader } from '../chart/quiet-runtime.ts';
-import { measureTextOurselves, startIdsAnew } from '../chart/vega-text.ts';
+import { measureTextOurselves, restartIds } from '../chart/vega-text.ts';
 import type { ChartView } from '../view/block.ts';
 
 /**
@@ -30,7 +30,7 @@ async function drawSpec(id: string, spec: TopLevelSpec): Promise<string> {
   });
   try {
     await view.runAsync();
-    startIdsAnew();
+    restartIds();
     const drawing = await view.toSVG();
     if (complaints.length > 0) throw new ChartError(`chart ${id}: ${complaints.join('; ')}`);
     return drawing;

@@ -5,7 +5,7 @@ const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', '
  * A calendar day as a coach writes it. The day is taken as written: no time zone moves it.
  *
  * @param day - YYYY-MM-DD
- * @returns the text unchanged when it is no such day
+ * @returns the text unchanged when it is not a day
  * @example gameDay('2026-11-06') // "Fri Nov 6, 2026"
  */
 export function gameDay(day: string): string {

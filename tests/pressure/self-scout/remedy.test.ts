@@ -16,10 +16,10 @@ const aPath = (path: string, usual: number, other: number): FilmPath => ({
   path,
   snaps: usual + other,
   coverages: [
-    ['usual', usual],
-    ['other', other],
+    { coverage: 'usual', snaps: usual },
+    { coverage: 'other', snaps: other },
   ],
-  favouriteBySituation: [],
+  favoriteBySituation: [],
 });
 const aCell = (path: string, snaps: number, cost: number): SwapCell => ({
   path,
@@ -107,7 +107,7 @@ function leastCost({ paths, cells, filmGames, cap }: SwapProblem, games: number,
       { terms: Object.fromEntries(cells.map((_, i) => [`x${i}`, 1])), equal: total },
       ...cells.map(({ snaps }, i) => ({ terms: { [`x${i}`]: 1 }, max: snaps * ratio })),
       ...paths.map(({ path, snaps, coverages }) => {
-        const [usual, other] = [coverages[0]![1], coverages[1]![1]];
+        const [usual, other] = [coverages[0]!.snaps, coverages[1]!.snaps];
         const terms = Object.fromEntries(cells.flatMap((cell, i) => (cell.path === path ? [[`x${i}`, 1]] : [])));
         const room = Math.min(usual * ratio - (1 - cap) * snaps * ratio, ((usual - other) * window) / 2);
         return { terms, max: Math.max(0, room) };
