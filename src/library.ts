@@ -19,6 +19,7 @@ export type { SheetOptions, SheetReading } from './ingest/sheet-reading.ts';
 export { toCsv } from './ingest/write-csv.ts';
 export { compareCharts } from './pressure/chart-comparison/compare-charts.ts';
 export { forecastWeek } from './pressure/forecast/week/forecast.ts';
+export type { HalftimeInput } from './pressure/halftime/halftime.ts';
 export { halftimeUpdate } from './pressure/halftime/halftime.ts';
 export { filmChapter } from './pressure/plan/film-chapter.ts';
 export { planWeek } from './pressure/plan/plan-week.ts';

@@ -90,7 +90,7 @@ describe('the packed tool', () => {
 });
 
 const consumer = `
-import { filmFromRecords, halftimeUpdate, readCallLibrary, readSheet, readWeekSettings, share, tendencyOf, wilsonInterval, type Film, type Share, type WeekPlan, type WeekSettings } from 'pressure-plan';
+import { filmFromRecords, halftimeUpdate, readCallLibrary, readSheet, readWeekSettings, share, tendencyOf, wilsonInterval, type Film, type HalftimeInput, type Share, type WeekPlan, type WeekSettings } from 'pressure-plan';
 
 const settings = readWeekSettings('opponent: Harrow Creek');
 if (settings.kind !== 'value') throw new Error('no settings');
@@ -104,7 +104,8 @@ const screens: Share = answer.total.share;
 const refused = readCallLibrary('calls: none');
 const words: string = refused.kind === 'problems' ? (refused.problems[0]?.rule ?? '') : '';
 const empty = readSheet({ file: 'x.csv', bytes: new Uint8Array() }, { kind: 'opponent' }).chart.size;
-export const plan: ((plan: WeekPlan, live: Film) => unknown) = halftimeUpdate;
+export const update: ((input: HalftimeInput) => unknown) = halftimeUpdate;
+export const planOf = ({ plan }: HalftimeInput): WeekPlan => plan;
 // @ts-expect-error a count is a number
 share('3', 10);
 // @ts-expect-error settings have no such key

@@ -22,16 +22,16 @@ export function differentWords(plan: WeekPlan, line: DifferentLine): string {
 
 function subjectWords({ topic, question, name }: DifferentLine): string {
   const written = SUBJECTS[topic];
-  if (written !== undefined) return written(name);
+  if (written !== undefined) return written(name, question);
   return isTarget(question) ? habitName(question, name) : `${plainWords(question)}: ${plainWords(name).toLowerCase()}`;
 }
 
 /** How a topic is said; the others are said by their question. */
-const SUBJECTS: Readonly<Partial<Record<DifferentTopic, (name: string) => string>>> = {
+const SUBJECTS: Readonly<Partial<Record<DifferentTopic, (name: string, question: string) => string>>> = {
   run_by_situation: runOrPass,
   run_by_zone: runOrPass,
   pressured: (name) => answerLabel(name),
-  formations: (name) => `Formation ${name}`,
+  formations: (name, question) => (question === 'formation' ? `Formation ${name}` : plainWords(name)),
   personnel: (name) => `${name} personnel`,
   motion: (name) => (name === 'motion' || name === 'yes' ? 'Motion' : `Motion, ${plainWords(name).toLowerCase()}`),
   tempo: (name) => `Tempo, ${plainWords(name).toLowerCase()}`,
