@@ -60,7 +60,7 @@ describe('pressure-plan report on the demo week', () => {
     const ended = run(['report', bare, '--json']);
     expect(ended.code, ended.note).toBe(0);
     const plan = JSON.parse(ended.out);
-    expect(plan.film.absent).toEqual(['week.yaml', 'defense.yaml', 'ours.csv', 'archive']);
+    expect(plan.film.absent).toEqual(['weekFile', 'library', 'ownFilm', 'archive']);
     expect(plan.menu).toBeNull();
     expect([plan.protection.race, plan.scores.families.length > 1]).toEqual([[], true]);
     const page = (name: string) => readFileSync(join(bare, 'out', name), 'utf8');
