@@ -27,6 +27,11 @@ describe('a snap typed', () => {
     expect(plan.at).toBe(1);
   });
 
+  it('loses its last digit to backspace and keeps the others', () => {
+    expect(typed(open('quick'), '25<').entry).toBe('2');
+    expect(lastOf(typed(open('quick'), '25<7 r14<2 '))).toMatchObject({ ball_on: 'own 27', gain: '12' });
+  });
+
   it('that falls gains nothing and keeps the hash; a flag leaves everything to be said', () => {
     const fell = typed(open('plan'), '25 l1bqi6lb4~');
     expect(lastOf(fell)).toMatchObject({ result: 'incomplete', gain: '0' });

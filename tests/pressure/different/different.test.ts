@@ -2,8 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { differentChapter } from '../../../src/pressure/different/different.ts';
+import type { Tell } from '../../../src/pressure/forecast/forecast-result.ts';
 import { pressuredChapter } from '../../../src/pressure/pressured/pressured.ts';
 import { createRandom } from '../../../src/stats/random.ts';
+import { share } from '../../../src/stats/share.ts';
 
 const cuts = weekSettingsSchema.parse({ opponent: 'Cinder Vale' }).situations;
 
@@ -52,11 +54,11 @@ function pass(is: (share: number) => boolean, screen: number): string {
 
 const OTHERS = ['Elm', 'Fir', 'Oak', 'Pine', 'Yew', 'Ash', 'Bay', 'Gum'];
 
-function chapterOf(own: readonly SnapRecord[], others: readonly SnapRecord[] | null) {
+function chapterOf(own: readonly SnapRecord[], others: readonly SnapRecord[] | null, shown: readonly Tell[] = []) {
   const chart = filmFromRecords(own);
   const archive = others && filmFromRecords(others);
   const pressured = pressuredChapter({ chart, archive, forecasts: [], cuts });
-  const tells = { looked: 0, discoveryRate: 0.1, tells: [] };
+  const tells = { looked: 0, discoveryRate: 0.1, tells: shown };
   return differentChapter({ chart, archive, cuts, pressured, tells });
 }
 
@@ -81,6 +83,30 @@ describe('differentChapter', () => {
     expect(runs?.offenses).toHaveLength(8);
     expect(runs?.snapsAGame).toBeCloseTo((counted - 240 * (runs?.usual as number)) / 4, 10);
     expect(runs?.snaps).toHaveLength(240);
+  });
+
+  it('counts of a tell what came beyond the forecast, by game', () => {
+    const tell: Tell = {
+      id: 'planted',
+      seen: [{ feature: 'motion', value: 'across' }],
+      target: 'screen',
+      follows: 'screen',
+      film: share(18, 24),
+      expected: 0.25,
+      standing: 'plan_with',
+      planWith: 0.5,
+      p: 0.0001,
+      adjusted: 0.01,
+      games: [],
+      gamesShown: 4,
+      oneGameOnly: false,
+      snaps: [1, 2],
+    };
+    const { lines } = chapterOf(offense('plain', PLAIN), archive, [tell]);
+    const line = lines.find(({ topic }) => topic === 'tells');
+    // 18 came where a quarter of 24 were expected: 12 more over four games.
+    expect(line).toMatchObject({ snapsAGame: 3, usual: 0.25, sure: 'clear', where: { by: 'seen', seen: tell.seen } });
+    expect(line?.film).toMatchObject({ count: 18, trials: 24 });
   });
 
   it('says of the same offense again that nothing is different, for nearly all of thirteen', () => {
