@@ -2,6 +2,7 @@ import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { TableSplit } from '../../pressure/tables/tables-result.ts';
 import { answerMatrix } from '../view/answer-matrix.ts';
 import type { Block, Chapter } from '../view/block.ts';
+import { differentTable } from '../view/different-table.ts';
 import { forecastChart } from '../view/forecast-chart.ts';
 import { habitTable } from '../view/habit-table.ts';
 import { lineSituationTable, lineTable } from '../view/line-table.ts';
@@ -29,6 +30,7 @@ export function whatTheyDoChapter(plan: WeekPlan): Chapter {
         kind: 'folded',
         summary: 'By how they line up, and within a down and distance',
         blocks: [
+          ...(plan.different.lines.length === 0 ? [] : [{ kind: 'table', table: differentTable(plan) } as const]),
           ...FOLDED.flatMap((by) => splitBlock(plan, by)),
           ...[lineTable(plan), lineSituationTable(plan), habitTable(plan)].map(
             (table) => ({ kind: 'table', table }) as const,

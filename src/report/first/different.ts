@@ -12,10 +12,19 @@ import { sureWord } from '../words/sure-words.ts';
 /** What makes them different from other offenses: each line with its count, the others' ticks, and how sure. */
 export function differentPart(plan: WeekPlan): Html {
   const { lines } = plan.different;
-  const items = lines.map((line) => differentItem(plan, line));
+  const items = lines.slice(0, LINES_SHOWN).map((line) => differentItem(plan, line));
   return html`<h2>What makes them different</h2>
-${lines.length === 0 ? html`<p>${noneWords(plan)}</p>` : html`<ul class="different">${items}</ul>`}\n`;
+${lines.length === 0 ? html`<p>${noneWords(plan)}</p>` : html`<ul class="different">${items}</ul>`}${moreLine(lines.length - LINES_SHOWN)}\n`;
 }
+
+function moreLine(rest: number): Html | null {
+  return rest > 0
+    ? html`<p class="small">${counted(rest, 'more line', 'more lines')} under <a href="#what-they-do">What they do</a></p>`
+    : null;
+}
+
+/** Lines of the first screen; all of them stand under what they do. */
+const LINES_SHOWN = 5;
 
 function noneWords({ different, forecast }: WeekPlan): string {
   const { looked } = forecast.tells;

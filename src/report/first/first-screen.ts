@@ -18,11 +18,11 @@ export function firstScreen(plan: WeekPlan): Html {
   return html`<section class="first" id="plan" aria-label="The plan">
 <div><h2>Call it like this</h2>
 ${callItPart(plan)}<h2>Why</h2>
-${statementList(whyStatements(plan))}</div>
+${statementList(whyStatements(plan))}<h2>How sure</h2>
+${statementList(sureStatements(plan))}</div>
 <div>${differentPart(plan)}<h2>Stay out of</h2>
 ${statementList(stayOutStatements(plan))}<h2>How we look</h2>
-${ourLookPart(plan)}${planReadPart(plan)}<h2>How sure</h2>
-${statementList(sureStatements(plan))}</div>
+${ourLookPart(plan)}${planReadPart(plan)}</div>
 </section>\n`;
 }
 

@@ -67,7 +67,7 @@ dd{margin:0}
 .cards{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(21rem,100%),1fr));gap:1rem 1.4rem;margin:.6rem 0}
 .card h3{margin:0 0 .2rem}
 .card p{margin:.15rem 0;font-size:var(--s4)}
-.halves{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(24rem,100%),1fr));gap:0 2rem}
+.thirds ul,.halves ul{padding-left:1.2rem}
 .thirds{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(15rem,100%),1fr));gap:0 2rem}
 .halves{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(30rem,100%),1fr));gap:0 2rem}
 ${MARK_STYLE}${FIRST_SCREEN_STYLE}${FIELD_STYLE}footer{border-top:1px solid var(--rule);margin-top:2rem;padding-top:.5rem;padding-bottom:1.5rem;color:var(--soft);font-size:var(--s5)}

@@ -39,7 +39,10 @@ main{max-width:10.4in}
 .looks thead th{width:.9in}
 .looks .count{display:block;font-size:8pt}
 .looks .point{width:3.4in;font-size:8.5pt;line-height:1}
-@media screen and (max-width:50rem){.scroll{overflow-x:auto}.calls>span{white-space:normal}.where{white-space:normal}.fact{width:auto}}
+@media screen and (max-width:50rem){.scroll{overflow-x:auto}.calls>span{white-space:normal}
+.where{white-space:normal}.where,.fact,.zone .fact,.looks thead th,.looks .point{width:auto}}
+@media screen and (max-width:40rem){.calls-table thead{display:none}.calls-table tr,.calls-table th,.calls-table td{display:block;border:0;padding:.01in 0;width:auto}
+.calls-table tr{border-bottom:.75pt solid var(--rule);padding:.04in 0}.calls-table .where,.calls-table .base{display:inline-block;margin-right:.15in}}
 @page{size:letter landscape;margin:.28in}
 @media print{main{max-width:none;padding:0}tr,li{break-inside:avoid}}
 `;

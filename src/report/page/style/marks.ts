@@ -23,5 +23,8 @@ table.grid td{border:1px solid var(--paper);font-variant-numeric:tabular-nums}
 .hatch{background:repeating-linear-gradient(45deg,var(--paper) 0 5px,var(--grid) 5px 7px)}
 .t1,.t2,.t3,.t4,.hatch{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 @media screen and (max-width:40rem){.strip{grid-template-columns:1fr auto}.strip .name{font-weight:700}.strip .draw,.strip .ends{grid-column:1/-1;grid-row:2}.strip .note{text-align:right}.scale-row .note{grid-column:1/-1;grid-row:1}.scale-row .name{display:none}
-table.grid td,table.grid thead th{min-width:2.4rem;padding:.25rem .2rem;font-size:var(--s5,.82rem)}}
+table.grid{width:100%}
+table.grid td,table.grid thead th{min-width:0;padding:.25rem .05rem;font-size:.72rem}
+table.grid thead th{writing-mode:vertical-rl;transform:rotate(180deg);text-align:left;white-space:nowrap;margin:0 auto}
+table.grid tbody th{font-size:.75rem;padding-right:.2rem}}
 `;

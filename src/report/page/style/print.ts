@@ -22,8 +22,10 @@ tr,.strip,.card,li{break-inside:avoid}
 .strip{padding:0}
 .strips{columns:2;column-gap:.3in;max-width:none}
 .strip{grid-template-columns:1.5in 1.6in 1fr}
+.strips{break-inside:avoid}
+footer{margin-top:.08in;padding:.04in 0 0;font-size:7pt;line-height:1.2}
 p,figcaption{margin:.15rem 0}
-h2{margin-top:.5rem}
+h2{margin:.3rem 0 .2rem}
 th button{display:contents}
 .first{break-after:page}
 .halves{grid-template-columns:1fr 1fr}
