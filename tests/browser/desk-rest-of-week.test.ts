@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { callNames } from '../../src/season/edit-yaml.ts';
 import { chromiumPath, launchBrowser } from './browser.ts';
 import { looksWrong } from './desk-axe.ts';
 import { press, pressButton, tabTo, watchPrinter } from './desk-keys.ts';
@@ -156,5 +157,24 @@ describe.skipIf(chromiumPath === null)('the rest of the week at the desk', () =>
     await desk.page.keyboard.press('ArrowDown');
     await pressButton(desk.page, 'Keep theirs.csv in week-09');
     await expect.poll(() => stored('week-09/profile.yaml'), LATER).not.toBe(unanswered);
+  });
+
+  it('Calls takes a new call like another by keyboard, and says as it is typed what it leaves open', async () => {
+    const calls = callNames(onDisk('defense.yaml')).length;
+    await turnTo(3, new RegExp(`${calls} calls`));
+    await pressButton(desk.page, 'New one like it: Stay Roof');
+    await desk.page.getByText('Sound: eleven men').waitFor(LATER);
+    await tabTo(desk.page, (words) => words.startsWith('Name on the field'));
+    await desk.page.keyboard.press('Control+a');
+    await desk.page.keyboard.type('Stay Post');
+    await tabTo(desk.page, (words) => words.startsWith('Middle safety'));
+    await desk.page.keyboard.press('Home');
+    await desk.page.locator('.faults li').first().waitFor(LATER);
+    expect(await desk.page.locator('.faults').textContent()).toMatch(/Middle safety|deep middle/i);
+    await desk.page.getByLabel('Middle safety').first().selectOption({ label: 'deep third middle' });
+    await desk.page.getByText('Sound: eleven men').waitFor(LATER);
+    await pressButton(desk.page, 'Keep the call');
+    await desk.page.getByRole('heading', { name: `${calls + 1} calls` }).waitFor(LATER);
+    expect(callNames((await stored('defense.yaml')) ?? '')).toContain('Stay Post');
   });
 });

@@ -96,7 +96,7 @@ const LOOK: readonly ChartField[] = [
 const PLAY: readonly ChartField[] = [
   field('play_kind', 'Play', choice(PLAY_KINDS, 'rkpsqdlmax'), quick),
   field('option_tag', 'Option on it', choice(OPTION_TAGS, 'nrpt'), full),
-  field('concept', 'Play, in your own word', names(), full),
+  field('concept', 'Concept, in your own word', names(), full),
   field('result', 'How it ended', choice(RESULTS, 'rcikstxfp'), { ...quick, applies: isEndAsked }),
   field(
     'gain',

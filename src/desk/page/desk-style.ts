@@ -108,6 +108,7 @@ summary{cursor:pointer;min-height:2.75rem;padding:.5rem 0;font-weight:700}
 .scroll{overflow-x:auto;max-width:100%}
 .scroll table{max-width:none}
 svg text{fill:var(--ink)}
-${FIELD_STYLE}@media (max-width:64rem){.pad{grid-template-columns:minmax(0,1fr)}.pad>.card{position:static}}
+${FIELD_STYLE}@media (max-width:64rem){.pad{grid-template-columns:minmax(0,1fr)}.pad>.card{order:-1;top:0;background:var(--paper);padding-bottom:.3rem}.pad>.card svg{max-width:22rem}.pad>.card p{margin:.3rem 0}}
+@media (max-height:40rem){.pad>.card{position:static}}
 @media (max-width:40rem){main,header{padding-left:.75rem;padding-right:.75rem}h1{font-size:var(--big)}nav button{padding:.5rem .55rem}}
 `;

@@ -113,6 +113,7 @@ function withJob(call: Call, role: string, job: string): Call {
   const [kind, what = '', way = 'straight'] = job.split(' ');
   const rush = call.rush.filter((man) => man.role !== role);
   const cover = call.cover.filter((man) => man.role !== role);
+  if (job === '') return { ...call, rush, cover };
   if (kind === 'rush') {
     const rusher = { role, lane: what, way, peels: false } as Call['rush'][number];
     return { ...call, rush: [...rush, rusher], cover };

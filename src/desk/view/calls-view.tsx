@@ -94,7 +94,7 @@ function Cards({ look, library, onEdit }: CardsProps) {
               <button
                 type="button"
                 aria-label={`New one like it: ${call.name}`}
-                onClick={() => onEdit({ at: null, call: { ...call, name: `${call.name} but` } })}
+                onClick={() => onEdit({ at: null, call: { ...call, name: `${call.name} 2` } })}
               >
                 New one like it
               </button>
