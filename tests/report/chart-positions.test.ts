@@ -119,6 +119,11 @@ describe('interval charts stand where their numbers are', () => {
       expect(drawn[i]?.low).toBeCloseTo(place(points.low, domain), 0);
       expect(drawn[i]?.high).toBeCloseTo(place(points.high, domain), 0);
     });
+    const { rows } = familyChart(plan).table;
+    expect(rows.map(({ key }) => key)).toEqual(facts.map(({ family }) => family));
+    facts.forEach(({ family, chanceBetterThanBase }, i) => {
+      if (family !== 'base') expect(rows[i]?.cells[2]?.value).toBe(chanceBetterThanBase);
+    });
     const [low, high] = domain;
     expect([low <= 0, high > 0, facts.every(({ points }) => points.low >= low && points.high <= high)]).toEqual([
       true,
@@ -146,6 +151,22 @@ describe('interval charts stand where their numbers are', () => {
       expect(drawn[i]?.low).toBeCloseTo(place(low, domain), 0);
       expect(drawn[i]?.high).toBeCloseTo(place(high, domain), 0);
     });
+  });
+
+  it('what a reader gains says its points and its range, low end first', () => {
+    if (plan.ownFilm === null) throw new Error('the invented plan has our film');
+    const known = plan.ownFilm.guesses.filter(({ gain }) => gain !== null);
+    const { rows } = guessChart(plan.ownFilm).table;
+    const minus = (value: number) => String(Math.round(100 * value)).replace('-', '\u2212');
+    expect(known.length).toBeGreaterThan(0);
+    for (const { gain, share: right } of known) {
+      if (gain === null) continue;
+      const row = rows.find(({ cells }) => cells[0]?.value === right.estimate);
+      const sign = gain.difference > 0 ? '+' : '';
+      expect(row?.cells.at(-1)?.text).toBe(
+        `${sign}${minus(gain.difference)} points (${minus(gain.low)} to ${minus(gain.high)})`,
+      );
+    }
   });
 
   it('the season game by game: Sunday’s range against what came, thin under 20 snaps', () => {
@@ -289,6 +310,7 @@ describe('the race as curves', () => {
     const arrival = best?.firstArrival ?? Number.NaN;
     const rule = /<line transform="translate\(([\d.]+),0\)" x2="0" y2="190" stroke="var\(--ink\)"/.exec(svg);
     expect(Number(rule?.[1])).toBeCloseTo(at(arrival), 0);
+    expect(svg).toMatch(/<path d="M[^"]*Z" fill="var\(--tint4\)"/);
     const [area, solid, dashed] = [...svg.matchAll(/<path d="(M[\d.]+,[\d.]+(?:L[\d.]+,[\d.]+){9,})/g)].map(
       ([, d = '']) => [...d.matchAll(/[ML]([\d.]+),([\d.]+)/g)].map(([, x, y]) => ({ x: Number(x), y: Number(y) })),
     );

@@ -54,3 +54,13 @@ it('marks a slide and a job of the back as thin where fewer than 20 passes carry
   expect(words).toContain('They slide away from the back on 5 of 6 (83%), thin: lean to the back.');
   expect(words).toContain('The back stays in to block on 5 of 9 (56%) of their charted passes, thin.');
 });
+
+describe('what to expect on Friday', () => {
+  it('gives the low and the high count of each answer, in that order', () => {
+    const overall = plan.forecast.forecasts.find(({ target, situation }) => target === 'answer' && situation === 'all');
+    const runs = overall?.expected.find(({ name }) => name === 'run');
+    const words = whyStatements(plan).map((statement) => statement.words);
+    expect(runs && runs.low < runs.high).toBe(true);
+    expect(words.some((line) => line.includes(`expect ${runs?.low}-${runs?.high} runs`))).toBe(true);
+  });
+});
