@@ -22,11 +22,11 @@ export function repOrder(pairs: readonly OrderedPair[]): readonly number[] {
 
 function takingTurns(indices: readonly number[], pairs: readonly OrderedPair[]): number[] {
   const turns = new Map<string, number>();
-  const placed = indices.map((index, at) => {
+  const placed = indices.map((index) => {
     const call = pairs[index]?.call ?? '';
     const turn = turns.get(call) ?? 0;
     turns.set(call, turn + 1);
-    return { index, at, turn, old: pairs[index]?.isNew ? 0 : 1 };
+    return { index, turn, old: pairs[index]?.isNew ? 0 : 1 };
   });
-  return placed.sort((a, b) => a.old - b.old || a.turn - b.turn || a.at - b.at).map(({ index }) => index);
+  return placed.sort((a, b) => a.old - b.old || a.turn - b.turn).map(({ index }) => index);
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { ANSWER_TABLE, ANSWERS } from '../../../src/game/answers.ts';
 import { FAMILIES, familyFacts } from '../../../src/game/families.ts';
 import { baseShares, extraExplosives, OPEN_DATA_ATTRIBUTION } from '../../../src/pressure/evidence/open-data.ts';
-import { OPEN_DIFFERENCES } from '../../../src/pressure/evidence/open-data-table.ts';
+import { OPEN_BASE, OPEN_DIFFERENCES, OPEN_RUN_SHARES } from '../../../src/pressure/evidence/open-data-table.ts';
 
 describe('the committed table', () => {
   it('carries its license and names its sources', () => {
@@ -21,6 +21,12 @@ describe('the committed table', () => {
       const shares = baseShares(answer);
       expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 12);
       expect(Math.min(...shares)).toBeGreaterThan(0);
+    }
+  });
+
+  it('shares of each answer sum to one as they stand, to four digits', () => {
+    for (const shares of [...Object.values(OPEN_BASE), OPEN_RUN_SHARES]) {
+      expect(Math.abs(shares.reduce((sum, share) => sum + share, 0) - 1)).toBeLessThan(0.0011);
     }
   });
 
