@@ -198,7 +198,7 @@ program
     'after',
     `
 Tallies of other staffs or a league go into the season's archive folder, in files with "counts" in their names; they
-join the forecast as sums. An offense whose film is there too counts by its film alone. backtest tests film only.`,
+join the forecast as sums. An offense with film there too counts by its film alone. backtest tests film only.`,
   )
   .action(async (week, options) => {
     terminal.note(options.check === undefined ? `Counting the film of ${week ?? ''}` : `Checking ${options.check}`);

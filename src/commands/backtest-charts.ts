@@ -18,7 +18,7 @@ export interface BacktestCharts {
   readonly chart: Film;
   /** Number of the path each source of the chart came from. */
   readonly seasons: readonly number[];
-  /** Offenses whose games are to be forecast; the others are archive. */
+  /** Offenses with games to be forecast; the others are archive. */
   readonly tested: ReadonlySet<string>;
   /** Cut-offs of the first week given, or the defaults. */
   readonly cuts: SituationCuts;

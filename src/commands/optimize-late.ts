@@ -20,7 +20,7 @@ export const LATE_OPTIONS = [
   `--wasm-tiering-budget=${LATE_TIERING}`,
 ] as const;
 
-/** The Node releases whose engine knows the options; 22 and 24 were tried and complain on standard error. */
+/** The Node releases with an engine that knows the options; 22 and 24 were tried and complain on standard error. */
 const KNOWING_RELEASES: readonly string[] = ['20'];
 
 /**

@@ -4,7 +4,7 @@ import { plainWord } from './read-cell.ts';
 /** Whether a row of the sheet answers a question with yes. */
 export type RowTest = (cells: readonly string[]) => boolean;
 
-/** The condition as a test on rows whose cells stand in the order of `headers`. A header the sheet lacks is blank. */
+/** The condition as a test on rows with cells in the order of `headers`. A header the sheet lacks is blank. */
 export function compileCondition(condition: Condition, indexOf: (header: string) => number): RowTest {
   const index = indexOf(condition.header);
   const tests = testsOf(condition);

@@ -133,7 +133,7 @@ function withoutNotCharted(word: string): string {
   return plainWord(word) === plainWord(NOT_CHARTED) ? '' : word;
 }
 
-/** The word of the first rule whose conditions all hold; blank when none does. */
+/** The word of the first rule with all its conditions met; blank when none does. */
 function ruleReader(source: ColumnSource, indexOf: (header: string) => number): (cells: readonly string[]) => string {
   const rules = (source.rules ?? []).map(({ when, use }) => ({
     tests: when.map((condition) => compileCondition(condition, indexOf)),

@@ -15,7 +15,7 @@ import { unfoldHeaders, unfoldRow } from './side-by-side.ts';
 import { createRowSplitter, type Dialect, type RowAnswer, type RowNote, type RowSplitter } from './split-rows.ts';
 import { wholeSheetProblems } from './whole-sheet-problems.ts';
 
-/** Reads a sheet whose text comes in pieces. */
+/** Reads a sheet that comes in pieces. */
 export interface SheetReader {
   /** Takes the next piece of text. */
   readonly push: (text: string) => void;

@@ -9,7 +9,7 @@ import { OWN_CALL_COLUMNS, type SheetKind } from './sheet-kind.ts';
 import type { SheetPlan } from './sheet-plan.ts';
 import { checkSpellings } from './spelling-checks.ts';
 
-/** A sheet whose rows have all been read. */
+/** A sheet with all its rows read. */
 export interface ReadSheet {
   readonly file: string;
   readonly kind: SheetKind;

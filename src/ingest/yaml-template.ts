@@ -31,7 +31,7 @@ export function yamlTemplate(schema: z.ZodType, example: unknown, heading: reado
   return document.toString({ lineWidth: LINE_WIDTH, flowCollectionPadding: true });
 }
 
-/** Explains the keys below a node; `explained` names the parts of the schema whose keys were explained above. */
+/** Explains the keys below a node; `explained` names the parts of the schema with keys explained above. */
 function annotate(node: unknown, schema: SchemaNode | undefined, explained: Set<string>): void {
   if (schema === undefined) return;
   if (isSeq(node)) annotateItems(node, schema, explained);

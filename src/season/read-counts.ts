@@ -14,7 +14,7 @@ import { UserProblem } from './user-problem.ts';
 const LISTED = 20;
 
 /**
- * The tallies in the files given, without those of offenses whose film is here.
+ * The tallies in the files given, without those of offenses with film here.
  *
  * @param filmed - says whose film is here; asked only when there are tallies
  * @throws UserProblem when a file has a fault; tallies with holes in them would be wrong numbers

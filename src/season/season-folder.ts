@@ -31,7 +31,7 @@ export interface SeasonFolder {
   /** Scouted games and played games of the season's earlier weeks: base rates too. */
   readonly earlierWeeks: readonly SeasonFile[];
   readonly ownFilm: readonly SeasonFile[];
-  /** Files whose names are close to one that is read, each with what to do about it. */
+  /** Files with a name close to one that is read, each with what to do about it. */
   readonly unread: readonly string[];
 }
 
@@ -84,7 +84,7 @@ export async function holdsOpponent({ files, week }: SeasonWeek): Promise<boolea
   return (await files.list(week)).some(({ name }) => SHEET.test(name) && OPPONENT.test(name));
 }
 
-/** Sheets of a folder whose names match, in name order; an absent folder has none. */
+/** Sheets of a folder with matching names, in name order; an absent folder has none. */
 export async function readSheets(at: SeasonPlace, folder: string, name: RegExp): Promise<SeasonFile[]> {
   const entries = await at.files.list(folder);
   const sheets = entries.filter((entry) => SHEET.test(entry.name) && name.test(entry.name) && entry.name[0] !== '.');

@@ -2,7 +2,7 @@ import { StatsInputError } from './errors.ts';
 import type { Interval } from './interval.ts';
 import { requireWhole } from './require-counts.ts';
 
-/** A beta-binomial count: binomial trials whose chance of success is itself Beta distributed. */
+/** A beta-binomial count: binomial trials with a Beta distributed chance of success. */
 export interface BetaBinomial {
   /** Whole number of trials, at least 0. */
   readonly trials: number;
@@ -30,7 +30,7 @@ export function betaBinomialInterval(input: BetaBinomial & { readonly level: num
 
 const ROUNDING = 1e-12; // a cumulated probability this little above the tail is the tail itself
 
-/** The first count whose cumulated probability exceeds `tail`. */
+/** The first count with a cumulated probability above `tail`. */
 function reaching(pmf: Float64Array, tail: number): number {
   let total = 0;
   for (let count = 0; count < pmf.length; count += 1) {

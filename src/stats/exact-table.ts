@@ -48,7 +48,7 @@ function work(table: ContingencyTable): number {
 interface Search {
   /** Column totals, small ones first. */
   readonly columns: readonly number[];
-  /** Tables whose minus-log-factorial sum is at most this count. */
+  /** Tables with a minus-log-factorial sum of at most this count. */
   readonly limit: number;
   /** The tables of the last two columns by what is left of the rows. */
   readonly rests: Map<string, Rest>;

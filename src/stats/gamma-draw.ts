@@ -31,7 +31,7 @@ export interface GammaShape {
   readonly c: number;
 }
 
-/** The next gamma number of a shape whose constants are known; the shape is positive and finite. */
+/** The next gamma number of a shape with known constants; the shape is positive and finite. */
 export function gammaAround(state: RandomState, shape: GammaShape): number {
   return shape.shape >= 1 ? squeezedCube(state, shape.d, shape.c) : cephes.exp(logGammaAround(state, shape));
 }

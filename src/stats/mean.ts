@@ -19,7 +19,7 @@ export function meanOrNull(values: readonly number[]): number | null {
 /**
  * Standard error of the mean: sample standard deviation over the root of the number of values.
  *
- * @returns null for a single value, whose spread is unknown
+ * @returns null for a single value: its spread is unknown
  * @throws StatsInputError when there is no value
  */
 export function standardError(values: Float64Array | readonly number[]): number | null {

@@ -11,7 +11,7 @@ import { lookIntoWeek, type WeekLook, type WeekRequest } from '../../season/week
 import { callsJob } from './calls-job.ts';
 import { lookJob } from './look-job.ts';
 
-/** One week of a season whose files were handed over. */
+/** One week of a season, with its files handed over. */
 export interface WeekFiles {
   readonly files: FileSet;
   /** The season folder's name. */

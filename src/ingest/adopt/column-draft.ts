@@ -14,6 +14,6 @@ export interface ColumnDraft {
   readonly reads: readonly ColumnFacts[];
   /** Texts of the column that say nothing. */
   readonly nothing: readonly string[];
-  /** Codes whose rows are no snaps. */
+  /** Codes of rows that are not snaps. */
   readonly noSnaps: readonly string[];
 }

@@ -67,7 +67,7 @@ function numberOf(text: string | undefined): string {
   return text === undefined || text === GOAL_TO_GO ? '' : text;
 }
 
-/** The share of the filled cells whose text passes a test. */
+/** The share of the filled cells that pass a test. */
 export function shareWhere({ counts, filled }: ColumnFacts, test: (text: string) => boolean): number {
   if (filled === 0) return 0;
   let passing = 0;

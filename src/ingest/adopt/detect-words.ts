@@ -60,7 +60,7 @@ function surenessOf(column: ColumnName, facts: ColumnFacts): number {
 /** A column of left and right whose header does not say more is asked about, and not read until then; judgment. */
 const UNSIDED = 0.45;
 
-/** Columns whose words are sides. */
+/** Columns of sides. */
 const SIDED: readonly ColumnName[] = ['hash', 'strength', 'slide'];
 
 /** L, M and R together are a hash, R and P a kind of play, C, X and SK a result. */

@@ -13,7 +13,7 @@ export interface DraftFigures {
   readonly questions: readonly Question[];
 }
 
-/** A column whose cells are written as ours. */
+/** A column written as ours. */
 export const NO_FIGURES: DraftFigures = { as: undefined, words: {}, questions: [] };
 
 /** Names of personnel asked about, the most frequent ones; judgment: as many as a coach answers in a minute. */

@@ -7,7 +7,7 @@ import { type FlagMeaning, flagMeaning } from './flag-meanings.ts';
 import { type Answers, answerOf, NOT_READ, type Question } from './question.ts';
 import { guessWord, isNoSnapWord } from './value-words.ts';
 
-/** His codes in our words, what had to be asked, and codes whose rows are no snaps. */
+/** His codes in our words, what had to be asked, and codes of rows that are not snaps. */
 export interface DraftWords {
   readonly words: Readonly<Record<string, string>>;
   readonly questions: readonly Question[];

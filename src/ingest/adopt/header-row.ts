@@ -48,7 +48,7 @@ function headerScore(cells: readonly string[], usual: number, below: readonly Ta
   return (filled.length / usual) * words * (0.5 + 0.5 * distinct) * (0.3 + 0.7 * telling);
 }
 
-/** The share of columns whose text does not come again below, or stands over numbers. */
+/** The share of columns with text that does not come again below, or stands over numbers. */
 function contrast(cells: readonly string[], below: readonly TableCells[]): number {
   const columns = cells.flatMap((cell, i) => {
     const under = below.map((row) => (row.cells[i] ?? '').trim()).filter((text) => text !== '');

@@ -36,7 +36,7 @@ export function datesKey(header: string): string {
   return `${header}/dates`;
 }
 
-/** A date whose two numbers are not the same. */
+/** A date with two different numbers. */
 function tellsOrder(text: string): boolean {
   const pair = readPair(text) === undefined ? undefined : datedPair(text.trim());
   return pair !== undefined && pair.first !== pair.second;

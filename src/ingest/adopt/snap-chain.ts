@@ -63,7 +63,7 @@ export function isLikeDown({ numbers, filled, counts }: ColumnFacts): boolean {
   return sound >= 0.95 * filled;
 }
 
-/** Rows whose next row has the next down. */
+/** Rows followed by a row with the next down. */
 function downSteps({ numbers }: ColumnFacts): number[] {
   const steps: number[] = [];
   for (let i = 0; i + 1 < numbers.length; i++)

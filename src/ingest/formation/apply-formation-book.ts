@@ -9,7 +9,7 @@ export const BOOK_COLUMNS = ['receivers', 'strength', 'back_spot'] as const;
 /** One of {@link BOOK_COLUMNS}. */
 export type BookColumn = (typeof BOOK_COLUMNS)[number];
 
-/** A chart whose blank structure was filled from the book, and warnings where the book and a charted cell differ. */
+/** A chart with its blank structure filled from the book, and warnings where the book and a charted cell differ. */
 export interface BookedChart {
   readonly chart: Film;
   readonly problems: readonly RowProblem[];

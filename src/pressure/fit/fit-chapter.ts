@@ -103,7 +103,7 @@ function ruleFired(asked: AskedRule, expected: ExpectedSnaps): RuleFired {
   };
 }
 
-/** Features whose blank cells leave verdicts open, by how much. */
+/** Features with blank cells that leave verdicts open, by how much. */
 function notCharted(theory: Theory, expected: ExpectedSnaps): UnknownFeature[] {
   const features = [...new Set(theory.rules.flatMap((ready) => ready.features))];
   return features

@@ -13,7 +13,7 @@ export interface ReadFilm {
   readonly blanks: BlankCells;
 }
 
-/** One set of rules read on every film snap, and on a snap whose answer their film has not shown. */
+/** One set of rules read on every film snap, and on a snap with an answer their film has not shown. */
 export interface Theory {
   readonly rules: readonly ReadyRule[];
   readonly verdicts: readonly SnapVerdict[];

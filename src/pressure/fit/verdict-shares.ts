@@ -4,7 +4,7 @@ import type { BlankCells } from './feature-guess.ts';
 import { NO_WORD } from './snap-features.ts';
 import { meets, type ReadyRule, type SnapWords, VERDICTS, type Verdict, verdictOf } from './verdict.ts';
 
-/** What one word would do to right less wrong, were it on a snap whose cell is blank. */
+/** What one word would do to right less wrong, were it on a snap with a blank cell. */
 export interface OpenWord {
   readonly feature: FitFeature;
   /** Words that do the same to the family's rules. */

@@ -9,7 +9,7 @@ export interface ChainTally {
   readonly classes: number;
   /** Snaps of class k in node n at `n * classes + k`; every node holds its children's snaps. */
   readonly counts: Float64Array;
-  /** Snaps whose deepest node is this one. */
+  /** Snaps with this one as their deepest node. */
   readonly ending: Float64Array;
   /** Games with at least one such snap in the node. */
   readonly games: Float64Array;

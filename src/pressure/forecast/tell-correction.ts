@@ -39,7 +39,7 @@ export function isSimple(features: number): boolean {
  * however many classes it has and on however many snaps it was charted, and in each question the cells of one or two features
  * share most of it among them, however many there are of three.
  *
- * @param tests - tests whose chance is below 1
+ * @param tests - tests with a chance below 1
  * @param looked - all tests looked at, these among them, each kind once
  * @param rate - expected share of false ones among those that pass
  * @returns adjusted chances in the order of `tests`

@@ -40,7 +40,7 @@ export interface TellClusters {
 /**
  * Tests every class of a cell: how likely are as many snaps of it, or more, at the share expected, when games differ as
  * they usually do (beta-binomial with the design effect of the cell's games) and the expected share is itself known from
- * no more than the snaps outside of the cell. Snaps whose expectations differ spread less than that, so the test errs on
+ * no more than the snaps outside of the cell. Snaps with different expectations spread less than that, so the test errs on
  * the side of no tell.
  *
  * @param snaps - snaps of the cell on which the target was charted

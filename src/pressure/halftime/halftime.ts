@@ -40,7 +40,7 @@ export interface HalftimeUpdate {
   readonly us: string;
   readonly invented: boolean;
   readonly liveSnaps: number;
-  /** Live snaps whose answer is known. */
+  /** Live snaps with a known answer. */
   readonly answersKnown: number;
   readonly discount: number;
   readonly forecasts: readonly LiveForecast[];

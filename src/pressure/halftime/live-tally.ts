@@ -7,7 +7,7 @@ import { TARGET_DEFINITIONS } from '../forecast/target.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { situationCodes } from '../snap/situation.ts';
 
-/** Snaps whose situation is not known; they count for all situations together. */
+/** Snaps without a known situation; they count for all situations together. */
 export const NO_SITUATION = 'not known';
 
 /** Classes of one target counted by situation; `counts` are in the order of the target's classes. */

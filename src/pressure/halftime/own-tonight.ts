@@ -24,7 +24,7 @@ export interface PathTonight {
 export interface OwnTonight {
   /** Snaps on which our call was charted, of all live snaps. */
   readonly charted: Share;
-  /** Five or more sent, of the snaps whose family is known. */
+  /** Five or more sent, of the snaps with a known family. */
   readonly pressures: Share;
   readonly calls: readonly CallTonight[];
   readonly paths: readonly PathTonight[];

@@ -48,7 +48,7 @@ export function askBoth(
 const MOST_WORDS = 250;
 
 /**
- * A question whose classes are the words the opponent's chart uses in a column, the most frequent first; a word of the
+ * A question with the words the opponent's chart uses in a column as its classes, the most frequent first; a word of the
  * archive that is none of them counts as something else, under the last class `''`.
  */
 export function askWords(both: BothFilms, column: ColumnName): AskedOfBoth {

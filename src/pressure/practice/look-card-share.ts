@@ -12,7 +12,7 @@ export interface LookSplits {
   readonly trips: Share;
 }
 
-/** Counts empty among quick and dropback snaps, and trips among all snaps whose receivers were charted. */
+/** Counts empty among quick and dropback snaps, and trips among all snaps with charted receivers. */
 export function lookSplits(chart: Film, cuts: SituationCuts): LookSplits {
   const kinds = lookKinds(chart, cuts);
   const passes = kinds.filter((kind) => kind !== undefined && FROM_THE_POCKET.includes(kind));

@@ -19,7 +19,7 @@ export function repPeriods(practice: readonly PracticeDay[]): readonly RepPeriod
 }
 
 /**
- * Shares the ordered repetitions out over the periods. A period whose name speaks of third down, or of early downs, takes
+ * Shares the ordered repetitions out over the periods. A period with a name that speaks of third down, or of early downs, takes
  * the repetitions of those situations first; every other one takes them as they come.
  *
  * @param situations - situation id of every repetition, in order

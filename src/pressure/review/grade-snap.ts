@@ -22,7 +22,7 @@ export interface GradedSnap {
   readonly variance: number;
 }
 
-/** Our snaps whose family, answer, down and outcome are known, in points; the others cannot be graded. */
+/** Our snaps with a known family, answer, down and outcome, in points; the others cannot be graded. */
 export function gradeSnaps(ours: Film, cuts: SituationCuts): readonly GradedSnap[] {
   const answers = answerCodes(ours, cuts);
   const situations = situationCodes(ours, cuts);

@@ -16,7 +16,7 @@ export interface GuessTrend {
   readonly change: Difference | null;
 }
 
-/** The guess rates of the games whose calls were charted; how the last compares with those before it. */
+/** The guess rates of the games with charted calls; how the last compares with those before it. */
 export function guessTrend(reviews: readonly Review[]): GuessTrend {
   const games = reviews.flatMap(({ week, opponent, guesses }) => (guesses ? [{ week, opponent, ...guesses }] : []));
   const [last, before] = [games.at(-1), games.slice(0, -1)];

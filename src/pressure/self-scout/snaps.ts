@@ -65,7 +65,7 @@ function yesOrNo(word: string | undefined): boolean | undefined {
   return word === undefined ? undefined : word === 'yes';
 }
 
-/** The pressures of a log whose path and coverage were both charted. */
+/** The pressures of a log with path and coverage both charted. */
 export function pairedPressures(snaps: readonly OwnSnap[]): OwnSnap[] {
   return snaps.filter(({ pressure, path, coverage }) => pressure && path !== undefined && coverage !== undefined);
 }

@@ -1,2 +1,2 @@
-/** The code of a snap whose word is not known because something was not charted; never a class of its own. */
+/** The code of a snap with no known word because something was not charted; never a class of its own. */
 export const NOT_KNOWN = 255;

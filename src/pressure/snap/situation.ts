@@ -12,7 +12,7 @@ export interface DownAndDistance {
 }
 
 /**
- * Which situation a down and distance is. First and goal is a first down whose line to gain is the goal line; where the
+ * Which situation a down and distance is. First and goal is a first down with the goal line as its line to gain; where the
  * ball position was not charted a first down is read from its distance alone.
  *
  * @param snap - down 1 to 4, distance in yards

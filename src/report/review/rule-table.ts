@@ -4,7 +4,7 @@ import { numberCell, numbers, shareCell, type TableView, textCell, thinMark, wor
 import { ruleWords } from '../words/fit-words.ts';
 import { countWords, isThin, shareWords } from '../words/share-words.ts';
 
-/** What each standing reads as; a rule whose record contradicts it is named and never changed. */
+/** What each standing reads as; a rule contradicted by its record is named and never changed. */
 const STANDING_WORDS: Readonly<Record<RuleStanding, string>> = {
   'too few': 'too few snaps to say',
   'no difference': 'no difference from our other calls',

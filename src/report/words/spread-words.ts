@@ -11,7 +11,7 @@ export function pointsWords(points: number): string {
 }
 
 /**
- * Points with their interval, for tables whose heading names the unit.
+ * Points with their interval, for tables with the unit in their heading.
  *
  * @example spreadWords({ mean: 0.42, low: -0.1, high: 0.9 }) // "+0.4 (−0.1 to +0.9)"
  */

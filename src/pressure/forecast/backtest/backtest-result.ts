@@ -15,7 +15,7 @@ export interface MethodScore {
   readonly logLoss: number;
   /** Mean squared error: (p - y)² for two classes, summed over the classes for more. */
   readonly brier: number;
-  /** Snaps whose most likely class came. */
+  /** Snaps on which the most likely class came. */
   readonly right: number;
   /** Line of the outcome's logit on the forecast's, for targets of two classes; ideal is slope 1, intercept 0. */
   readonly calibration: { readonly slope: number | null; readonly intercept: number | null } | null;

@@ -17,7 +17,7 @@ export interface WindowRule {
   readonly trainOn: number | 'all';
   /** `others`: every game of other offenses; `earlier seasons`: only those of seasons before the game's. */
   readonly archive: 'others' | 'earlier seasons';
-  /** Offenses whose games are forecast; the rest are archive only. Absent: all. */
+  /** Offenses with games to forecast; the rest are archive only. Absent: all. */
   readonly offenses?: ReadonlySet<string> | undefined;
 }
 

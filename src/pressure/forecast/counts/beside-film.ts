@@ -1,6 +1,6 @@
 import { type CountRow, countedSnaps } from './count-row.ts';
 
-/** Offenses whose film is at hand. */
+/** Offenses with film at hand. */
 export interface Filmed {
   readonly opponent: string;
   /** Other offenses of the archive's and the earlier weeks' film. */
@@ -14,7 +14,7 @@ export interface CountsBesideFilm {
 }
 
 /**
- * Tallies without those of offenses whose film is here: tallies do not say which games they count, so both together
+ * Tallies without those of offenses with film here: tallies do not say which games they count, so both together
  * would count some snaps twice. The film stays, for it says more. Names are the same without regard to case and space.
  */
 export function countsBesideFilm(counts: readonly CountRow[], { opponent, others }: Filmed): CountsBesideFilm {
