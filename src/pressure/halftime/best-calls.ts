@@ -1,6 +1,6 @@
-import type { CallFit } from '../fit/fit-result.ts';
 import type { MenuCall, MenuSituation } from '../menu/result.ts';
 import type { CallMark } from './marks-tonight.ts';
+import type { CallNet } from './rank-by-fit.ts';
 
 /** Right less wrong of a call in one situation, -1 to 1, Sunday and now; null where it was never worked out. */
 export interface FitMove {
@@ -30,8 +30,8 @@ export interface SituationCalls {
 export interface BestCallsInput {
   readonly situations: readonly MenuSituation[];
   readonly menu: readonly MenuCall[];
-  readonly sunday: readonly CallFit[];
-  readonly tonight: readonly CallFit[];
+  readonly sunday: readonly CallNet[];
+  readonly tonight: readonly CallNet[];
   readonly marks: readonly CallMark[];
 }
 
@@ -64,7 +64,7 @@ function onSheet(menu: readonly MenuCall[], situation: string): readonly string[
 }
 
 function fitsOf({ sunday, tonight }: BestCallsInput, call: string, situation: string): Omit<FitMove, 'call'> {
-  const netIn = (fits: readonly CallFit[]) =>
+  const netIn = (fits: readonly CallNet[]) =>
     fits.find((fit) => fit.call === call && fit.situation === situation)?.net.mean ?? null;
   return { before: netIn(sunday), now: netIn(tonight) };
 }

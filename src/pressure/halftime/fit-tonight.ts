@@ -1,10 +1,17 @@
-import type { Film } from '../../game/film.ts';
-import { joinFilms } from '../../game/film.ts';
-import { fitChapter } from '../fit/fit-chapter.ts';
-import type { CallFit } from '../fit/fit-result.ts';
+import type { CallLibrary } from '../../game/call-library.ts';
+import { type Film, joinFilms } from '../../game/film.ts';
+import { callRushers, expectedAgainst } from '../fit/against-rush.ts';
+import { expectedSnaps } from '../fit/expected-snaps.ts';
+import { fitShares } from '../fit/fit-shares.ts';
+import { givenRules } from '../fit/given-rules.ts';
+import { ruleTable } from '../fit/rule-table.ts';
+import { snapFeatures } from '../fit/snap-features.ts';
+import { readFilm, theoryReader, verdictParts } from '../fit/theory.ts';
+import { readyRules, rulesOf } from '../fit/verdict.ts';
 import type { ForecastChapter } from '../forecast/forecast-result.ts';
 import type { WeekPlan } from '../plan/week-plan.ts';
 import type { LiveForecast } from './live-forecast.ts';
+import type { CallNet } from './rank-by-fit.ts';
 
 /** What the fit of tonight is worked out from. */
 export interface FitTonightInput {
@@ -16,20 +23,38 @@ export interface FitTonightInput {
 }
 
 /**
- * Our calls' fit with tonight's snaps among the film and tonight's forecast of the answers, by Sunday's rules. Null where
- * the film is not at hand, the plan has no fit, tonight counts for nothing or no snap came: then Sunday's fit stands.
+ * Right less wrong of the carried calls with tonight's snaps among the film and tonight's forecast of the answers, by
+ * Sunday's rules. Null where the film is not at hand, the plan has no fit or no menu, tonight counts for nothing or no
+ * snap came: then Sunday's fit stands.
  */
-export function fitTonight({ plan, film, live, forecasts }: FitTonightInput): readonly CallFit[] | null {
-  const { fit, library, pressured, settings, seed } = plan;
-  if (film === null || !fit || !library || settings.live_discount === 0 || live.size === 0) return null;
-  return fitChapter({
-    chart: joinFilms([film, live]),
-    forecast: withTonight(plan.forecast, forecasts),
-    cuts: settings.situations,
-    library,
-    pressured,
-    seed,
-  }).calls;
+export function fitTonight({ plan, film, live, forecasts }: FitTonightInput): readonly CallNet[] | null {
+  const { fit, library, menu, settings } = plan;
+  if (film === null || !fit || !library || menu?.kind !== 'menu') return null;
+  if (settings.live_discount === 0 || live.size === 0) return null;
+  const carried = new Set(menu.calls.map(({ call }) => call));
+  const only = { ...library, calls: library.calls.filter(({ name }) => carried.has(name)) };
+  return callNets(plan, only, { chart: joinFilms([film, live]), forecast: withTonight(plan.forecast, forecasts) });
+}
+
+interface FilmNow {
+  readonly chart: Film;
+  readonly forecast: ForecastChapter;
+}
+
+function callNets({ settings, pressured }: WeekPlan, library: CallLibrary, { chart, forecast }: FilmNow): CallNet[] {
+  const cuts = settings.situations;
+  const rules = readyRules(ruleTable(library.rules));
+  const theoryOf = theoryReader(readFilm(snapFeatures(chart, cuts), chart.size));
+  const situations = expectedSnaps({ chart, forecast, cuts });
+  const against = expectedAgainst({ situations, forecasts: forecast.forecasts, pressured });
+  return library.calls.flatMap((call) => {
+    const theory = theoryOf([...rulesOf(call.family, rules), ...readyRules(givenRules(call))]);
+    return against(callRushers(call)).map((expected) => ({
+      call: call.name,
+      situation: expected.situation,
+      net: fitShares(verdictParts(theory, expected)).net,
+    }));
+  });
 }
 
 /** Sunday's forecast with the shares and weights of tonight. */

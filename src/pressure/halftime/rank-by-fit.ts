@@ -1,10 +1,13 @@
 import type { CallFit } from '../fit/fit-result.ts';
 import type { MenuCall } from '../menu/result.ts';
 
+/** Right less wrong of a call in one situation. */
+export type CallNet = Pick<CallFit, 'call' | 'situation' | 'net'>;
+
 /** The calls' fit on Sunday and now. */
 export interface FitsThenAndNow {
-  readonly sunday: readonly CallFit[];
-  readonly tonight: readonly CallFit[];
+  readonly sunday: readonly CallNet[];
+  readonly tonight: readonly CallNet[];
 }
 
 /** A call with its fit and its rank on Sunday. */
@@ -23,7 +26,7 @@ export function fitWhereCalled(
   snapsOf: ReadonlyMap<string, number>,
   { sunday, tonight }: FitsThenAndNow,
 ): Ranked['fit'] {
-  const netOver = (fits: readonly CallFit[]) => {
+  const netOver = (fits: readonly CallNet[]) => {
     const parts = mix.flatMap(({ situation, share }) => {
       const found = fits.find((fit) => fit.call === call && fit.situation === situation);
       return found ? [{ net: found.net.mean, snaps: share * (snapsOf.get(situation) ?? 0) }] : [];

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
+import { filmFromRecords, joinFilms, type SnapRecord } from '../../../src/game/film.ts';
 import { fitChapter } from '../../../src/pressure/fit/fit-chapter.ts';
+import { fitTonight } from '../../../src/pressure/halftime/fit-tonight.ts';
 import { halftimeUpdate } from '../../../src/pressure/halftime/halftime.ts';
 import { marksTonight } from '../../../src/pressure/halftime/marks-tonight.ts';
 import { inventedPlan } from '../../report/invented-plan.ts';
@@ -48,6 +49,28 @@ describe('fit at halftime', () => {
       expect(update.fitMoved).toBe(false);
       for (const { fit: net } of update.calls) expect(net?.now).toBe(net?.before);
     }
+  });
+
+  it('is what the fit of a plan made of the same snaps and forecast says of each carried call', () => {
+    const { forecasts } = halftimeUpdate({ plan, live: screens, film });
+    const shares = plan.forecast.forecasts.map((forecast) => {
+      const now = forecasts.find((one) => one.target === forecast.target && one.situation === forecast.situation);
+      return now
+        ? { ...forecast, classes: forecast.classes.map((one, k) => ({ ...one, ...now.classes[k] })) }
+        : forecast;
+    });
+    const { calls } = fitChapter({
+      chart: joinFilms([film, screens]),
+      forecast: { ...plan.forecast, forecasts: shares },
+      cuts: plan.settings.situations,
+      library: plan.library,
+      pressured: plan.pressured,
+      seed: 1,
+    });
+    const tonight = fitTonight({ plan, film, live: screens, forecasts }) ?? [];
+    expect(tonight.length).toBeGreaterThan(20);
+    for (const { call, situation, net } of tonight)
+      expect(net).toEqual(calls.find((one) => one.call === call && one.situation === situation)?.net);
   });
 
   it('is Sunday’s fit in the sheet’s order where nothing came', () => {
