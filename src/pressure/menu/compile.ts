@@ -89,6 +89,8 @@ function candidateOf(
 ): MenuCandidate {
   const seen = input.own?.callsOnFilm.has(plainName(call.name)) ?? true;
   const shut = closedCall(input, call).situations;
+  const insisted = input.settings.menu.must.map(plainName).includes(plainName(call.name));
+  const staysHome = (id: string) => shut.has(id) || (!insisted && worth.get(id)?.plainlyWrong === true);
   const lost = call.installed ? (seen ? 0 : UNFAMILIAR.unseen) : UNFAMILIAR.isNew;
   const over = (of: (id: string) => number) =>
     mixes.map(({ parts, pressures }) =>
@@ -102,7 +104,7 @@ function candidateOf(
     points: over((id) => worth.get(id)?.points ?? 0),
     fit: over((id) => (worth.get(id)?.fit ?? 0) - lost),
     explosives: over((id) => (worth.get(id)?.explosives ?? 0) - baseExplosives(input, id)),
-    closed: over((id) => Number(shut.has(id) || worth.get(id)?.plainlyWrong === true)).map((part) => part > 0.5),
+    closed: over((id) => Number(staysHome(id))).map((part) => part > 0.5),
   };
 }
 

@@ -7,6 +7,7 @@ import type { OutReason } from './offer.ts';
 export type LeftOutReason =
   | OutReason
   | { readonly kind: 'costs_reps'; readonly reps: number; readonly fit: number }
+  | { readonly kind: 'plainly_wrong'; readonly fit: number; readonly situation: string }
   | { readonly kind: 'nowhere_better'; readonly fit: number; readonly situation: string };
 
 /** Every pressure that is not carried with its reason. */
@@ -16,8 +17,11 @@ export function whyLeftOut({ problem, offer, situations }: CompiledMenu, menu: C
     if (menu.set.includes(c)) return [];
     const best = bestMix(candidate);
     const home = problem.mixes[best.m]?.situations[0] ?? '';
-    const fallback: LeftOutReason = { kind: 'nowhere_better', fit: best.fit, situation: names.get(home) ?? home };
-    return [{ call: candidate.call.name, why: costly(candidate, best.fit) ?? fallback }];
+    const kind = candidate.closed.every(Boolean) ? 'plainly_wrong' : 'nowhere_better';
+    const fallback: LeftOutReason = { kind, fit: best.fit, situation: names.get(home) ?? home };
+    return [
+      { call: candidate.call.name, why: (kind === 'plainly_wrong' ? null : costly(candidate, best.fit)) ?? fallback },
+    ];
   });
   return [...offer.out, ...inside];
 }

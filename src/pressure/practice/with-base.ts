@@ -4,7 +4,7 @@ import type { ChosenMenu } from './script-input.ts';
 
 /**
  * The menu with the library's base calls, which are repped too: the base's share of every situation, in equal parts,
- * since nothing tells the base calls apart. The menu asks for no reps of theirs. A menu that has a base call is left as
+ * since nothing tells the base calls apart. The menu asks for no base reps. A menu that has a base call is left as
  * it is.
  */
 export function withBase(menu: ChosenMenu, library: CallLibrary): ChosenMenu {

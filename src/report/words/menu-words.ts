@@ -96,6 +96,8 @@ export function leftOutWords(why: LeftOutReason): string {
       return `gives up ${HOLE_WORDS[why.hole] ?? why.hole} on purpose; they show it on ${why.count} of ${why.trials} (${percent(why.count / why.trials)})`;
     case 'costs_reps':
       return `new, ${counted(why.reps, 'rep', 'reps')} to install: it does not earn them (net ${signed(10 * why.fit)} of 10 at its best)`;
+    case 'plainly_wrong':
+      return `wrong far more often than right everywhere (net ${signed(10 * why.fit)} of 10 at its best, ${why.situation})`;
     case 'nowhere_better':
       return `a call we carry does the job everywhere (net ${signed(10 * why.fit)} of 10 at its best, ${why.situation})`;
     default:

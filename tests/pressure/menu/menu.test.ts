@@ -251,6 +251,15 @@ describe('unpredictable', () => {
     const net = (call: string) => ({ Roof: 0.5, 'Roof Lock': -0.4 })[call] ?? 0;
     const menu = menuOf(inputOf(week({ calls: PAIRED, net, menu: { pairing_cap: 0.7 }, own: onFilm() })));
     expect(timesOf(menu, 'Roof Lock')).toBe(0);
+    expect(menu.leftOut.find(({ call }) => call === 'Roof Lock')?.why).toMatchObject({ kind: 'plainly_wrong' });
+  });
+
+  it('but a staff that must have it gets it', () => {
+    const net = (call: string) => ({ Roof: 0.5, 'Roof Lock': -0.4 })[call] ?? 0;
+    const menu = { pairing_cap: 0.7, must: ['roof lock'] };
+    expect(timesOf(menuOf(inputOf(week({ calls: PAIRED, net, menu, own: onFilm() }))), 'Roof Lock')).toBeGreaterThan(
+      0.99,
+    );
   });
 
   it('an add-on is never an every-down call', () => {
