@@ -48,7 +48,11 @@ function drawn(room: string): Mutant[] {
   return [...chosen.values()];
 }
 
-const quiet = (command: string, args: readonly string[]) => spawnSync(command, args, { encoding: 'utf8' }).status === 0;
+/** A change can make a loop that never ends: after so many milliseconds it counts as noticed. */
+const LONGEST = 30 * 60_000;
+
+const quiet = (command: string, args: readonly string[]) =>
+  spawnSync(command, args, { encoding: 'utf8', timeout: LONGEST }).status === 0;
 
 /** One process for all the files: loading the sources again for each costs more than most of the tests. */
 const QUICK = ['--bail=1', '--maxWorkers=1', '--no-isolate'];
