@@ -85,11 +85,14 @@ function tableOf(of: (family: Family, answer: Answer) => number): ByFamily<ByAns
   return eachFamily((family) => eachAnswer((answer) => of(family, answer)));
 }
 
-/** The race lines of each family's calls against each answer, to be averaged. */
+/**
+ * The race lines of each family's calls against each answer, to be averaged: in order of name, for the last digits of a
+ * sum follow its order, and with them the choice among menus that are all but equal.
+ */
 function racedLines(library: CallLibrary | null, { race }: ProtectionChapter) {
   const families = new Map((library?.calls ?? []).map(({ name, family }) => [name, family]));
   const found = new Map<string, RaceLine[]>();
-  for (const line of race) {
+  for (const line of [...race].sort((a, b) => (a.call < b.call ? -1 : Number(a.call > b.call)))) {
     const family = families.get(line.call);
     if (family === undefined) continue;
     const key = `${family} ${line.answer}`;
