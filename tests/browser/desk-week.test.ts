@@ -41,6 +41,13 @@ describe.skipIf(chromiumPath === null)('a week at the desk', () => {
     await pressButton(desk.page, 'Call sheet');
     await pressButton(desk.page, 'Print this page');
     expect((await printed())[0]?.title).toContain('Cedar Falls');
+    for (const sheet of ['Tip sheet', 'Wristband']) {
+      await pressButton(desk.page, sheet);
+      await pressButton(desk.page, 'Print this page');
+      expect((await printed())[0]?.title, sheet).toMatch(
+        new RegExp(`${sheet}.*Cedar Falls|Cedar Falls.*${sheet}`, 'i'),
+      );
+    }
     const sheet = (await storedFile(desk.page, 'season', 'week-01/opponent.csv')) ?? '';
     expect(sheet.split('\n').filter((line) => line.startsWith('Cedar Falls,'))).toHaveLength(60);
   });
