@@ -6,6 +6,7 @@ import { unpackText } from './engine/packed.ts';
 import { browserStore, storageProblem } from './store/browser-store.ts';
 import { type Database, filesOfSeason, type KnownSeason, openDatabase } from './store/database.ts';
 import { folderStore } from './store/folder-store.ts';
+import { askForFolder, knownFolder, pickFolder } from './store/known-folder.ts';
 import { bytesOf, sameBytes } from './store/same-bytes.ts';
 import type { ComingSeason } from './store/season-files.ts';
 import { type SeasonLock, takeLock } from './store/season-lock.ts';
@@ -73,12 +74,9 @@ export class Desk {
   /** Lets the coach pick a season folder, and opens it. */
   async openFolder(): Promise<void> {
     await this.guard(async () => {
-      const picker = window as unknown as {
-        readonly showDirectoryPicker: (options: object) => Promise<FileSystemDirectoryHandle>;
-      };
-      const folder = await picker.showDirectoryPicker({ mode: 'readwrite' }).catch(() => null);
+      const folder = await pickFolder();
       if (folder === null) return;
-      const known = await this.knownFolder(folder);
+      const known = await knownFolder(this.state.seasons, folder);
       await this.remember(known);
       await this.open(known);
     });
@@ -235,16 +233,6 @@ export class Desk {
     this.set({ seasons: await database.getAll('seasons') });
   }
 
-  /** The folder as it is known already; another of the same name has a number behind it. */
-  private async knownFolder(folder: FileSystemDirectoryHandle): Promise<KnownSeason> {
-    for (const season of this.state.seasons)
-      if (season.folder !== undefined && (await season.folder.isSameEntry(folder))) return { ...season, folder };
-    const taken = new Set(this.state.seasons.map(({ id }) => id));
-    let id = `folder ${folder.name}`;
-    for (let more = 2; taken.has(id); more++) id = `folder ${folder.name} ${more}`;
-    return { id, name: folder.name, where: 'folder', folder };
-  }
-
   private async freeName(name: string): Promise<string> {
     const taken = new Set(await (await this.database).getAllKeys('seasons'));
     let free = name;
@@ -267,12 +255,6 @@ export class Desk {
       return false;
     }
   }
-}
-
-async function askForFolder(folder: FileSystemDirectoryHandle): Promise<void> {
-  const asked = folder as unknown as { readonly requestPermission?: (options: object) => Promise<string> };
-  const answer = (await asked.requestPermission?.({ mode: 'readwrite' })) ?? 'granted';
-  if (answer !== 'granted') throw new Error('The browser was not let into the folder; nothing was opened.');
 }
 
 /** Pages the desk made are made again at will; every other file must still be what was last seen. */
