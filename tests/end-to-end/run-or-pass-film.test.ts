@@ -46,13 +46,8 @@ describe('a film that says run or pass and no more', () => {
     const shares = [...page.matchAll(/Most of it comes against [^(]*\(([^)]*)\)/g)].map(([, share = '']) => share);
     expect(shares.length).toBeGreaterThan(2);
     for (const share of shares) expect(share).toMatch(/^a guess of \d+% of their snaps$/);
-    const grid =
-      /<caption[^>]*>Right less wrong, of 10 snaps, by situation<\/caption>.*?<\/table>/s.exec(page)?.[0] ?? '';
-    const [, ...cells] = [...grid.matchAll(/<td class="([^"]*)">([^<]*)<\/td>/g)];
-    expect(cells.length).toBeGreaterThan(8);
-    const open = cells.filter(([, tint]) => tint === 'hatch');
-    expect(open.every(([, , text]) => text === 'not charted')).toBe(true);
-    expect(open.length).toBeGreaterThan(cells.length / 2);
+    expect(page).toContain('No rule of fit can be judged on what is charted');
+    expect(page).not.toContain('Right less wrong, of 10 snaps');
     const rows = [...page.matchAll(/<tr[^>]*>.*?<\/tr>/gs)].map(([row]) =>
       row.replace(/<[^>]+>/g, ' ').replace(/\s+/g, ' '),
     );
