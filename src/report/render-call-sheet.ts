@@ -41,12 +41,16 @@ function situationTable(plan: WeekPlan, menu: Extract<MenuResult, { kind: 'menu'
   const base = numberedCalls(plan).filter(({ call }) => call.family === 'base');
   const baseNames = base.map(({ number, call }) => `${number} ${call.name}`).join(' · ');
   return html`<p class="small">${clock ? CLOCK_WORDS : SHARE_WORDS} <b>Base: ${baseNames}</b>.</p>
-<div class="scroll" tabindex="0" role="region" aria-label="Situations and calls"><table class="calls-table${rows.length > FEW_ROWS ? trusted(' many') : null}"><thead><tr><th scope="col">Situation</th><th scope="col">Base</th><th scope="col">Pressures</th><th scope="col">They, on film</th></tr></thead>
+<div class="scroll" tabindex="0" role="region" aria-label="Situations and calls"><table class="calls-table${linesOf(rows) > FEW_LINES ? trusted(' many') : null}"><thead><tr><th scope="col">Situation</th><th scope="col">Base</th><th scope="col">Pressures</th><th scope="col">They, on film</th></tr></thead>
 <tbody>${rows.map((row) => situationRow(plan, row, numbers))}${zones}</tbody></table></div>\n`;
 }
 
-/** Rows by down and distance that one side holds in large type. */
-const FEW_ROWS = 11;
+/** Lines by down and distance that one side holds in large type, two calls a line. */
+const FEW_LINES = 15;
+
+function linesOf(rows: readonly SheetRow[]): number {
+  return rows.reduce((sum, { calls }) => sum + Math.max(1, Math.ceil(calls.length / 2)), 0);
+}
 
 const CLOCK_WORDS =
   'In the box: seconds on the game clock when they break the huddle. They pick the call: the mix holds and nobody can read it.';
