@@ -11,6 +11,9 @@ import { expectedMean, type Theory } from './theory.ts';
 /** Draws of what a column would show; the chance is then good to about two in a hundred. */
 const DRAWS = 400;
 
+/** Another family counts as another choice when it is ahead by half a snap in ten. Judgment. */
+const MATTERS = 0.05;
+
 /** What charting is worth is worked out from. */
 export interface ChartingInput {
   readonly theories: ReadonlyMap<Family, Theory>;
@@ -21,7 +24,8 @@ export interface ChartingInput {
 
 /**
  * What each blank column would do for the choice: the words it would show are drawn around what is typical, as widely as
- * eight snaps allow, and the family with most right less wrong is chosen again. Only pressures are chosen among.
+ * eight snaps allow, and the family with most right less wrong is chosen again; one that is ahead by next to nothing is no other choice.
+ * Only pressures are chosen among.
  */
 export function chartingValues({ theories, facing, seed }: ChartingInput): FitCharting[] {
   const open = [...theories]
@@ -78,14 +82,16 @@ function chartingOf(column: string, families: readonly OpenFamily[], seed: numbe
   const [most] = opened.sort((a, b) => b.share - a.share);
   const random = createRandom(`charting ${column} ${seed}`);
   const features = (Object.keys(FIT_FEATURES) as FitFeature[]).filter((name) => FEATURE_COLUMN[name] === column);
-  const today = best(families, () => 0);
+  const nets = netsOf(families, () => 0);
+  const today = nets.indexOf(Math.max(...nets));
   const draws = mayChange(families, column) ? DRAWS : 0;
   let changed = 0;
   for (let draw = 0; draw < draws; draw++) {
     const shares = new Map(features.map((name) => [name, random.dirichlet(typicalCounts(name))] as const));
     const shown = ({ feature, codes }: OpenMove) =>
       codes.reduce((sum, code) => sum + (shares.get(feature)?.[code] ?? 0), 0);
-    if (best(families, shown) !== today) changed++;
+    const then = netsOf(families, shown);
+    if (Math.max(...then) - (then[today] ?? 0) >= MATTERS) changed++;
   }
   return {
     column,
@@ -110,13 +116,7 @@ function typicalCounts(feature: FitFeature): number[] {
   return FIT_FEATURES[feature].map((_, code) => typicalShare(feature, code) * GUESS_WORTH);
 }
 
-function best(families: readonly OpenFamily[], shown: (word: OpenMove) => number): Family | undefined {
-  const nets = families.map(({ family, net, words }) => ({
-    family,
-    net: words.reduce((sum, word) => sum + word.move * shown(word), net),
-  }));
-  return nets.reduce<(typeof nets)[number] | undefined>(
-    (top, one) => (top && top.net >= one.net ? top : one),
-    undefined,
-  )?.family;
+/** Right less wrong of every family once the column shows its words. */
+function netsOf(families: readonly OpenFamily[], shown: (word: OpenMove) => number): number[] {
+  return families.map(({ net, words }) => words.reduce((sum, word) => sum + word.move * shown(word), net));
 }
