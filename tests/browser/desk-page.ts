@@ -31,10 +31,13 @@ export function builtDesk() {
 export interface DeskPage {
   readonly page: Page;
   readonly context: BrowserContext;
-  /** Addresses asked for other than the page's own file and what it made itself. */
+  /** Addresses asked for other than the page's own file, what it made itself and what the browser refused. */
   readonly requests: string[];
   readonly errors: string[];
 }
+
+/** The browser itself refused, and nothing was asked for: by the page's policy, or a file by a frame without an origin. */
+const REFUSED = ['csp', 'other'];
 
 /** Opens the desk offline. */
 export async function openDesk(browser: Browser, address: string): Promise<DeskPage> {
@@ -45,6 +48,9 @@ export async function openDesk(browser: Browser, address: string): Promise<DeskP
   const errors: string[] = [];
   page.on('request', (request) => {
     if (!/^(blob|about|data):/.test(request.url()) && request.url() !== address) requests.push(request.url());
+  });
+  page.on('requestfailed', (request) => {
+    if (REFUSED.includes(request.failure()?.errorText ?? '')) requests.splice(requests.indexOf(request.url()), 1);
   });
   page.on('pageerror', (error) => errors.push(error.message));
   await page.goto(address);

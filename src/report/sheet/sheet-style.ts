@@ -34,7 +34,7 @@ main{max-width:10.4in}
 .calls .d{border:1.25pt solid var(--ink);padding:0 .04in;font-variant-numeric:tabular-nums;background:var(--tint1);print-color-adjust:exact}
 .zone td{font-size:11pt;line-height:1.1}.zone .where{font-size:10.5pt;line-height:1.1}
 .fact,.zone .fact{font-size:9pt;width:2in;line-height:1.05}
-.many .calls{font-size:12pt;line-height:1.05}.many .where,.many .base{font-size:11pt}.many .zone td,.many .zone .where{font-size:9.5pt}.many .fact,.many .zone .fact{font-size:8.5pt}
+.many .calls{font-size:13.5pt;line-height:1}.many .where,.many .base{font-size:11pt}.many .zone td,.many .zone .where{font-size:9.5pt}.many .fact,.many .zone .fact{font-size:8.5pt}
 .looks{margin-top:.07in}
 .looks th,.looks td{font-size:9pt;line-height:1.05;padding:.008in .06in .008in 0}
 .looks thead th{width:.9in}

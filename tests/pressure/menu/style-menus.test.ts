@@ -71,7 +71,9 @@ describe('the menu against an invented offense of each style', () => {
   });
 
   it('never carries the same calls for two styles', () => {
-    const carried = plans.map(({ style, menu }) => ({
+    // The second screen team and the second team with its back out wide are answered by the same calls in another mix.
+    const firsts = plans.filter(({ style }, i) => plans.findIndex((plan) => plan.style === style) === i);
+    const carried = firsts.map(({ style, menu }) => ({
       style,
       calls: menu.calls
         .map(({ call }) => call)
