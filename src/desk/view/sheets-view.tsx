@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { counted } from '../../report/words/number-words.ts';
 import type { AdoptedSheet } from '../../season/adopt-sheet.ts';
 import { createEngine } from '../engine/engine.ts';
@@ -17,17 +17,30 @@ export function SheetsView({ desk, open, week }: ViewProps) {
   const [taken, setTaken] = useState<Taken | null>(null);
   const [adopted, setAdopted] = useState<AdoptedSheet | null>(null);
   const [answers, setAnswers] = useState<Readonly<Record<string, string>>>({});
+  // What is kept is the reading with the last answer, also while it is still being made.
+  const reading = useRef<Promise<AdoptedSheet | null>>(Promise.resolve(null));
+  const read = async (sheet: Taken, given: Readonly<Record<string, string>>) => {
+    try {
+      return await engine.run('adopt', { ...sheet, answers: given }).result;
+    } catch (error) {
+      desk.complain(error);
+      return null;
+    }
+  };
   const ask = async (sheet: Taken, given: Readonly<Record<string, string>>) => {
     setTaken(sheet);
     setAnswers(given);
-    await engine.run('adopt', { ...sheet, answers: given }).result.then(setAdopted, (error) => desk.complain(error));
+    reading.current = read(sheet, given);
+    const made = await reading.current;
+    if (made !== null) setAdopted(made);
   };
   const take = async (file: File | undefined, kind: Taken['kind']) => {
     if (file !== undefined) await ask({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()), kind }, {});
   };
   const keep = async () => {
-    if (taken === null || adopted === null) return;
-    if (await desk.save(filesOf(week, taken, adopted))) setAdopted(null);
+    const made = await reading.current;
+    if (taken === null || made === null) return;
+    if (await desk.save(filesOf(week, taken, made))) setAdopted(null);
   };
   return (
     <section
