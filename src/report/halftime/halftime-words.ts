@@ -5,7 +5,7 @@ import type { MovedHabit } from '../../pressure/halftime/moved.ts';
 import { habitName } from '../words/habit-name.ts';
 import { listed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
-import { shareWords } from '../words/share-words.ts';
+import { isThin, shareWords } from '../words/share-words.ts';
 
 /**
  * A tendency tonight in one line.
@@ -48,13 +48,14 @@ export function overtakingWords({ call, over, snaps }: Overtaking): string {
   return `Lean: ${call} before ${over} (${why})`;
 }
 
-/** The one line on top: what to change for the second half, or to stay. */
+/** The one line on top: what to change for the second half, or to stay; a few snaps of a path are a lean, no order. */
 export function topLine(update: HalftimeUpdate): string {
   const [first] = update.moved.moved;
   if (first !== undefined) return `Change this: ${habitWords(first)}.${bestThere(update, first.situation)}`;
   const breakable = update.warnings.find(({ instead }) => instead.length > 0);
-  if (breakable !== undefined) return `Change this: ${warningWords(breakable)}`;
-  return `Stay with Sunday’s calls: nothing real has moved (${update.moved.looked} tendencies checked).`;
+  if (breakable !== undefined && !isThin(breakable)) return `Change this: ${warningWords(breakable)}`;
+  const stay = `Stay with Sunday’s calls: nothing real has moved (${update.moved.looked} tendencies checked).`;
+  return breakable === undefined ? stay : `${stay} A lean: ${warningWords(breakable)}`;
 }
 
 /** The sheet's best call tonight in the situation that moved, or over the game; the base where no pressure fits. */

@@ -36,6 +36,8 @@ describe('the halftime page', () => {
     expect(topLine(shown)).toBe(
       'Change this: rake: same coverage behind it (three deep) 20 of 20; change up with Rake Man.',
     );
+    const seldom = { ...quiet, warnings: update.warnings.map((one) => ({ ...one, count: 3, trials: 3 })) };
+    expect(topLine(seldom)).toMatch(/^Stay with Sunday’s calls.* A lean: rake: .* 3 of 3; change up with Rake Man\.$/);
     expect(await renderHalftime(quiet, 0)).toContain(topLine(quiet));
   });
 
