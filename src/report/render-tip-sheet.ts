@@ -8,6 +8,7 @@ import { rawKeys } from './sheet/raw-keys.ts';
 import { sheetHead, sheetList } from './sheet/sheet-head.ts';
 import { TIP_SHEET_STYLE } from './sheet/sheet-style.ts';
 import { CAUTION_LINE } from './words/caution-words.ts';
+import { counted } from './words/number-words.ts';
 
 /** The tip sheet for players as one HTML file, one side: raw keys first, then protection, then tendencies. */
 export async function renderTipSheet(plan: WeekPlan): Promise<string> {
@@ -47,7 +48,7 @@ function frontPart(plan: WeekPlan): Html | null {
   const lines = frontLines(plan);
   if (lines.length === 0) return null;
   const rows = lines.map(({ man, words }) => html`<tr><th scope="row">${man}</th><td>${words}</td></tr>\n`);
-  return html`<h2>Front: what you meet rushing a pass</h2><table><tbody>${rows}</tbody></table><p class="small">Expected over our calls, by how they protect on film.</p>`;
+  return html`<h2>Front: what you meet rushing a pass</h2><table><tbody>${rows}</tbody></table><p class="small">Expected over our calls, by how they protect on film (blockers charted on ${counted(plan.protection.mix.charted.protectors, 'pass', 'passes')}).</p>`;
 }
 
 function expectTable(plan: WeekPlan): Html {

@@ -39,7 +39,7 @@ export function callsTable({ calls, tonight }: HalftimeUpdate): TableView {
   return {
     id: 'calls',
     caption: 'Carried calls, best first',
-    columns: [words('Call'), numbers('Sunday'), numbers('Now'), numbers('Points'), numbers('Used'), numbers('Held')],
+    columns: [words('Call'), ...['Sunday', 'Now', 'Points', 'Called', 'Plan', 'Held'].map((head) => numbers(head))],
     rows: calls.slice(0, CALLS_SHOWN).map((call, i) => {
       const seen = tonight.calls.find((entry) => entry.call === call.call);
       return {
@@ -48,7 +48,8 @@ export function callsTable({ calls, tonight }: HalftimeUpdate): TableView {
           fitCell(call.fit?.before),
           fitCell(call.fit?.now),
           numberCell(signed(call.now), call.now),
-          textCell(tonight.charted.count === 0 ? '' : `${call.used} of ${Math.round(call.planned)}`),
+          tonight.charted.count === 0 ? textCell('') : numberCell(String(call.used), call.used),
+          numberCell(String(Math.round(call.planned)), call.planned),
           textCell(seen && seen.held.trials > 0 ? countWords(seen.held) : ''),
         ],
       };

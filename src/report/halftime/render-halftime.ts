@@ -58,7 +58,7 @@ function moreCalls({ calls }: HalftimeUpdate): string {
 }
 
 const CALLS_NOTE =
-  'Sunday, Now: snaps of 10 right less wrong, by Sunday’s rules. Points: saved per 10 snaps, now. Used: of the calls planned for the game. Held: loss, stop or takeaway.';
+  'Sunday, Now: snaps of 10 right less wrong, by Sunday’s rules. Points: saved per 10 snaps, now. Called: tonight; Plan: for the whole game. Held: loss, stop or takeaway.';
 
 /** Without calls the kinds of pressure take their place. */
 function families(update: HalftimeUpdate): Html {

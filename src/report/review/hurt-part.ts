@@ -13,12 +13,18 @@ const FIRST_SEEN_SHOWN = 8;
 /** What hurt us, and what the film had not shown; nothing for a review of an earlier version. */
 export function hurtPart({ hurt, firstSeen }: Review): Html | null {
   if (hurt === undefined || firstSeen === undefined) return null;
-  const beaten = [...beatenLines(hurt.calls, (name) => name), ...beatenLines(hurt.situations, situationName)];
+  const calls = beatenLines(hurt.calls, (name) => name);
+  const situations = beatenLines(hurt.situations, situationName);
   return html`<div class="halves"><section><h2>What hurt us</h2>
-${tableMarkup(bigPlayTable(hurt.plays))}${list(beaten, 'No call and no situation was beaten twice.')}</section>
+${tableMarkup(bigPlayTable(hurt.plays))}<h3>By call</h3>${list(calls, hurt.calls.length === 0 ? 'Our calls of the game are not charted.' : NOT_BEATEN.call)}<h3>By situation</h3>${list(situations, NOT_BEATEN.situation)}</section>
 <section><h2>What the film did not show</h2>
 ${list(firstSeen.slice(0, FIRST_SEEN_SHOWN).map(firstSeenWords), NOTHING_NEW)}${more(firstSeen.length - FIRST_SEEN_SHOWN)}</section></div>\n`;
 }
+
+const NOT_BEATEN = {
+  call: 'No call was beaten twice on three snaps or more.',
+  situation: 'No situation was beaten twice on three snaps or more.',
+} as const;
 
 const NOTHING_NEW =
   'Nothing new: every charted formation, personnel group, play and motion of the game was on Sunday’s film.';

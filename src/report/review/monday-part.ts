@@ -7,17 +7,22 @@ import { type CallVerdict, mondayCalls } from '../words/monday-words.ts';
 export function mondayPart(review: Review): Html {
   if (review.grades === null)
     return html`<p class="verdict">Our calls of the game are not charted (ours.csv), so nothing is graded.</p>\n`;
-  const { keep, fix, drop } = mondayCalls([review]);
-  if (keep.length + fix.length + drop.length === 0)
+  if (Object.values(mondayCalls([review])).every((calls) => calls.length === 0))
     return html`<p class="verdict">No call came often enough to say keep, fix or drop.</p>\n`;
   return verdictColumns([review]);
 }
 
-/** Keep, fix and drop side by side, over one game or more. */
+/** Keep, fix and drop side by side, over one game or more, and what came out between them. */
 export function verdictColumns(reviews: readonly Review[]): Html {
-  const { keep, fix, drop } = mondayCalls(reviews);
+  const { keep, fix, drop, between } = mondayCalls(reviews);
   return html`<div class="thirds">${column('Keep', keep)}${column('Fix', fix)}${column('Drop', drop)}</div>
-<p class="small">${sureWithWord('lean')} under 20 snaps of a call. Held: loss, stop or takeaway. Fix: the idea was right, the play did not hold. Drop: called into the wrong snaps.</p>\n`;
+${betweenLine(between)}<p class="small">${sureWithWord('lean')} under 20 snaps of a call. Held: loss, stop or takeaway. Fix: the idea was right, the play did not hold. Drop: called into the wrong snaps.</p>\n`;
+}
+
+function betweenLine(calls: readonly CallVerdict[]): Html | null {
+  if (calls.length === 0) return null;
+  const said = calls.map(({ call, words }, i) => html`${i === 0 ? '' : '; '}<b><bdi>${call}</bdi></b> ${words}`);
+  return html`<p>In between, carry on: ${said}.</p>\n`;
 }
 
 function column(title: string, calls: readonly CallVerdict[]): Html {

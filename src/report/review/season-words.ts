@@ -56,12 +56,27 @@ function lookOf({ inner }: RangeReview): 'as expected' | 'too wide' | 'too narro
 /** Standard errors; three and not two, because the counts overlap and so scatter more than alone. Judgment. */
 const SURPRISING = 3;
 
+/** Whether yes-or-no forecasts were as sure as they should be, and as high. */
 function lineWords({ line, bins }: Season): string {
   const snaps = bins.reduce((sum, { came }) => sum + came.trials, 0);
-  if (line.slope === null || line.inTheLarge === null)
-    return `${counted(snaps, 'forecast', 'forecasts')} of a yes or no: too few for a calibration slope.`;
-  const bold = line.slope < 1 ? 'below 1 the forecasts were too bold' : 'above 1 they were too shy';
-  return `Over ${counted(snaps, 'forecast', 'forecasts')} of a yes or no the calibration slope is ${fixed(line.slope, 2)} (1 is ideal; ${bold}), the shift ${fixed(line.inTheLarge, 2)} (0 is ideal).`;
+  const asked = counted(snaps, 'yes-or-no forecast', 'yes-or-no forecasts');
+  if (line.slope === null || line.inTheLarge === null) return `${asked}: too few to say whether they were too bold.`;
+  const came = cameWords(line.inTheLarge, snaps);
+  return `${asked}: ${boldWords(line.slope)} (slope ${fixed(line.slope, 2)}, 1 is ideal); what was asked about came ${came} (shift ${fixed(line.inTheLarge, 2)}, 0 is ideal).`;
+}
+
+/** A slope within a quarter of 1 is near enough for one season. Judgment. */
+const BOLD_BY = 0.25;
+
+function boldWords(slope: number): string {
+  if (slope < 1 - BOLD_BY) return 'too bold';
+  return slope > 1 + BOLD_BY ? 'too careful' : 'about as bold as they should be';
+}
+
+/** A shift in log odds has a standard error of at least 2 / sqrt(snaps), a coin's; within two of them it is luck. */
+function cameWords(shift: number, snaps: number): string {
+  if (Math.abs(shift) <= 4 / Math.sqrt(snaps)) return 'about as often as said';
+  return shift < 0 ? 'less often than said' : 'more often than said';
 }
 
 function familyWords({ families }: Season): string {

@@ -13,6 +13,8 @@ export interface Monday {
   readonly keep: readonly CallVerdict[];
   readonly fix: readonly CallVerdict[];
   readonly drop: readonly CallVerdict[];
+  /** Neither good nor bad enough to say. */
+  readonly between: readonly CallVerdict[];
 }
 
 /** Fewest graded snaps of a call before Monday speaks of it; judgment. */
@@ -34,7 +36,7 @@ export function mondayCalls(reviews: readonly Review[]): Monday {
     calls
       .filter(({ call, held }) => verdictOf(held, markedOf(call)) === kind)
       .map(({ call, held }) => ({ call, words: `held ${shareWords(held)}${markWords(markedOf(call))}` }));
-  return { keep: named('keep'), fix: named('fix'), drop: named('drop') };
+  return { keep: named('keep'), fix: named('fix'), drop: named('drop'), between: named('between') };
 }
 
 /** How often each call held, most called first. */
@@ -47,10 +49,10 @@ function heldByCall(reviews: readonly Review[]): readonly { readonly call: strin
   return [...sums].map(([call, held]) => ({ call, held })).sort((a, b) => b.held.trials - a.held.trials);
 }
 
-function verdictOf({ count, trials }: Count, marks: readonly MarkedSnap[]): keyof Monday | null {
+function verdictOf({ count, trials }: Count, marks: readonly MarkedSnap[]): keyof Monday {
   const share = count / trials;
   if (share >= KEEP_FROM) return 'keep';
-  if (share >= FIX_UNDER) return null;
+  if (share >= FIX_UNDER) return 'between';
   return countOf(marks, 'wrong') > countOf(marks, 'right') ? 'drop' : 'fix';
 }
 

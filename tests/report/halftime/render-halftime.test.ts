@@ -21,7 +21,7 @@ describe('the halftime page', () => {
   it('says what moved, ranks the calls, counts what was used, and warns of what was shown', async () => {
     const page = await renderHalftime(update, 2);
     expect(page).toContain('Screen: 20 of 20 (100%), expected');
-    expect(page).toContain('20 of 4');
+    expect(page).toMatch(/<bdi>4 Rake<\/bdi>.*?>20<\/td><td class="n" data-v="4\.\d+">4<\/td>/);
     expect(page).toContain('rake: same coverage behind it (three deep) 20 of 20; change up with Rake Man.');
     expect(page).toContain('2 rows left out of the numbers');
     expect(page).toContain('licensed athletic trainers');

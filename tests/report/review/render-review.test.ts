@@ -9,6 +9,7 @@ import { clearWords, reviewSentences } from '../../../src/report/review/review-w
 import { seasonSentences } from '../../../src/report/review/season-words.ts';
 import { seasonChart } from '../../../src/report/view/season-chart.ts';
 import { mondayCalls } from '../../../src/report/words/monday-words.ts';
+import { share } from '../../../src/stats/share.ts';
 import { inventedPlan } from '../../report/invented-plan.ts';
 
 const plan = inventedPlan({ opponent: '<b>Hill & Dale</b>' });
@@ -100,9 +101,14 @@ describe('keep, fix, drop', () => {
 
   it('keeps what holds, fixes what does not hold on the right snaps, drops what was called into the wrong ones', () => {
     expect(kinds(gradedAs(5, []))).toEqual(['keep']);
-    expect(kinds(gradedAs(3, ['right']))).toEqual([]);
+    expect(kinds(gradedAs(3, ['right']))).toEqual(['between']);
     expect(kinds(gradedAs(1, ['right', 'right', 'wrong']))).toEqual(['fix']);
     expect(kinds(gradedAs(1, ['wrong', 'wrong', 'right']))).toEqual(['drop']);
+  });
+
+  it('names the calls that came out in between, so that none is missing', async () => {
+    const page = (await renderReview(gradedAs(3, ['right']))).replaceAll(/<[^>]+>/g, '');
+    expect(page).toContain('In between, carry on: Rake held 3 of 6 (50%); right call on 1, wrong on 0.');
   });
 
   it('stands on top of Monday’s page', async () => {
@@ -123,6 +129,22 @@ describe('the season page', () => {
     expect(seasonSentences(seasonOf([first], []))[0]).toMatch(/Under 3 games this is a first look/);
     expect(seasonSentences(seasonOf(reviews, ['week-00'])).join(' ')).toMatch(/Not reviewed yet: week-00/);
   });
+
+  it.each([
+    [1.1, 0.1, 'about as bold as they should be (slope 1.10, 1 is ideal); what was asked about came about as often'],
+    [0.6, 0.5, 'too bold (slope 0.60, 1 is ideal); what was asked about came more often than said'],
+    [1.6, -0.5, 'too careful (slope 1.60, 1 is ideal); what was asked about came less often than said'],
+    [null, null, '400 yes-or-no forecasts: too few to say'],
+  ])(
+    'says of slope %s and shift %s whether forecasts were as sure and as high as they should be',
+    (slope, inTheLarge, said) => {
+      const season = seasonOf(reviews, []);
+      const [bin] = season.bins;
+      if (!bin) throw new Error('the reviewed games have forecasts');
+      const bins = [{ ...bin, came: share(200, 400) }];
+      expect(seasonSentences({ ...season, bins, line: { slope, inTheLarge, intercept: null } }).at(-1)).toContain(said);
+    },
+  );
 
   it('says so without any review', async () => {
     const page = await renderSeason(seasonOf([], []), []);
