@@ -3,6 +3,7 @@ import { dirname, join } from 'node:path';
 import { defenseSchema } from '../game/short-form/defense-schema.ts';
 import { checkLibrary } from '../pressure/soundness/soundness.ts';
 import { renderCalls } from '../report/render-calls.ts';
+import { faultInWords } from '../report/words/soundness-words.ts';
 import { readSettings } from '../season/read-settings.ts';
 import { UserProblem } from '../season/user-problem.ts';
 import { EXIT } from './exit-code.ts';
@@ -25,7 +26,7 @@ export async function calls(
   const found = { file, bytes: await bytesOf(file, file) };
   const library = await readSettings(found, () => defenseSchema);
   if (!library) return EXIT.faults;
-  const soundness = checkLibrary(library);
+  const soundness = checkLibrary(library).map(faultInWords);
   const open = soundness.filter(({ declared }) => !declared);
   const page = await renderCalls(library, soundness);
   const written = await writeFiles(options.output ?? join(dirname(file), 'out'), [{ name: 'calls.html', text: page }]);

@@ -1,6 +1,7 @@
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
 import type { SoundnessFault } from '../pressure/soundness/fault.ts';
 import { counted } from '../report/words/number-words.ts';
+import { faultInWords } from '../report/words/soundness-words.ts';
 import { type RowFindings, readWeek, type WeekInputs, type WeekReading } from '../season/read-week.ts';
 import { readSeasonFolder, type SeasonFolder } from '../season/season-folder.ts';
 import { diskWeek } from './disk-season.ts';
@@ -33,7 +34,8 @@ function unsoundCalls(soundness: readonly SoundnessFault[]): readonly string[] {
 }
 
 function checkJson({ week, found: { problems } }: WeekReading): string {
-  const { film, soundness, menuProblems, unknownFormations, unread } = week;
+  const { film, menuProblems, unknownFormations, unread } = week;
+  const soundness = week.soundness.map(faultInWords);
   const result = { film, problems, menuProblems, soundness, unknownFormations, unread, faults: faultCount(week) };
   return `${JSON.stringify(result, null, 2)}\n`;
 }
@@ -60,7 +62,9 @@ function problemText(week: WeekInputs, { problems }: RowFindings): string {
 function soundnessText(soundness: readonly SoundnessFault[]): string {
   const unsound = soundness.filter(({ declared }) => !declared);
   const given = soundness.length - unsound.length;
-  const lines = unsound.map(({ call, rule, words }) => `fault    defense.yaml, ${call}, ${rule}: ${words}`);
+  const lines = unsound
+    .map(faultInWords)
+    .map(({ call, rule, words }) => `fault    defense.yaml, ${call}, ${rule}: ${words}`);
   const calls = new Set(soundness.filter(({ declared }) => declared).map(({ call }) => call)).size;
   if (given > 0)
     lines.push(`Given up on purpose: ${given} things in ${calls} calls; "pressure-plan check --json" lists them.`);

@@ -142,3 +142,5 @@ export type CallLibrary = z.output<typeof callLibrarySchema>;
 export type Call = CallLibrary['calls'][number];
 /** One of our eleven. */
 export type Role = CallLibrary['roles'][number];
+/** A kind of job a man can be asked to do, or not. */
+export type Demand = Role['cannot'][number];

@@ -3,6 +3,7 @@ import { freeWordKey } from '../game/free-word.ts';
 import type { WeekSettings } from '../game/week-settings.ts';
 import { nearestWord } from '../ingest/nearest-word.ts';
 import type { SoundnessFault } from '../pressure/soundness/fault.ts';
+import { failureWords } from '../report/words/soundness-words.ts';
 
 /** What the names under must and ban of week.yaml are held to. */
 export interface NamedCalls {
@@ -28,7 +29,7 @@ export function menuNameProblems({ menu, library, soundness }: NamedCalls): read
     if (call === undefined) return [`${place(list, name)} is no call of defense.yaml.${meantWords(name, names)}`];
     const faults = soundness.filter((fault) => fault.call === call && !fault.declared);
     if (list === 'ban' || faults.length === 0) return [];
-    const why = faults.map(({ words }) => words).join('; ');
+    const why = faults.map(({ failure }) => failureWords(failure)).join('; ');
     return [`${place(list, name)} is unsound and cannot be carried: ${why}`];
   });
 }

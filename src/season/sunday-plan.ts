@@ -4,5 +4,5 @@ import type { SeasonWeek } from './store.ts';
 
 /** Sunday's plan as the report command wrote it, or why it cannot be used. */
 export function savedPlan(at: SeasonWeek): Promise<SavedJson<WeekPlan>> {
-  return readSaved<WeekPlan>({ path: `${at.week}/out/report.json`, schema: 'pressure-plan.week/3' }, at);
+  return readSaved<WeekPlan>({ path: `${at.week}/out/report.json`, schema: 'pressure-plan.week/4' }, at);
 }

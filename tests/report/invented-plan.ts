@@ -19,7 +19,7 @@ export function inventedPlan(changes: Partial<WeekPlan> = {}): WeekPlan {
     practice: { days: DAYS },
   });
   return {
-    schema: 'pressure-plan.week/3',
+    schema: 'pressure-plan.week/4',
     version: '0.1.0',
     opponent: settings.opponent,
     us: settings.us,

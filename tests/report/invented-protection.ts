@@ -99,8 +99,8 @@ export function inventedProtection(library: CallLibrary): ProtectionChapter {
     ),
     release: ANSWERS.filter((answer) => MEDIANS[answer]).map(releaseOf),
     soundness: [
-      { call: 'Torch Zero', role: null, rule: 'deep middle', words: 'Nobody owns the deep middle', declared: true },
-      { call: 'Anvil', role: 'will', rule: 'empty', words: 'Will has no rule against empty', declared: false },
+      { call: 'Torch Zero', role: null, failure: { kind: 'deep_middle_open' }, declared: true },
+      { call: 'Anvil', role: null, failure: { kind: 'no_answer', look: 'empty' }, declared: false },
     ],
   };
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { WeekPlan } from '../../src/pressure/plan/week-plan.ts';
+import type { SoundnessFault } from '../../src/pressure/soundness/fault.ts';
 import { renderReport } from '../../src/report/render-report.ts';
 import { percent } from '../../src/report/words/percent.ts';
 import { HOSTILE_NAMES, hostilePlan } from './hostile-plan.ts';
@@ -162,15 +163,17 @@ describe('the mix', () => {
 });
 
 describe('soundness on the page', () => {
-  const fault = { call: 'Rake Roof', role: null, rule: 'flat', words: 'nobody has the near flat' };
-  const withFaults = (soundness: (typeof fault & { declared: boolean })[]) =>
+  const flat = (side: 'near' | 'far', declared: boolean): SoundnessFault => ({
+    call: 'Rake Roof',
+    role: null,
+    failure: { kind: 'flat_open', side },
+    declared,
+  });
+  const withFaults = (soundness: readonly SoundnessFault[]) =>
     renderReport({ ...plan, protection: { ...plan.protection, soundness } });
 
   it('leaves what nobody declared in sight and folds away what was declared', async () => {
-    const both = await withFaults([
-      { ...fault, declared: true },
-      { ...fault, words: 'nobody has the far flat', declared: false },
-    ]);
+    const both = await withFaults([flat('near', true), flat('far', false)]);
     expect(both).toMatch(/id="soundness-table"(?:(?!<\/table>).)*far flat/s);
     expect(both).toMatch(/Left open on purpose, as declared in defense.yaml \(1 place\).*near flat/s);
     expect(await withFaults([])).not.toContain('Left open on purpose');

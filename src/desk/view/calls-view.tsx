@@ -4,6 +4,7 @@ import { callPicture } from '../../report/field/call-picture.ts';
 import { fieldDrawing } from '../../report/field/field-drawing.ts';
 import { coverWords, rushWords } from '../../report/view/call-words.ts';
 import { familyLabel } from '../../report/words/label.ts';
+import { failureWords } from '../../report/words/soundness-words.ts';
 import { textOf } from '../desk-state.ts';
 import type { CallsLook } from '../engine/calls-job.ts';
 import { createEngine } from '../engine/engine.ts';
@@ -157,9 +158,9 @@ function Soundness({ faults }: { readonly faults: CallsLook['faults'] }) {
   if (faults.length === 0) return <p>Sound: eleven men, one job each, every receiver owned.</p>;
   return (
     <ul class="faults">
-      {faults.map(({ rule, words, declared }) => (
-        <li key={rule + words} class={declared ? 'soft' : ''}>
-          {`${declared ? 'Given up on purpose: ' : ''}${words}`}
+      {faults.map(({ failure, declared }) => (
+        <li key={failureWords(failure)} class={declared ? 'soft' : ''}>
+          {`${declared ? 'Given up on purpose: ' : ''}${failureWords(failure)}`}
         </li>
       ))}
     </ul>

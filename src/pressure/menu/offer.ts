@@ -1,13 +1,14 @@
 import type { Call, GivenUp } from '../../game/call-library.ts';
 import { familyFacts, THEORIES, type TheoryName } from '../../game/families.ts';
 import { plainName } from '../../game/plain-name.ts';
+import type { Failure } from '../soundness/fault.ts';
 import { closedCall } from './closed.ts';
 import { type MenuInput, pressuresInOrder } from './input.ts';
 
 /** Why a call cannot be on the menu at all. */
 export type OutReason =
   | { readonly kind: 'banned' }
-  | { readonly kind: 'not_sound'; readonly fault: string }
+  | { readonly kind: 'not_sound'; readonly failure: Failure }
   | { readonly kind: 'not_scored' }
   | { readonly kind: 'hole'; readonly hole: GivenUp; readonly count: number; readonly trials: number };
 
@@ -45,7 +46,7 @@ export function menuOffer(input: MenuInput, lifted: ReadonlySet<string> = new Se
 function unfitness(call: Call, input: MenuInput): OutReason | null {
   const { soundness, scores } = input;
   const fault = soundness.find((found) => found.call === call.name && !found.declared);
-  if (fault) return { kind: 'not_sound', fault: fault.words };
+  if (fault) return { kind: 'not_sound', failure: fault.failure };
   const found = scores.calls.filter((score) => score.call === call.name);
   if (found.length === 0 || !found.every(({ points }) => Number.isFinite(points.mean))) return { kind: 'not_scored' };
   return closedEverywhere(call, input);

@@ -70,7 +70,7 @@ export function planWeek(input: WeekInput): WeekPlan {
       ? planMenu(menuInput(input, { library, exact: input.exact, scores, fit, protection, ours }))
       : null;
   return {
-    schema: 'pressure-plan.week/3',
+    schema: 'pressure-plan.week/4',
     version: input.version,
     opponent: settings.opponent,
     us: settings.us,

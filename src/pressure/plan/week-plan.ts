@@ -43,7 +43,7 @@ export interface FilmChapter {
 
 /** Everything one week's report says; the page, report.json and the sheets are made from this and nothing else. */
 export interface WeekPlan {
-  readonly schema: 'pressure-plan.week/3';
+  readonly schema: 'pressure-plan.week/4';
   readonly version: string;
   readonly opponent: string;
   readonly us: string;

@@ -4,27 +4,16 @@ import { familyFacts, type MenKind } from '../../game/families.ts';
 import type { Fault } from './fault.ts';
 import { edgePeelSides } from './peel.ts';
 
-const MEN_WORDS: Readonly<Record<MenKind, (count: number) => string>> = {
-  rush: (count) => `${count} rush at the snap`,
-  late: (count) => `${count} join late`,
-  deep: (count) => `${count} play deep`,
-  man: (count) => `${count} play man to man`,
-  under: (count) => `${count} drop under`,
-  hot: (count) => `${count} play hot`,
-  spy: (count) => `${count} spy`,
-  peels: (count) => `edges peel on ${count} of 2 sides`,
-};
-
 /** Counts that do not belong to the family the call names. */
 export function familyFaults(call: Call): Fault[] {
-  const wanted = familyFacts(call.family).men;
-  const found = countsOf(call);
-  return (Object.keys(wanted) as MenKind[]).flatMap((kind): Fault[] => {
-    const need = wanted[kind] ?? 0;
-    const fits = kind === 'late' && need > 0 ? found[kind] >= need : found[kind] === need;
-    if (fits) return [];
-    const family = familyFacts(call.family).words;
-    return [{ rule: 'family', words: `${MEN_WORDS[kind](found[kind])}; ${family} has ${need}` }];
+  const { family } = call;
+  const made = familyFacts(family).men;
+  const counts = countsOf(call);
+  return (Object.keys(made) as MenKind[]).flatMap((men): Fault[] => {
+    const wanted = made[men] ?? 0;
+    const found = counts[men];
+    const fits = men === 'late' && wanted > 0 ? found >= wanted : found === wanted;
+    return fits ? [] : [{ failure: { kind: 'not_the_family', family, men, found, wanted } }];
   });
 }
 

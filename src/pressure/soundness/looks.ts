@@ -6,10 +6,10 @@ const LOOKS = ['trips', 'empty', 'two_backs', 'fast_motion', 'heavy'] as const;
 
 /** Looks the call has no answer to. */
 export function lookFaults({ adjust }: Call): Fault[] {
-  return LOOKS.filter((look) => !isAnswer(adjust[look])).map((look) => {
-    const rule = look.replace('_', ' ');
-    return { rule, words: `no answer to ${rule} is written`, excuse: look };
-  });
+  return LOOKS.filter((look) => !isAnswer(adjust[look])).map((look) => ({
+    failure: { kind: 'no_answer', look },
+    excuse: look,
+  }));
 }
 
 /** Words that leave the question open. */

@@ -36,19 +36,10 @@ function unowned(receivers: readonly Receiver[], owners: readonly (readonly Rece
 }
 
 function lostFault(receiver: Receiver, call: Call): Fault {
-  if (receiver !== 'back') {
-    const [side, number] = receiver.split('_');
-    return { rule: 'owner', words: `nobody has number ${NUMBER_WORDS[Number(number)]} on the ${side} side` };
-  }
+  if (receiver !== 'back') return { failure: { kind: 'receiver_open', receiver } };
   const peels = edgePeelSides(call);
-  const words = peels.length === 1 ? `nobody has the back when he goes ${other(peels[0])}` : 'nobody has the back';
-  return { rule: 'owner', words, excuse: 'back' };
-}
-
-const NUMBER_WORDS = ['', 'one', 'two', 'three'];
-
-function other(side: 'near' | 'far' | undefined): string {
-  return side === 'near' ? 'to the far side' : 'to the near side';
+  if (peels.length !== 1) return { failure: { kind: 'back_open' }, excuse: 'back' };
+  return { failure: { kind: 'back_open_to', side: peels[0] === 'near' ? 'far' : 'near' }, excuse: 'back' };
 }
 
 /**
@@ -59,9 +50,5 @@ function addFaults({ cover }: Call, roles: readonly Role[]): Fault[] {
   return cover
     .filter(({ adds, job }) => adds && coverJobFacts(job).demand !== 'man')
     .filter(({ job, role }) => !cover.some((other) => other.role !== role && other.next === job && !other.adds))
-    .map(({ role, job }) => ({
-      rule: 'second owner',
-      role,
-      words: `${roleTitle(role, roles)} adds and nobody has ${job.replaceAll('_', ' ')} after him`,
-    }));
+    .map(({ role, job }) => ({ failure: { kind: 'no_second_owner', man: roleTitle(role, roles), job }, role }));
 }

@@ -1,11 +1,10 @@
 import type { Call, Role } from '../../game/call-library.ts';
 import { gapOf } from '../../game/lane.ts';
-import type { Fault } from './fault.ts';
+import type { Fault, Side } from './fault.ts';
 import { roleTitle } from './role-title.ts';
 import { startersOn } from './starters.ts';
 
 type Rusher = Call['rush'][number];
-type Side = 'near' | 'far';
 const SIDES: readonly Side[] = ['near', 'far'];
 
 /** Sides on which the widest rusher, an edge, peels with the back. */
@@ -33,18 +32,14 @@ export function peelFaults(call: Call, roles: readonly Role[]): Fault[] {
 function insideFaults(peelers: readonly Rusher[], men: readonly Rusher[], roles: readonly Role[]): Fault[] {
   return peelers
     .filter((man) => !isEdge(man, men))
-    .map(({ role, lane }) => ({
-      rule: 'peel',
-      role,
-      words: `${roleTitle(role, roles)} peels from the ${lane.replace('_', ' ')} lane; the widest man, outside the tackle, has the back`,
-    }));
+    .map(({ role, lane }) => ({ failure: { kind: 'peel_from_inside', man: roleTitle(role, roles), lane }, role }));
 }
 
 function pairFaults(peelers: readonly Rusher[], side: Side, roles: readonly Role[]): Fault[] {
   const [, second] = peelers;
   if (second === undefined) return [];
-  const names = peelers.map(({ role }) => roleTitle(role, roles)).join(' and ');
-  return [{ rule: 'peel', role: second.role, words: `${names} peel on the ${side} side; one man goes with the back` }];
+  const men = peelers.map(({ role }) => roleTitle(role, roles));
+  return [{ failure: { kind: 'two_peel', men, side }, role: second.role }];
 }
 
 function isEdge({ lane }: Rusher, men: readonly Rusher[]): boolean {

@@ -1,7 +1,7 @@
 import type { Call, Role } from '../../game/call-library.ts';
 import type { CoverJob } from '../../game/cover-jobs.ts';
 import { coverJobFacts } from '../../game/cover-jobs.ts';
-import type { Fault } from './fault.ts';
+import type { Fault, Side } from './fault.ts';
 import { roleTitle } from './role-title.ts';
 
 /** Deep middle, flats and quarterback run that nobody owns, and places two men have. */
@@ -19,12 +19,11 @@ function deepFaults(call: Call, roles: readonly Role[]): Fault[] {
   const excuse = 'deep_middle';
   if (halves.length === 1) {
     const open = halves[0] === 'near' ? 'far' : 'near';
-    return [{ rule: 'deep middle', words: `nobody has the ${open} deep half or the deep middle`, excuse }];
+    return [{ failure: { kind: 'deep_half_open', side: open }, excuse }];
   }
   const late = call.rush.find(({ way }) => way === 'late_if_back_blocks');
-  if (!late) return [{ rule: 'deep middle', words: 'nobody has the deep middle', excuse }];
-  const words = `${roleTitle(late.role, roles)} leaves the deep middle to nobody when he joins the rush`;
-  return [{ rule: 'deep middle', role: late.role, words, excuse }];
+  if (!late) return [{ failure: { kind: 'deep_middle_open' }, excuse }];
+  return [{ failure: { kind: 'deep_middle_left', man: roleTitle(late.role, roles) }, role: late.role, excuse }];
 }
 
 /** Two men in one place leave another place open. */
@@ -32,20 +31,20 @@ function doubledFaults({ cover }: Call, roles: readonly Role[]): Fault[] {
   return cover.flatMap(({ role, job }, i): Fault[] => {
     const first = cover.findIndex((man) => man.job === job);
     if (first === i || coverJobFacts(job).shared) return [];
-    const names = `${roleTitle(cover[first]?.role ?? '', roles)} and ${roleTitle(role, roles)}`;
-    return [{ rule: 'one place each', role, words: `${names} both have ${job.replaceAll('_', ' ')}` }];
+    const men = [cover[first]?.role ?? '', role].map((id) => roleTitle(id, roles));
+    return [{ failure: { kind: 'same_place', men, job }, role }];
   });
 }
 
 /** A flat belongs to the man in it, or to the man on number two when the call is man to man. */
-function flatFaults({ cover }: Call, side: 'near' | 'far'): Fault[] {
+function flatFaults({ cover }: Call, side: Side): Fault[] {
   if (cover.some(({ job }) => coverJobFacts(job).flat === side)) return [];
-  return [{ rule: 'flat', words: `nobody has the ${side} flat`, excuse: `flat_${side}` }];
+  return [{ failure: { kind: 'flat_open', side }, excuse: `flat_${side}` }];
 }
 
 /** A quarterback who runs belongs to a spy, or to men who drop with their eyes on him. */
 function quarterbackFaults({ cover }: Call): Fault[] {
   const eyes = (job: CoverJob) => ['drop', 'spy'].includes(coverJobFacts(job).demand);
   if (cover.some(({ job }) => eyes(job))) return [];
-  return [{ rule: 'quarterback run', words: 'nobody has the quarterback when he runs', excuse: 'quarterback_run' }];
+  return [{ failure: { kind: 'quarterback_open' }, excuse: 'quarterback_run' }];
 }

@@ -1,5 +1,5 @@
-import type { Call, CallLibrary } from '../../game/call-library.ts';
-import { type Demand, demandsOn } from '../../pressure/soundness/men.ts';
+import type { Call, CallLibrary, Demand } from '../../game/call-library.ts';
+import { demandsOn } from '../../pressure/soundness/men.ts';
 import { type Html, html } from '../page/html.ts';
 import { plainWords } from '../words/label.ts';
 

@@ -6,6 +6,7 @@ import { fieldDrawing } from '../field/field-drawing.ts';
 import { type Html, html } from '../page/html.ts';
 import { coverWords, rushWords } from '../view/call-words.ts';
 import { familyLabel, plainWords } from '../words/label.ts';
+import { failureWords } from '../words/soundness-words.ts';
 import { askedMen } from './call-asks.ts';
 
 /** One call of the library: its drawing, whether it is sound, what it asks of whom, and its answers to other looks. */
@@ -37,10 +38,10 @@ function kindWords(call: Call): string {
 
 function soundnessLine(faults: readonly SoundnessFault[]): Html {
   const open = faults.filter(({ declared }) => !declared);
-  const given = faults.filter(({ declared }) => declared).map(({ words }) => words);
+  const given = faults.filter(({ declared }) => declared).map(({ failure }) => failureWords(failure));
   const onPurpose = given.length === 0 ? null : html` On purpose: ${given.join('; ')}.`;
   if (open.length === 0) return html`<p><b>Sound.</b>${onPurpose}</p>`;
-  return html`<p class="open"><b>Not sound: ${open.map(({ words }) => words).join('; ')}.</b>${onPurpose}</p>`;
+  return html`<p class="open"><b>Not sound: ${open.map(({ failure }) => failureWords(failure)).join('; ')}.</b>${onPurpose}</p>`;
 }
 
 function answers({ adjust }: Call): Html | null {

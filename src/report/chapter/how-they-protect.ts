@@ -15,6 +15,7 @@ import { pictureLabel } from '../words/label.ts';
 import { counted } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { protectionMixWords } from '../words/protection-mix-words.ts';
+import { failureWords, ruleOfFailure } from '../words/soundness-words.ts';
 
 /** How they protect, which of our rushers comes free, and whether he is home in time. */
 export function howTheyProtectChapter(plan: WeekPlan): Chapter {
@@ -94,7 +95,10 @@ function soundnessTable(id: 'soundness-table' | 'declared-table', faults: readon
     id,
     caption: id === 'soundness-table' ? 'Left open and not declared: fix it or declare it' : 'Declared in defense.yaml',
     columns: [words('Call'), words('Rule'), words('What is open')],
-    rows: faults.map((fault) => ({ name: fault.call, cells: [textCell(fault.rule), textCell(fault.words)] })),
+    rows: faults.map(({ call, failure }) => ({
+      name: call,
+      cells: [textCell(ruleOfFailure(failure)), textCell(failureWords(failure))],
+    })),
     empty: 'nothing',
   };
 }

@@ -12,6 +12,7 @@ import type { MenuRule } from '../../pressure/menu/rule.ts';
 import { plainWords } from './label.ts';
 import { counted, fixed, listed, signed } from './number-words.ts';
 import { percent } from './percent.ts';
+import { failureWords } from './soundness-words.ts';
 
 type Menu = Extract<MenuResult, { kind: 'menu' }>;
 
@@ -89,7 +90,7 @@ export function leftOutWords(why: LeftOutReason): string {
     case 'banned':
       return 'banned in week.yaml';
     case 'not_sound':
-      return `not sound: ${why.fault}`;
+      return `not sound: ${failureWords(why.failure)}`;
     case 'not_scored':
       return 'not scored this week';
     case 'hole':

@@ -3,10 +3,15 @@ import { describe, expect, it } from 'vitest';
 import type { Call } from '../../../src/game/call-library.ts';
 import { FAMILIES } from '../../../src/game/families.ts';
 import { checkCall, checkLibrary } from '../../../src/pressure/soundness/soundness.ts';
+import { faultInWords } from '../../../src/report/words/soundness-words.ts';
 import { demoCall, demoDefense } from '../demo-defense.ts';
 
 type Breakage = (call: Call) => Call;
-const faultsOf = (call: Call) => checkCall(call, demoDefense).filter(({ declared }) => !declared);
+/** The faults a call does not declare, with the words a coach reads. */
+const faultsOf = (call: Call) =>
+  checkCall(call, demoDefense)
+    .filter(({ declared }) => !declared)
+    .map(faultInWords);
 const broken = (name: string, breakage: Breakage) => faultsOf(breakage(demoCall(name)));
 
 const withoutCover =
