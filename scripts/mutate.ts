@@ -1,10 +1,10 @@
 // Changes one small thing at a time in the sources and sees whether the tests notice: the list planted by hand, then a draw
-// from a fixed seed, the same number from each room. A survivor is printed with its place. Work in a clean checkout: files
-// are changed and put back. npx tsx scripts/mutate.ts [--each 4] [--seed 1] [--room src/report or planted] [--list]
-import { spawnSync } from 'node:child_process';
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+// from a fixed seed, the same number from each room. Says of each what noticed it. Work in a clean checkout: files are
+// changed and put back. npx tsx scripts/mutate.ts [--each 4] [--seed 1] [--room src/report or planted] [--list]
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { createRandom } from '../src/stats/random.ts';
+import { noticedBy } from './mutate/guards.ts';
 import { type Mutant, mutantsOf } from './mutate/mutants.ts';
 import { plantedMutants } from './mutate/planted.ts';
 
@@ -48,50 +48,11 @@ function drawn(room: string): Mutant[] {
   return [...chosen.values()];
 }
 
-/** A change can make a loop that never ends: after so many milliseconds it counts as noticed. */
-const LONGEST = 30 * 60_000;
-
-const quiet = (command: string, args: readonly string[]) =>
-  spawnSync(command, args, { encoding: 'utf8', timeout: LONGEST }).status === 0;
-
-/** One process for all the files: loading the sources again for each costs more than most of the tests. */
-const QUICK = ['--bail=1', '--maxWorkers=1', '--no-isolate'];
-const tests = (...named: readonly string[]) => quiet('npx', ['vitest', 'run', ...QUICK, ...named]);
-
-/** The folder of tests that answers to a file's folder, or to the nearest one above it that has one. */
-function testsBeside(file: string): string {
-  const folder = file.slice(0, file.lastIndexOf('/')).replace(/^src/, 'tests');
-  return existsSync(folder) ? `${folder}/` : testsBeside(folder.replace(/^tests/, 'src'));
-}
-
-/** What stands behind the built program: its pages for most rooms, the browser for the desk. */
-function builtTests(file: string): readonly string[] {
-  if (file.startsWith('src/desk/')) return ['tests/browser/desk-week', 'tests/browser/desk-same-as-terminal'];
-  return ['tests/golden/', file.startsWith('src/commands/') ? 'tests/end-to-end/' : 'tests/end-to-end/report'];
-}
-
-/** Tests that import the file by its name. */
-function testsOf(file: string): readonly string[] {
-  const all = readdirSync('tests', { recursive: true }).map((name) => `tests/${name}`);
-  const named = `${file}'`;
-  return all.filter((name) => name.endsWith('.test.ts') && readFileSync(name, 'utf8').includes(named));
-}
-
-/** The tests of the file first, then those beside it, then the built program, then every test that reaches the file. */
-function survives(file: string): boolean {
-  const own = testsOf(file);
-  if (own.length > 0 && !tests(...own)) return false;
-  if (!tests(testsBeside(file))) return false;
-  if (!quiet('npm', ['run', '--silent', 'build']) || !tests(...builtTests(file))) return false;
-  const apart = 'tests/{browser,end-to-end,packaging,golden,fuzz}/**';
-  return quiet('npx', ['vitest', 'related', file, '--run', ...QUICK, '--exclude', apart]);
-}
-
-function tried(mutant: Mutant): boolean {
+function tried(mutant: Mutant): string | undefined {
   const text = readFileSync(mutant.file, 'utf8');
   try {
     writeFileSync(mutant.file, `${text.slice(0, mutant.start)}${mutant.becomes}${text.slice(mutant.end)}`);
-    return survives(mutant.file);
+    return noticedBy(mutant.file);
   } finally {
     writeFileSync(mutant.file, text);
   }
@@ -101,13 +62,18 @@ let [killed, all] = [0, 0];
 function tryAll(name: string, mutants: readonly Mutant[]): void {
   let here = 0;
   for (const mutant of mutants) {
-    const lives = values.list || tried(mutant);
-    if (!lives) here += 1;
-    else console.log(`  ${mutant.file}:${mutant.line}  ${mutant.was}  ->  ${mutant.becomes}`);
+    const noticed = values.list ? undefined : tried(mutant);
+    if (noticed !== undefined) here += 1;
+    console.log(`  ${mutant.file}:${mutant.line}  ${mutant.was}  ->  ${mutant.becomes}${verdict(noticed)}`);
   }
   console.log(`${name}: ${here} of ${mutants.length} killed`);
   killed += here;
   all += mutants.length;
+}
+
+function verdict(noticed: string | undefined): string {
+  if (values.list) return '';
+  return noticed === undefined ? '  SURVIVES' : `  killed by ${noticed}`;
 }
 
 if (values.room === undefined || values.room === 'planted') tryAll('planted', plantedMutants());
