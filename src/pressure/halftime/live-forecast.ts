@@ -62,20 +62,16 @@ interface Evidence {
 function shiftOf(chapter: ForecastChapter, { tally, discount }: Evidence, forecast: Forecast): number[] {
   const all = chapter.forecasts.find(({ target, situation }) => target === forecast.target && situation === 'all');
   const held = all ? pseudoCounts(chapter, all) : forecast.classes.map(() => Number.POSITIVE_INFINITY);
-  const seen = forecast.classes.map(() => 0);
-  const expected = forecast.classes.map(() => 0);
-  for (const [situation, counts] of tally.bySituation) {
-    if (situation === forecast.situation) continue;
-    const shares = sundayShares(chapter, forecast.target, situation);
+  const elsewhere = [...tally.bySituation].filter(([situation]) => situation !== forecast.situation);
+  const parts = elsewhere.map(([situation, counts]) => {
     const snaps = counts.reduce((sum, count) => sum + count, 0);
-    counts.forEach((count, k) => {
-      seen[k] = (seen[k] ?? 0) + count;
-      expected[k] = (expected[k] ?? 0) + snaps * (shares[k] ?? 0);
-    });
-  }
+    const expected = sundayShares(chapter, forecast.target, situation).map((usual) => snaps * usual);
+    return { seen: counts, expected };
+  });
   return held.map((before, k) => {
-    const base = before + discount * (expected[k] ?? 0);
-    return base > 0 && Number.isFinite(base) ? (before + discount * (seen[k] ?? 0)) / base : 1;
+    const over = (what: 'seen' | 'expected') => parts.reduce((sum, part) => sum + (part[what][k] as number), 0);
+    const base = before + discount * over('expected');
+    return base > 0 && Number.isFinite(base) ? (before + discount * over('seen')) / base : 1;
   });
 }
 

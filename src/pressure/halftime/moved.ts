@@ -78,14 +78,11 @@ function testsOf(chapter: ForecastChapter, tally: LiveTally, forecast: Forecast)
 
 /** What Sunday's forecast expected on tonight's mix of situations. */
 function expectedShares(chapter: ForecastChapter, tally: LiveTally, trials: number): number[] {
-  const expected = tally.classes.map(() => 0);
-  for (const [situation, counts] of tally.bySituation) {
+  const parts = [...tally.bySituation].map(([situation, counts]) => {
     const snaps = counts.reduce((sum, count) => sum + count, 0);
-    sundayShares(chapter, tally.target, situation).forEach((part, k) => {
-      expected[k] = (expected[k] ?? 0) + (snaps * part) / trials;
-    });
-  }
-  return expected;
+    return sundayShares(chapter, tally.target, situation).map((part) => (snaps * part) / trials);
+  });
+  return tally.classes.map((_, k) => parts.reduce((sum, part) => sum + (part[k] as number), 0));
 }
 
 /** What the forecast is worth for one game: its own snaps, and the usual spread from game to game. */

@@ -38,6 +38,17 @@ describe('fit at halftime', () => {
     for (const { fit: net } of hurt) expect(net?.now ?? 0).toBeLessThan(net?.before ?? 0);
   });
 
+  it('puts the best fit now first and keeps the place Sunday’s fit gave each call, from one', () => {
+    const { calls } = halftimeUpdate({ plan, live: screens, film });
+    const order = (when: 'before' | 'now') => calls.map(({ fit: net }) => net?.[when] as number);
+    expect(order('now')).toEqual([...order('now')].sort((a, b) => b - a));
+    expect(calls.map(({ rankBefore }) => rankBefore).sort((a, b) => a - b)).toEqual(calls.map((_, i) => i + 1));
+    const onSunday = [...calls]
+      .sort((a, b) => a.rankBefore - b.rankBefore)
+      .map(({ fit: net }) => net?.before as number);
+    expect(onSunday).toEqual([...onSunday].sort((a, b) => b - a));
+  });
+
   it('stands where Sunday left it without the film, without snaps, or when tonight counts for nothing', () => {
     const nothing = { ...plan, settings: { ...plan.settings, live_discount: 0 } };
     for (const input of [
