@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { compareCharts } from '../../../src/pressure/chart-comparison/compare-charts.ts';
 
-function chartsOf(column: 'call' | 'slide' | 'gain', pairs: readonly (readonly [unknown, unknown])[]) {
+function chartsOf(column: keyof SnapRecord, pairs: readonly (readonly [unknown, unknown])[]) {
   const side = (at: 0 | 1) =>
     filmFromRecords(pairs.map((pair, i) => ({ game: 'g', snap: i + 1, [column]: pair[at] }) as SnapRecord));
   return [side(0), side(1)] as const;
@@ -73,9 +73,27 @@ describe('two charts of one game', () => {
       within: 1,
       kappa: null,
     });
+    const measured = fieldsOf(chartsOf('gain', [...pairs, [3, 3], [4, 4]]))[0];
+    expect(measured).toMatchObject({
+      agreed: { count: 3, trials: 4 },
+      disputes: [{ first: '5', second: '7', snaps: 1 }],
+    });
     const [first, second] = [4, 5].map((rushers) => filmFromRecords([{ game: 'g', snap: 1, rushers_faced: rushers }]));
     const result = first && second ? compareCharts(first, second) : null;
     expect(result).toMatchObject({ fields: [{ column: 'rushers_faced', agreed: { count: 0, trials: 1 } }] });
+  });
+
+  // How far apart two honest charters may be: common practice, no source. A score is read off the board.
+  it.each<readonly [column: keyof SnapRecord, near: readonly [number, number], far: readonly [number, number]]>([
+    ['time_to_throw', [2.4, 2.6], [2.4, 2.7]],
+    ['ball_on', [35, 36], [35, 37]],
+    ['clock', [300, 290], [300, 289]],
+    ['target_depth', [12, 10], [12, 9]],
+    ['score_margin', [-7, -7], [-7, -6]],
+  ])('two charters agree on %s when they are %j and not when they are %j', (column, near, far) => {
+    const [field] = fieldsOf(chartsOf(column, [near, near, far]));
+    expect(field?.agreed).toMatchObject({ count: 2, trials: 3 });
+    expect(field?.disputes).toEqual([{ first: String(far[0]), second: String(far[1]), snaps: 1 }]);
   });
 
   it('puts the most disputed column first and says what is disputed', () => {
@@ -115,10 +133,14 @@ describe('two charts of one game', () => {
 
   it('says why charts without snap numbers, or of other games, cannot be compared', () => {
     const numbered = filmFromRecords([{ game: 'g', snap: 1 }]);
-    expect(compareCharts(numbered, filmFromRecords([{ game: 'g', down: 1 }]))).toMatchObject({
-      kind: 'cannot match',
-      reason: expect.stringContaining('second'),
-    });
+    const unnumbered = filmFromRecords([{ game: 'g', down: 1 }]);
+    for (const [first, second, which] of [
+      [numbered, unnumbered, 'second'],
+      [unnumbered, numbered, 'first'],
+    ] as const) {
+      const reason = expect.stringContaining(`${which} chart numbers no snap`);
+      expect(compareCharts(first, second)).toMatchObject({ kind: 'cannot match', reason });
+    }
     expect(compareCharts(numbered, filmFromRecords([{ game: 'g', snap: 7 }])).kind).toBe('cannot match');
   });
 
