@@ -61,6 +61,27 @@ describe('defense.yaml', () => {
     expect(problem?.suggestion).toContain('near_');
   });
 
+  // The field is 160 feet wide, 26.7 yards to a side (Football Rules Book, National Federation, rule 1). The rest guards
+  // against a slip of the key, such as 300 reps for 30: common practice, no source.
+  it.each([
+    { what: 'roles.9.lateral', most: 27, far: 28 },
+    { what: 'roles.9.lateral', most: -27, far: -28 },
+    { what: 'roles.9.depth', most: 30, far: 31 },
+    { what: 'roles.9.depth', most: 0, far: -1 },
+    { what: 'calls.0.reps.first', most: 300, far: 301 },
+    { what: 'calls.0.reps.weekly', most: 100, far: 101 },
+  ])('takes $most for $what and asks again at $far', ({ what, most, far }) => {
+    const withNumber = (value: number) => {
+      const library = demo();
+      const [at, last] = [what.split('.').slice(0, -1), what.split('.').at(-1) as string];
+      const part = at.reduce((inner, key) => inner[key] as Record<string, unknown>, library as Record<string, unknown>);
+      part[last] = value;
+      return problemsOf(library).map(({ path }) => path);
+    };
+    expect(withNumber(most)).toEqual([]);
+    expect(withNumber(far)).toEqual([what]);
+  });
+
   it('gives all problems in one go', () => {
     const library = demo();
     library.calls[0]!.cover[0]!['role'] = 'ghost';
