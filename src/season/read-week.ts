@@ -15,6 +15,7 @@ import { offenseGames } from '../pressure/snap/offense-game.ts';
 import type { SoundnessFault } from '../pressure/soundness/fault.ts';
 import { checkLibrary } from '../pressure/soundness/soundness.ts';
 import { menuNameProblems } from './menu-names.ts';
+import { noSnaps } from './no-snaps.ts';
 import { readCountFiles } from './read-counts.ts';
 import { loadFormationSchema, theirSnaps } from './read-opponent-film.ts';
 import { type NamedReading, readSeasonSheets, type SeasonSheets } from './read-season-sheets.ts';
@@ -22,7 +23,6 @@ import { readSettings } from './read-settings.ts';
 import type { RejectedInFile } from './rejects.ts';
 import type { SeasonFolder } from './season-folder.ts';
 import { sameTeam, teamSlips } from './team-slips.ts';
-import { UserProblem } from './user-problem.ts';
 
 /** A week as the plan needs it. Archive and own film are put together when asked for. */
 export interface WeekInputs {
@@ -79,24 +79,25 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekReading> {
   const sheets = await readSeasonSheets(folder, book);
   const all = joinFilms(sheets.opponent.map(({ reading }) => reading.chart));
   const { settings, notes } = await settingsOf(folder, all);
+  const { opponent } = settings;
   const readings = [...sheets.opponent, ...sheets.archive, ...sheets.ours];
   const problems = readings.flatMap(({ reading }) => reading.problems);
-  const chart = inOrderOfPlay(theirSnaps(all, settings.opponent));
-  const unread = [...notes, ...slipsIn(sheets, settings.opponent), ...folder.unread];
-  if (chart.size === 0) throw new UserProblem('faults', noSnaps(settings.opponent, problems, unread));
+  const chart = inOrderOfPlay(theirSnaps(all, opponent));
+  const unread = [...notes, ...slipsIn(sheets, opponent), ...folder.unread];
+  const lines = problemLines(problems);
+  if (chart.size === 0) throw noSnaps(folder, { opponent, film: sheets.opponent, rest: [...lines, ...unread] });
   const { rejected, faults } = rejectedOf(readings);
-  const { rows: counts, notes: tallyNotes } = talliesOf(folder, sheets, settings.opponent);
-  const own = joinOwnFilm(sheets.ours.map(({ reading }) => reading.chart));
-  const ownProblems = own && library ? unknownCallLines(unknownCalls(own, library)) : [];
+  const { rows: counts, notes: tallyNotes } = talliesOf(folder, sheets, opponent);
+  const { own, ownProblems } = ownFilmOf(sheets, library);
   const soundness = library ? checkLibrary(library) : [];
   const menuProblems = menuNameProblems({ menu: settings.menu, library, soundness });
   const film = filmChapter(chart, {
     faults,
     warnings: problems.filter(({ severity }) => severity === 'warning').length,
-    problems: [...menuProblems, ...unread, ...tallyNotes, ...problemLines(problems), ...ownProblems],
+    problems: [...menuProblems, ...unread, ...tallyNotes, ...lines, ...ownProblems],
     invented: settings.invented,
     has: {
-      archive: holdsOthers(sheets.archive, settings.opponent) || counts.length > 0,
+      archive: holdsOthers(sheets.archive, opponent) || counts.length > 0,
       ownFilm: own !== null,
       library: !!library,
       weekFile: !!folder.weekFile,
@@ -108,17 +109,10 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekReading> {
     faults,
     fileFaults: countFileFaults(problems),
   };
-  const archive = lateArchive(sheets.archive, settings.opponent);
-  const ownFilm = lateOwnFilm(own, library);
-  const week: WeekInputs = {
-    ...{ chart, counts, library, settings, film, opponent: settings.opponent, ...charted },
-    get archive() {
-      return archive();
-    },
-    get ownFilm() {
-      return ownFilm();
-    },
-  };
+  const week = withLateFilm(
+    { chart, counts, library, settings, film, opponent, ...charted },
+    { archive: lateArchive(sheets.archive, opponent), ownFilm: lateOwnFilm(own, library) },
+  );
   return { week, found: { problems, rejected } };
 }
 
@@ -147,10 +141,32 @@ function countFileFaults(problems: readonly RowProblem[]): number {
   return problems.filter(({ severity, row }) => severity === 'fault' && row <= 1).length;
 }
 
+type LateFilm = Pick<WeekInputs, 'archive' | 'ownFilm'>;
+
+function withLateFilm(
+  week: Omit<WeekInputs, keyof LateFilm>,
+  late: { readonly [Part in keyof LateFilm]: () => LateFilm[Part] },
+): WeekInputs {
+  return {
+    ...week,
+    get archive() {
+      return late.archive();
+    },
+    get ownFilm() {
+      return late.ownFilm();
+    },
+  };
+}
+
 /** Functions of their own, so that what is asked for keeps alive nothing else that was read. */
 function lateArchive(readings: readonly NamedReading[], opponent: string): () => Film | null {
   const charts = readings.map(({ file, reading }) => ({ file, chart: reading.chart }));
   return whenAsked(() => archiveOf(charts, opponent));
+}
+
+function ownFilmOf({ ours }: SeasonSheets, library: CallLibrary | null) {
+  const own = joinOwnFilm(ours.map(({ reading }) => reading.chart));
+  return { own, ownProblems: own && library ? unknownCallLines(unknownCalls(own, library)) : [] };
 }
 
 function lateOwnFilm(own: Film | null, library: CallLibrary | null): () => Film | null {
@@ -215,14 +231,4 @@ function unknownCallLines(calls: readonly UnknownCall[]): string[] {
   return calls.map(
     ({ call, snaps }) => `our film names the call "${call}" on ${snaps} snaps, which defense.yaml does not have`,
   );
-}
-
-function noSnaps(opponent: string, problems: readonly RowProblem[], unread: readonly string[]): string {
-  const foreign = problems.find(({ rule }) => rule.includes('is not a header we know'));
-  const hint = foreign
-    ? [
-        `A sheet with other headers is read through a profile: "pressure-plan adopt ${foreign.file}" drafts it from the values.`,
-      ]
-    : [];
-  return [`no usable snap of ${opponent} was found`, ...problemLines(problems), ...hint, ...unread].join('\n');
 }

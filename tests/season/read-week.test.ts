@@ -45,6 +45,24 @@ describe('readWeek', () => {
     await expect(none).rejects.toThrow(/no usable snap of Cindre Vale.*close to "Cindre Vale"/s);
   });
 
+  it.each([
+    [
+      'the teams on film where none is the opponent',
+      `${HEAD}\nfirst,1,1,10,own 30,run,CV\nfirst,2,2,5,own 35,pass,CV\n`,
+      'The offense on film is "CV" on 2 snaps. Write the opponent in week.yaml as the sheet does: opponent: "CV"',
+    ],
+    [
+      'the way to a profile for other headers',
+      'quarter,dn,dist\n1,1,10\n',
+      'week-09/opponent.csv" drafts it from the values.',
+    ],
+  ])('without a snap of the opponent names %s', async (name, text, said) => {
+    const files = { 'week-09/opponent.csv': text, 'week-09/week.yaml': 'opponent: Cinder Vale\n' };
+    const problem = await seasonWith(name, files).catch((thrown: Error) => thrown.message);
+    expect(problem).toContain('no usable snap of');
+    expect(problem).toContain(said);
+  });
+
   it('puts archive and own film together once, when asked', async () => {
     const { week } = await readWeek(await readSeasonFolder(diskWeek('data/demo/season/week-09')));
     expect(week.archive).not.toBeNull();
