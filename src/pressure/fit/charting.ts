@@ -54,12 +54,12 @@ interface OpenFamily {
 function openFamily([family, theory]: readonly [Family, Theory], expected: ExpectedSnaps): OpenFamily {
   const found = new Map<string, { readonly feature: FitFeature; readonly codes: readonly number[] }>();
   for (const { open } of theory.verdicts) {
-    for (const { feature, codes } of open) found.set(`${feature} ${codes.join(' ')}`, { feature, codes });
+    for (const { feature, codes } of open()) found.set(`${feature} ${codes.join(' ')}`, { feature, codes });
   }
   const words = [...found.values()].map(({ feature, codes }) => {
     const sumOf = (what: 'chance' | 'change') =>
       expectedMean(theory, expected, ({ open }) =>
-        open.reduce(
+        open().reduce(
           (sum, word) => (word.feature === feature && sameCodes(word.codes, codes) ? sum + word[what] : sum),
           0,
         ),

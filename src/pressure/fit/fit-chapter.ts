@@ -111,7 +111,7 @@ function notCharted(theory: Theory, expected: ExpectedSnaps): UnknownFeature[] {
       feature,
       column: FEATURE_COLUMN[feature],
       share: expectedMean(theory, expected, ({ open }) =>
-        open.reduce((sum, word) => (word.feature === feature ? sum + word.chance : sum), 0),
+        open().reduce((sum, word) => (word.feature === feature ? sum + word.chance : sum), 0),
       ),
     }))
     .filter(({ share }) => share > 0)

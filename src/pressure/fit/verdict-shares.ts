@@ -1,8 +1,10 @@
+import { ANSWERS } from '../../game/answers.ts';
 import { FIT_FEATURES, type FitFeature } from '../../game/fit-rules.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import type { BlankCells } from './feature-guess.ts';
-import { NO_WORD } from './snap-features.ts';
-import { meets, type ReadyRule, type SnapWords, VERDICTS, type Verdict, verdictOf } from './verdict.ts';
+import { type Choice, type TheoryRules, theoryRules, type Way, waysToFill } from './fill-blanks.ts';
+import { verdictOfStanding } from './standing.ts';
+import { type ReadyRule, type SnapWords, VERDICTS, type Verdict } from './verdict.ts';
 
 /** What one word would do to right less wrong, were it on a snap with a blank cell. */
 export interface OpenWord {
@@ -20,7 +22,8 @@ export interface SnapVerdict {
   readonly shares: readonly number[];
   /** Share of the snap that rests on a typical word, whether or not it matters, 0 to 1. */
   readonly guessed: number;
-  readonly open: readonly OpenWord[];
+  /** Typical words that turn the verdict by themselves, worked out when it is asked for. */
+  readonly open: () => readonly OpenWord[];
 }
 
 /**
@@ -31,8 +34,8 @@ export interface SnapVerdict {
 export function verdictReader(rules: readonly ReadyRule[], blanks: BlankCells): (snap: SnapWords) => SnapVerdict {
   const asked = new Set(rules.flatMap((ready) => ready.features));
   const features = (Object.keys(FIT_FEATURES) as FitFeature[]).filter((feature) => asked.has(feature));
+  const theory = theoryRules(rules, features, blanks);
   const read = new Map<string, SnapVerdict>();
-  const theory = { rules, features, blanks, choices: new Map() };
   return (snap) => {
     const key = String.fromCharCode(snap.answer, ...features.map((feature) => snap[feature]));
     const found = read.get(key) ?? readSnap(theory, snap);
@@ -41,137 +44,63 @@ export function verdictReader(rules: readonly ReadyRule[], blanks: BlankCells): 
   };
 }
 
-interface TheoryRules {
-  readonly rules: readonly ReadyRule[];
-  /** In the order of the vocabulary: a blank answer is filled first, for the other blanks depend on it. */
-  readonly features: readonly FitFeature[];
-  readonly blanks: BlankCells;
-  /** Filled as it is asked. */
-  readonly choices: Map<string, readonly Choice[]>;
-}
-
-/** Which of the rules a word speaks to; empty where it speaks to none. */
-function spokenTo(rules: readonly ReadyRule[], feature: FitFeature, code: number): number[] {
-  return rules.flatMap(({ features, wanted }, r) => {
-    const at = features.indexOf(feature);
-    return at >= 0 && wanted[at]?.includes(code) ? [r] : [];
-  });
-}
-
-/** Words of a blank cell that do the same to the rules. */
-interface Choice {
-  readonly feature: FitFeature;
-  readonly codes: readonly number[];
-  readonly chance: number;
-  readonly guessed: boolean;
-  /** False for words no rule asks for. */
-  readonly speaks: boolean;
-}
-
 function readSnap(theory: TheoryRules, snap: SnapWords): SnapVerdict {
-  const blank = theory.features.filter((feature) => snap[feature] === NOT_KNOWN);
-  const sums = { shares: new Array<number>(VERDICTS.length).fill(0), guessed: 0, open: new Map<string, OpenWord>() };
-  // What was charted decides against most rules, whatever the blanks hold.
-  const rules = theory.rules.filter((ready) => meets(ready, snap) !== false);
-  // Filled and emptied in place: a film with many blank cells has some hundred thousand ways of filling them.
-  const filled: Record<FitFeature, number> = { ...snap };
-  const path: Choice[] = [];
-  const walk = (at: number): void => {
-    const feature = blank[at];
-    if (feature === undefined) addCase({ rules, filled, path }, sums);
-    for (const choice of feature === undefined ? [] : choicesOf(theory, feature, filled.answer)) {
-      filled[choice.feature] = wordOf(choice);
-      path.push(choice);
-      walk(at + 1);
-      path.pop();
-      filled[choice.feature] = NOT_KNOWN;
-    }
-  };
-  walk(0);
-  return { shares: sums.shares, guessed: sums.guessed, open: [...sums.open.values()] };
-}
-
-/** The first of words that are alike, or no word where no rule asks for them. */
-function wordOf({ speaks, codes }: Choice): number {
-  return speaks ? (codes[0] ?? NO_WORD) : NO_WORD;
-}
-
-function choicesOf(theory: TheoryRules, feature: FitFeature, answer: number): readonly Choice[] {
-  const key = `${feature} ${answer}`;
-  const choices = theory.choices.get(key) ?? groupedChoices(theory, feature, answer);
-  theory.choices.set(key, choices);
-  return choices;
-}
-
-function groupedChoices({ blanks, rules }: TheoryRules, feature: FitFeature, answer: number): Choice[] {
-  const groups = new Map<string, { codes: number[]; chance: number; guessed: boolean; speaks: boolean }>();
-  for (const { code, chance, guessed } of blanks(feature, answer)) {
-    const mask = spokenTo(rules, feature, code).join(' ');
-    const key = `${guessed} ${mask}`;
-    const group = groups.get(key) ?? { codes: [], chance: 0, guessed, speaks: mask !== '' };
-    group.codes.push(code);
-    group.chance += chance;
-    groups.set(key, group);
+  const shares = new Array<number>(VERDICTS.length).fill(0);
+  let guessed = 0;
+  for (const way of waysToFill(theory, snap, () => true)) {
+    const at = VERDICTS.indexOf(verdictOfWay(way));
+    shares[at] = (shares[at] ?? 0) + way.chance;
+    if (way.guessed) guessed += way.chance;
   }
-  return [...groups.values()].map((group) => ({ feature, ...group }));
+  let words: readonly OpenWord[] | undefined;
+  const open = () => {
+    words ??= openWords(theory, snap);
+    return words;
+  };
+  return { shares, guessed, open };
 }
 
-interface Case {
-  /** The rules that the charted words leave open. */
-  readonly rules: readonly ReadyRule[];
-  readonly filled: Record<FitFeature, number>;
-  readonly path: readonly Choice[];
-}
-
-interface Sums {
-  readonly shares: number[];
-  guessed: number;
-  readonly open: Map<string, OpenWord>;
-}
-
-/** Adds one way of filling the blanks: where a typical word turns the verdict, the snap stays open between the two. */
-function addCase({ rules, filled, path }: Case, sums: Sums): void {
-  let chance = 1;
-  for (const choice of path) chance *= choice.chance;
-  const speaking = path.filter(({ guessed, speaks }) => guessed && speaks);
-  const verdict = verdictOf(rules, filled);
-  const without = speaking.length === 0 ? verdict : verdictWithout(rules, filled, speaking);
-  add(sums.shares, between(verdict, without), chance);
-  if (path.some(({ guessed }) => guessed)) sums.guessed += chance;
-  if (verdict !== without && speaking.length === 1)
-    addOpen(sums.open, speaking[0] as Choice, { chance, change: chance * (SCORE[verdict] - SCORE[without]) });
-}
-
-/** The verdict were the guessed words not there. */
-function verdictWithout(rules: readonly ReadyRule[], filled: Case['filled'], guesses: readonly Choice[]): Verdict {
-  for (const { feature } of guesses) filled[feature] = NO_WORD;
-  const verdict = verdictOf(rules, filled);
-  for (const choice of guesses) filled[choice.feature] = wordOf(choice);
-  return verdict;
-}
-
-const SCORE: Readonly<Record<Verdict, number>> = {
-  right: 1,
-  neutral: 0,
-  wrong: -1,
-  may_be_right: 0,
-  may_be_wrong: 0,
-  open: 0,
-};
-
-function between(one: Verdict, other: Verdict): Verdict {
+/** Where a typical word turns the verdict, the snap stays open between the two. */
+function verdictOfWay({ said, surely }: Way): Verdict {
+  const [one, other] = [verdictOfStanding(said), verdictOfStanding(surely)];
   if (one === other) return one;
-  if (![one, other].includes('neutral')) return 'open';
-  return [one, other].includes('right') ? 'may_be_right' : 'may_be_wrong';
+  if (one !== 'neutral' && other !== 'neutral') return 'open';
+  return one === 'right' || other === 'right' ? 'may_be_right' : 'may_be_wrong';
 }
 
-function add(shares: number[], verdict: Verdict, chance: number): void {
-  const at = VERDICTS.indexOf(verdict);
-  shares[at] = (shares[at] ?? 0) + chance;
+/** The typical words that turn the verdict where no other guess speaks. */
+function openWords(theory: TheoryRules, snap: SnapWords): OpenWord[] {
+  const words = new Map<string, OpenWord>();
+  for (const word of guessedWords(theory, snap)) {
+    const turned = waysToFill(theory, snap, (choice) =>
+      choice.feature === word.feature ? choice === word : !isGuessThatSpeaks(choice),
+    ).filter(({ said, surely }) => verdictOfStanding(said) !== verdictOfStanding(surely));
+    if (turned.length > 0) addOpen(words, word, turned);
+  }
+  return [...words.values()];
 }
 
-function addOpen(open: Sums['open'], { feature, codes }: Choice, more: { chance: number; change: number }): void {
+/** What a guess may put into the blank cells, whatever answer a blank answer stands for. */
+function guessedWords({ features, choices }: TheoryRules, snap: SnapWords): Choice[] {
+  const answers = snap.answer === NOT_KNOWN ? [...ANSWERS.keys(), NOT_KNOWN] : [snap.answer];
+  return features
+    .filter((feature) => snap[feature] === NOT_KNOWN)
+    .flatMap((feature) => answers.flatMap((answer) => choices(feature, answer)))
+    .filter(isGuessThatSpeaks);
+}
+
+function isGuessThatSpeaks({ guessed, speaks }: Choice): boolean {
+  return guessed && speaks;
+}
+
+const SCORE: Readonly<Record<ReturnType<typeof verdictOfStanding>, number>> = { right: 1, neutral: 0, wrong: -1 };
+
+function addOpen(words: Map<string, OpenWord>, { feature, codes }: Choice, ways: readonly Way[]): void {
   const key = `${feature} ${codes.join(' ')}`;
-  const { chance, change } = open.get(key) ?? { chance: 0, change: 0 };
-  open.set(key, { feature, codes, chance: chance + more.chance, change: change + more.change });
+  let { chance, change } = words.get(key) ?? { chance: 0, change: 0 };
+  for (const way of ways) {
+    chance += way.chance;
+    change += way.chance * (SCORE[verdictOfStanding(way.said)] - SCORE[verdictOfStanding(way.surely)]);
+  }
+  words.set(key, { feature, codes, chance, change });
 }
