@@ -280,7 +280,7 @@ describe('a darker cell is a larger number', () => {
     expect(tints(chart)).toEqual(facts);
   });
 
-  it('what to call: each cell says its own share, the darkest from 60% on, and marks the call most made', () => {
+  it('what to call: each cell says its own share, the darkest from 60% on, and marks the calls most made', () => {
     const { menu } = plan;
     if (menu?.kind !== 'menu') throw new Error('the invented plan has a menu');
     const page = parse(mixMatrix(plan, menu).text);
@@ -295,7 +295,24 @@ describe('a darker cell is a larger number', () => {
         expect(cell.text).toBe(`${Math.round(100 * fact)}%`);
         expect(cell.getAttribute('class')?.split(' ')[0]).toBe(`t${tint(fact, 0.6)}`);
       }
+      const cells = row.querySelectorAll('td[data-label]').slice(1);
+      const most = Math.max(...cells.map((cell) => Number.parseInt(cell.text, 10)));
+      const marked = cells.filter((cell) => cell.classList.contains('most'));
+      expect(marked.map(({ text }) => text)).toEqual(
+        cells.filter(({ text }) => text === `${most}%`).map(({ text }) => text),
+      );
     }
+  });
+
+  it('what to call: calls made equally often are all marked', () => {
+    const { menu } = plan;
+    if (menu?.kind !== 'menu') throw new Error('the invented plan has a menu');
+    const id = menu.situations[0]?.id ?? '';
+    const shares = [0.09, 0.091, 0.03];
+    const pressures = menu.calls.filter(({ family }) => family !== 'base');
+    const calls = pressures.map((call, i) => ({ ...call, mix: [{ situation: id, share: shares[i] ?? 0 }] }));
+    const row = parse(mixMatrix(plan, { ...menu, calls }).text).querySelector('tbody tr');
+    expect(row?.querySelectorAll('td.most').map(({ text }) => text)).toEqual(['9%', '9%']);
   });
 });
 

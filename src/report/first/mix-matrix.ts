@@ -62,8 +62,8 @@ export function sideOf(plan: WeekPlan, name: string): string {
 
 function matrixRow(label: string, columns: readonly MixColumn[], situation: string): Html {
   const shares = columns.map(({ shareOf }) => shareOf(situation));
-  const most = Math.max(...shares.slice(1));
-  const cells = columns.map(({ name }, i) => mixCell(name, shares[i] ?? 0, i > 0 && shares[i] === most));
+  const most = percent(Math.max(...shares.slice(1)));
+  const cells = columns.map(({ name }, i) => mixCell(name, shares[i] ?? 0, i > 0 && percent(shares[i] ?? 0) === most));
   return html`<tr><th scope="row">${label}</th>${cells}</tr>\n`;
 }
 

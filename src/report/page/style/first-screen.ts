@@ -10,7 +10,7 @@ export const FIRST_SCREEN_STYLE = `
 .mix thead th{font-size:var(--s5);line-height:1.15;border-bottom:2px solid var(--ink);overflow-wrap:break-word}
 .mix thead th .side{display:block;font-weight:400;color:var(--soft)}
 .mix tbody th{text-align:left;white-space:nowrap;font-size:var(--s3)}
-.mix .where{width:9.4rem}
+.mix .where{width:10.6rem}
 .mix td{font-size:var(--s3);font-variant-numeric:tabular-nums}
 .mix td.most{font-weight:700;font-size:var(--s2);line-height:1}
 .different li{display:grid;grid-template-columns:minmax(0,1fr) auto;gap:0 .6rem}
