@@ -2,11 +2,23 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cleanText } from '../../src/report/words/clean-text.ts';
 import { gameDay } from '../../src/report/words/game-day.ts';
+import { familyAndCoverage } from '../../src/report/words/label.ts';
 import { fixed, listed, signed } from '../../src/report/words/number-words.ts';
 import { percent, percentRange } from '../../src/report/words/percent.ts';
 import { countWords, expectWords, isThin, shareWithInterval, shareWords } from '../../src/report/words/share-words.ts';
 import { sureOf } from '../../src/report/words/sure-words.ts';
 import { share } from '../../src/stats/share.ts';
+
+describe('familyAndCoverage', () => {
+  it.each([
+    ['man_free', 'man free', 'Man-free'],
+    ['zero', 'zero', 'Zero'],
+    ['hot', 'hot three', 'Hot, hot three'],
+    ['three_under', 'Roof', 'Three-under, Roof'],
+  ] as const)('of %s with the coverage %s says no word twice', (family, coverage, said) => {
+    expect(familyAndCoverage({ family, coverage })).toBe(said);
+  });
+});
 
 describe('shareWithInterval', () => {
   it.each([

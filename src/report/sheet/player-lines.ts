@@ -5,7 +5,7 @@ import type { Share } from '../../stats/share.ts';
 import { rushWords } from '../view/call-words.ts';
 import { knownForecasts } from '../view/known-forecasts.ts';
 import { tellFollows } from '../view/tells-chart.ts';
-import { answerInSentence, capital, familyLabel, plainWords } from '../words/label.ts';
+import { answerInSentence, capital, familyAndCoverage, plainWords } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
 import { seenWords } from '../words/seen-words.ts';
 import { isThin, shareWords, thinWords } from '../words/share-words.ts';
@@ -86,6 +86,6 @@ export function callLines(plan: WeekPlan): readonly { readonly call: Call; reado
     .filter(({ call }) => call.family !== 'base')
     .map(({ call }) => ({
       call,
-      words: `${familyLabel(call.family).toLowerCase()}, ${call.coverage}. ${rushWords(library, call)}.`,
+      words: `${familyAndCoverage(call)}. ${rushWords(library, call)}.`,
     }));
 }

@@ -6,7 +6,7 @@ import { fieldDrawing } from '../field/field-drawing.ts';
 import { roleLetters } from '../field/role-letters.ts';
 import { type Html, html } from '../page/html.ts';
 import { ofTen } from '../words/fit-words.ts';
-import { familyLabel } from '../words/label.ts';
+import { familyAndCoverage } from '../words/label.ts';
 import { SIDE_WORDS } from '../words/side-words.ts';
 import { coverWords, rushWords } from './call-words.ts';
 import { calledMostOn } from './called-on.ts';
@@ -36,7 +36,7 @@ function callCard(plan: WeekPlan, library: CallLibrary, { menuCall, call }: Card
   const shown = `${call.name}, sent from the ${picture.sentFrom}. Rush: ${rush}. Cover: ${cover}.`;
   return html`<div class="card"><h3><bdi>${call.name}</bdi> ▸ ${SIDE_WORDS[call.sent_from]}</h3>
 ${fieldDrawing(picture, library.level, shown)}
-<p>${familyLabel(call.family)}, ${call.coverage}. ${calledMostOn(plan, menuCall)}. ${fitLine(menuCall)}${pointWords(call)}</p></div>\n`;
+<p>${familyAndCoverage(call)}. ${calledMostOn(plan, menuCall)}. ${fitLine(menuCall)}${pointWords(call)}</p></div>\n`;
 }
 
 /** How often the call's idea holds on the snaps on which the mix calls it. */

@@ -1,4 +1,5 @@
 import { type Answer, isAnswer } from '../../game/answers.ts';
+import type { Call } from '../../game/call-library.ts';
 import { familyFacts, isFamily } from '../../game/families.ts';
 import type { Target } from '../../pressure/forecast/forecast-result.ts';
 import type { ProtectionPicture } from '../../pressure/protection/protection-result.ts';
@@ -32,6 +33,22 @@ export const TARGET_LABELS: Readonly<Record<Target, string>> = {
 /** The word for a family, or the id made readable when it is not a family we know. */
 export function familyLabel(family: string): string {
   return isFamily(family) ? capital(familyFacts(family).words) : plainWords(family);
+}
+
+/**
+ * A call's family with the name of its coverage, where that says more.
+ *
+ * @example familyAndCoverage({ family: 'hot', coverage: 'hot three' }) // "Hot, hot three"
+ * @example familyAndCoverage({ family: 'man_free', coverage: 'man free' }) // "Man-free"
+ */
+export function familyAndCoverage({ family, coverage }: Pick<Call, 'family' | 'coverage'>): string {
+  const label = familyLabel(family);
+  const same = lettersOf(label) === lettersOf(coverage);
+  return same ? label : `${label}, ${coverage}`;
+}
+
+function lettersOf(words: string): string {
+  return words.toLowerCase().replaceAll(/[\s_-]/g, '');
 }
 
 /** The word for an answer, or the id made readable. */

@@ -17,7 +17,7 @@ figcaption{break-before:avoid}
 #how-do-you-know:not(:has(details[open])){display:none}
 .scroll{margin:.2rem 0 .4rem;overflow:visible}
 thead{display:table-header-group;break-after:avoid}
-caption,tbody tr:first-child{break-before:avoid}
+caption,tbody tr:first-child,tbody tr:nth-child(2),tbody tr:last-child{break-before:avoid}
 tr,.strip,.card,li{break-inside:avoid}
 .strip{padding:0}
 .strips{columns:2;column-gap:.3in;max-width:none}
