@@ -82,14 +82,14 @@ function answerClasses(live: readonly LiveForecast[], situation: string): LiveFo
 
 /** Mean over situations, weighted by the snaps expected of each. */
 function overall(scores: ScoreChapter, moves: readonly (PointsMove & { readonly situation: string })[]): PointsMove {
-  const weights = moves.map(
-    ({ situation }) => scores.situations.find(({ id }) => id === situation)?.expectedSnaps ?? 0,
-  );
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  const weighted = moves.map((move) => {
+    const snaps = scores.situations.find(({ id }) => id === move.situation)?.expectedSnaps ?? 0;
+    return { ...move, snaps };
+  });
+  const total = weighted.reduce((sum, { snaps }) => sum + snaps, 0);
   if (total === 0) return { before: 0, now: 0 };
-  const mean = (of: (move: PointsMove) => number) =>
-    moves.reduce((sum, move, i) => sum + of(move) * (weights[i] ?? 0), 0) / total;
-  return { before: mean(({ before }) => before), now: mean(({ now }) => now) };
+  const mean = (when: 'before' | 'now') => weighted.reduce((sum, move) => sum + move[when] * move.snaps, 0) / total;
+  return { before: mean('before'), now: mean('now') };
 }
 
 function withRanks<T extends PointsMove>(entries: readonly T[]): (T & { readonly rankBefore: number })[] {

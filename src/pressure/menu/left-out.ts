@@ -31,6 +31,6 @@ function costly({ isNew, reps }: MenuCandidate, fit: number): LeftOutReason | nu
 }
 
 function bestMix({ fit }: MenuCandidate): { readonly m: number; readonly fit: number } {
-  const m = fit.reduce((best, here, at) => (here > (fit[best] as number) ? at : best), 0);
-  return { m, fit: fit[m] ?? 0 };
+  const best = Math.max(...fit);
+  return { m: fit.indexOf(best), fit: best };
 }

@@ -54,7 +54,7 @@ export function protectionRates({ tally, archive, league = [], forecast }: RateS
   const worths: PieceWorths = {
     turns: turnsWorth(tally, league, base.turns),
     wide: wideWorth(tally, league, base.wide),
-    out: outWorth(tally, league, base.protectors[0] ?? 0),
+    out: outWorth(tally, league, base.protectors[0] as number),
   };
   const rates: ProtectionRates = {
     protectors: protectorRates(tally, { base, out: worths.out }, forecast),
@@ -70,7 +70,7 @@ export function protectionRates({ tally, archive, league = [], forecast }: RateS
 /** An average opponent's rates: the archive's where it has at least twenty snaps of a piece, else the assumption. */
 export function averageRates(archive: ProtectionTally | null): ProtectionRates {
   if (!archive) return ASSUMED_RATES;
-  const slide = (share: Share, assumed: number) => (share.trials >= ENOUGH ? (share.estimate ?? assumed) : assumed);
+  const slide = (share: Share, assumed: number) => (share.trials >= ENOUGH ? share.count / share.trials : assumed);
   return {
     protectors: archive.charted.protectors >= ENOUGH ? estimates(archive.protectors) : ASSUMED_RATES.protectors,
     turns: archive.charted.slide >= ENOUGH ? estimates(archive.turns) : ASSUMED_RATES.turns,
@@ -116,11 +116,11 @@ const ENOUGH = 20;
 type Counted = readonly { readonly share: Share }[];
 
 function estimates(counted: Counted): readonly number[] {
-  return counted.map(({ share }) => share.estimate ?? 0);
+  return counted.map(({ share }) => share.count / share.trials);
 }
 
 function shrunkAll(counted: Counted, base: readonly number[], worth = ASSUMED_WORTH): readonly number[] {
-  return counted.map(({ share }, i) => shrunk(share, base[i] ?? 0, worth));
+  return counted.map(({ share }, i) => shrunk(share, base[i] as number, worth));
 }
 
 function shrunk({ count, trials }: Pick<Share, 'count' | 'trials'>, base: number, worth = ASSUMED_WORTH): number {

@@ -28,10 +28,11 @@ export function seasonFamilies(reviews: readonly Review[]): readonly SeasonFamil
 function familyOf(name: string, games: readonly Grade[]): SeasonFamily {
   const snaps = games.reduce((sum, grade) => sum + grade.snaps, 0);
   const perSnap = (of: (grade: Grade) => number) =>
-    snaps === 0 ? 0 : games.reduce((sum, grade) => sum + of(grade) * grade.snaps, 0) / snaps;
+    games.reduce((sum, grade) => sum + of(grade) * grade.snaps, 0) / snaps;
   const [saved, expected] = [perSnap((grade) => grade.saved), perSnap((grade) => grade.expected)];
-  const half = Math.sqrt(games.reduce((sum, { saved: mid, high, snaps: n }) => sum + ((high - mid) * n) ** 2, 0));
-  const [low, high] = snaps === 0 ? [0, 0] : [saved - half / snaps, saved + half / snaps];
+  const squares = games.reduce((sum, { saved: mid, high, snaps: n }) => sum + ((high - mid) * n) ** 2, 0);
+  const half = Math.sqrt(squares) / snaps;
+  const [low, high] = [saved - half, saved + half];
   const held = games.reduce((sum, grade) => sum + grade.held.count, 0);
   const overExpectation = games.reduce((sum, grade) => sum + grade.overExpectation, 0);
   const enough = snaps >= LEAST.snaps && games.length >= LEAST.games;

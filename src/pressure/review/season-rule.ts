@@ -74,7 +74,7 @@ function seasonRules(games: readonly GameFit[]): SeasonRule[] {
   const inFavor = benjaminiHochberg(enough.map((record) => record.inFavor));
   const judged = new Map(
     enough.map((record, i) => {
-      const adjusted = { against: against[i] ?? 1, inFavor: inFavor[i] ?? 1 };
+      const adjusted = { against: against[i] as number, inFavor: inFavor[i] as number };
       return [record, { ...record, ...adjusted, standing: standingOf(adjusted) }] as const;
     }),
   );

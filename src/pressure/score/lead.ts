@@ -16,7 +16,7 @@ export interface Lead {
 /** The lead of one family over another; what is not known of both alike cancels. */
 export function leadOf(mix: PointsMix, family: Family, against: Family): Lead {
   const [one, other] = [mix.families[family], mix.families[against]];
-  const shared = one.common.reduce((sum, error, i) => sum + (error - (other.common[i] ?? 0)) ** 2, 0);
+  const shared = one.common.reduce((sum, error, i) => sum + (error - (other.common[i] as number)) ** 2, 0);
   const own = family === against ? 0 : one.own ** 2 + other.own ** 2;
   return {
     mean: pointsOf(mix, family) - pointsOf(mix, against),

@@ -43,7 +43,7 @@ export function swapPlan({ paths, cells, filmGames, cap }: SwapProblem, games: n
   const needed = Math.max(0, Math.ceil(allRight - cap * allSnaps - SLACK));
   const byCell = fill(cells, { needed, ratio, room: pathRooms(paths, { ratio, window, cap }) });
   const done = byCell.reduce((sum, times) => sum + times, 0);
-  const costPoints = byCell.reduce((sum, times, i) => sum + times * (cells[i]?.cost ?? 0), 0);
+  const costPoints = cells.reduce((sum, { cost }, i) => sum + (byCell[i] as number) * cost, 0);
   const reaches = allSnaps === 0 ? 0 : (allRight - done) / allSnaps;
   return { games, needed, done, byCell, costPoints, reaches, coming: snaps * ratio };
 }
@@ -77,10 +77,11 @@ function fill(
   let left = needed;
   for (const i of order) {
     const cell = cells[i] as SwapCell;
-    const times = Math.min(left, cell.snaps * ratio, room.get(cell.path) ?? 0);
+    const free = room.get(cell.path) ?? 0;
+    const times = Math.min(left, cell.snaps * ratio, free);
     byCell[i] = times;
     left -= times;
-    room.set(cell.path, (room.get(cell.path) ?? 0) - times);
+    room.set(cell.path, free - times);
   }
   return byCell;
 }

@@ -103,24 +103,27 @@ function give(from: Entry, to: Entry): void {
   to.seconds += 1;
 }
 
-/** Steps after which a pairing is taken to be beyond mending; far more than sixty seconds a row can need. */
-const MOST_STEPS = 500;
-
-/** Moves single seconds to the base where a coverage follows its path too often. */
+/** Moves single seconds to the base where a coverage follows its path too often; false where none is left to move. */
 function keepPairings(menu: Menu, table: readonly OpenRow[]): boolean {
-  for (let step = 0; step < MOST_STEPS; step++) {
-    const broken = menu.pairings.find((pairing) => pairing.share < 1 && shareBehind(table, pairing) > limitOf(pairing));
-    if (broken === undefined) return true;
-    const places = table.flatMap((row) =>
-      row.entries
-        .filter(({ path, coverage, seconds }) => path === broken.path && coverage === broken.coverage && seconds > 1)
-        .map((entry) => ({ row, entry })),
-    );
-    const [loosest] = places.sort((a, b) => excess(b.entry) - excess(a.entry));
-    if (loosest === undefined) return false;
-    give(loosest.entry, loosest.row.base);
+  const isBroken = (pairing: Pairing) => pairing.share < 1 && shareBehind(table, pairing) > limitOf(pairing);
+  let broken = menu.pairings.find(isBroken);
+  while (broken !== undefined) {
+    if (!moveSecond(table, broken)) return false;
+    broken = menu.pairings.find(isBroken);
   }
-  return false;
+  return true;
+}
+
+/** Takes a second from the call of a pairing that runs furthest ahead of its share; every call keeps one. */
+function moveSecond(table: readonly OpenRow[], { path, coverage }: Pairing): boolean {
+  const places = table.flatMap((row) =>
+    row.entries
+      .filter((entry) => entry.path === path && entry.coverage === coverage && entry.seconds > 1)
+      .map((entry) => ({ row, entry })),
+  );
+  const [loosest] = places.sort((a, b) => excess(b.entry) - excess(a.entry));
+  if (loosest !== undefined) give(loosest.entry, loosest.row.base);
+  return loosest !== undefined;
 }
 
 /** How far the seconds run ahead of the planned share. */
