@@ -8,7 +8,7 @@
  */
 export function dirichletVariance(alphas: readonly number[], weights: readonly number[]): number {
   const total = alphas.reduce((sum, alpha) => sum + alpha, 0);
-  const mean = alphas.reduce((sum, alpha, i) => sum + (alpha / total) * (weights[i] ?? 0), 0);
-  const square = alphas.reduce((sum, alpha, i) => sum + (alpha / total) * (weights[i] ?? 0) ** 2, 0);
+  const mean = alphas.reduce((sum, alpha, i) => sum + (alpha / total) * (weights[i] as number), 0);
+  const square = alphas.reduce((sum, alpha, i) => sum + (alpha / total) * (weights[i] as number) ** 2, 0);
   return Math.max(0, square - mean * mean) / (total + 1);
 }

@@ -1,6 +1,5 @@
-import { ANSWERS } from '../../src/game/answers.ts';
-import { BACK_ACTIONS } from '../../src/game/vocabulary.ts';
 import type { Forecast, ForecastChapter, Target } from '../../src/pressure/forecast/forecast-result.ts';
+import { TARGET_DEFINITIONS, type TargetDefinition } from '../../src/pressure/forecast/target.ts';
 import { share } from '../../src/stats/share.ts';
 import { normalized, wobble } from './invented-numbers.ts';
 
@@ -25,8 +24,7 @@ export const INVENTED_SITUATIONS = [
 export function inventedForecast(): ForecastChapter {
   const all = { id: 'all', label: 'All', expectedSnaps: 60, film: 236 };
   const cells = [all, ...INVENTED_SITUATIONS];
-  const targets = Object.keys(CLASSES) as Target[];
-  const forecasts = cells.flatMap((cell) => targets.map((target) => inventedCell(target, cell)));
+  const forecasts = cells.flatMap((cell) => TARGET_DEFINITIONS.map((definition) => inventedCell(definition, cell)));
   return {
     forecasts,
     tells: { looked: 412, discoveryRate: 0.1, tells: TELLS },
@@ -34,19 +32,6 @@ export function inventedForecast(): ForecastChapter {
     archive: { used: true, games: 18, snaps: 1104, ownShare: 0.9 },
   };
 }
-
-const CLASSES: Readonly<Record<Target, readonly string[]>> = {
-  answer: ANSWERS,
-  run_or_pass: ['run', 'pass'],
-  screen: ['screen', 'no_screen'],
-  quick_release: ['within', 'later'],
-  motion: ['motion', 'none'],
-  protectors: ['five', 'six', 'seven_or_more'],
-  slide_to_back: ['to', 'away', 'none'],
-  slide_to_field: ['to', 'away', 'none'],
-  slide_to_strength: ['to', 'away', 'none'],
-  back_job: BACK_ACTIONS,
-};
 
 const LEAN: Readonly<Record<string, number>> = {
   run: 5,
@@ -58,9 +43,12 @@ const LEAN: Readonly<Record<string, number>> = {
   six: 3,
 };
 
-function inventedCell(target: Target, cell: { id: string; expectedSnaps: number; film: number }): Forecast {
+function inventedCell(
+  { target, classes: names }: TargetDefinition,
+  cell: { id: string; expectedSnaps: number; film: number },
+): Forecast {
   const long = cell.id.endsWith('long');
-  const weights = CLASSES[target].map((name) => {
+  const weights = names.map((name) => {
     const lean = (LEAN[name] ?? 1) * (long && name === 'run' ? 0.25 : 1) * (long && name === 'screen' ? 2.2 : 1);
     return lean * (0.6 + 0.8 * wobble(target, cell.id, name));
   });
@@ -68,7 +56,7 @@ function inventedCell(target: Target, cell: { id: string; expectedSnaps: number;
   const snaps = target === 'answer' || target === 'run_or_pass' ? cell.film : Math.floor(cell.film * 0.42);
   const concentration = 18 + snaps;
   let left = snaps;
-  const classes = CLASSES[target].map((name, i) => {
+  const classes = names.map((name, i) => {
     const mean = shares[i] ?? 0;
     const last = i === shares.length - 1;
     const count = last ? left : Math.min(left, Math.round(mean * snaps + 2 * (wobble(name, cell.id) - 0.5)));

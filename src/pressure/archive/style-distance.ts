@@ -27,7 +27,7 @@ export type StyleCounts = readonly (readonly number[])[];
 export function styleDistance(one: StyleCounts, other: StyleCounts): number | null {
   const distances = one.flatMap((counts, trait) => {
     const [a, b] = [sharesOf(counts), sharesOf(other[trait] ?? [])];
-    return a && b ? [a.reduce((sum, share, k) => sum + Math.abs(share - (b[k] ?? 0)), 0) / 2] : [];
+    return a && b ? [a.reduce((sum, share, k) => sum + Math.abs(share - (b[k] as number)), 0) / 2] : [];
   });
   return distances.length === 0 ? null : distances.reduce((sum, d) => sum + d, 0) / distances.length;
 }
@@ -66,7 +66,7 @@ function countRows(codes: Uint8Array, rows: ArrayLike<number>, classes: number):
   const counts = new Array<number>(classes).fill(0);
   for (let i = 0; i < rows.length; i++) {
     const code = codes[rows[i] as number] ?? NOT_KNOWN;
-    if (code !== NOT_KNOWN) counts[code] = (counts[code] ?? 0) + 1;
+    if (code !== NOT_KNOWN) counts[code] = (counts[code] as number) + 1;
   }
   return counts;
 }

@@ -47,7 +47,7 @@ export function raceEdge(library: CallLibrary | null, protection: ProtectionChap
   const typical = lines.mean((line) => line.typical);
   const edgeOf = (chanceOf: (line: RaceLine) => number): SituationEdge => {
     const home = lines.mean(chanceOf);
-    const more = tableOf((family, answer) => (home[family][answer] ?? 0) - (typical[family][answer] ?? 0));
+    const more = tableOf((family, answer) => (home[family][answer] as number) - (typical[family][answer] as number));
     return { families: lessBase(more), home, calls: callEdges(library, protection, { home, chanceOf }) };
   };
   const all = edgeOf((line) => line.home);
@@ -55,7 +55,7 @@ export function raceEdge(library: CallLibrary | null, protection: ProtectionChap
   const situations = (protection.race[0]?.bySituation ?? []).map(({ situation }) => situation);
   return {
     ...all,
-    spread: lessBase(tableOf((family, answer) => spread[family][answer] ?? 0)),
+    spread: lessBase(tableOf((family, answer) => spread[family][answer] as number)),
     typical,
     situations: new Map(situations.map((id) => [id, edgeOf((line) => homeIn(line, id))])),
     back: { in: edgeOf((line) => line.byBack?.in ?? line.home), out: edgeOf((line) => line.byBack?.out ?? line.home) },
@@ -74,8 +74,8 @@ export function edgeIn(race: RaceEdge, situation: string): SituationEdge {
  * @param base - outcome shares against the four-man base
  */
 export function pointsPerLoss(base: Float64Array, values: OutcomeValues): number {
-  const loss = base[0] ?? 0;
-  const rest = values.reduce((sum, value, kind) => (kind === 0 ? sum : sum + value * (base[kind] ?? 0)), 0);
+  const loss = base[0] as number;
+  const rest = values.reduce((sum, value, kind) => (kind === 0 ? sum : sum + value * (base[kind] as number)), 0);
   return rest / (1 - loss) - values[0];
 }
 
@@ -128,7 +128,7 @@ function callEdges(
       name,
       eachAnswer((answer) => {
         const line = lines.get(`${name} ${answer}`);
-        return line === undefined ? 0 : chanceOf(line) - (home[family][answer] ?? 0);
+        return line === undefined ? 0 : chanceOf(line) - (home[family][answer] as number);
       }),
     ]),
   );

@@ -27,7 +27,7 @@ export function snapPoints({ family, answer, down, outcome }: EndedSnap): SnapPo
   const values = outcomeValues(answer, down);
   const { mean, variance } = usual(answer, down);
   const kind = OUTCOME_KINDS.indexOf(outcome);
-  const given = (values[kind] ?? 0) + (outcomePremiums(family, answer)[kind] ?? 0);
+  const given = (values[kind] as number) + (outcomePremiums(family, answer)[kind] ?? 0);
   return { saved: mean - given, variance };
 }
 
@@ -47,7 +47,8 @@ function usual(answer: Answer, down: number): Usual {
 
 function usualOn(answer: Answer, down: number): Usual {
   const [shares, values] = [baseShares(answer), outcomeValues(answer, down)];
-  const moment = (power: number) => values.reduce((sum, value, kind) => sum + (shares[kind] ?? 0) * value ** power, 0);
+  const moment = (power: number) =>
+    values.reduce((sum, value, kind) => sum + (shares[kind] as number) * value ** power, 0);
   const mean = moment(1);
   return { mean, variance: moment(2) - mean ** 2 };
 }

@@ -91,7 +91,7 @@ function chartingOf(column: string, families: readonly OpenFamily[], seed: numbe
     const shown = ({ feature, codes }: OpenMove) =>
       codes.reduce((sum, code) => sum + (shares.get(feature)?.[code] ?? 0), 0);
     const then = netsOf(families, shown);
-    if (Math.max(...then) - (then[today] ?? 0) >= MATTERS) changed++;
+    if (Math.max(...then) - (then[today] as number) >= MATTERS) changed++;
   }
   return {
     column,

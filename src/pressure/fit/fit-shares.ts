@@ -86,10 +86,10 @@ function shareOf(parts: readonly VerdictPart[], i: number, total: number): numbe
 function partMoments(part: VerdictPart, weights: readonly number[]): Moments {
   const { shares } = part;
   const worth = worthOf(part);
-  const mean = shares.reduce((sum, share, v) => sum + share * (weights[v] ?? 0), 0);
+  const mean = shares.reduce((sum, share, v) => sum + share * (weights[v] as number), 0);
   const softened = shares.map((share) => (share * worth + HALF / shares.length) / (worth + HALF));
-  const middle = softened.reduce((sum, share, v) => sum + share * (weights[v] ?? 0), 0);
-  const spread = softened.reduce((sum, share, v) => sum + share * ((weights[v] ?? 0) - middle) ** 2, 0);
+  const middle = softened.reduce((sum, share, v) => sum + share * (weights[v] as number), 0);
+  const spread = softened.reduce((sum, share, v) => sum + share * ((weights[v] as number) - middle) ** 2, 0);
   return { mean, middle, variance: spread / (worth + 1) };
 }
 

@@ -26,7 +26,7 @@ export function netWhere(theory: Theory, asked: readonly AskedRule[], expected: 
 
 /** Right less wrong on one snap, in the order of the verdicts: right first, wrong third. */
 export function netOf({ shares }: SnapVerdict): number {
-  return (shares[0] ?? 0) - (shares[2] ?? 0);
+  return (shares[0] as number) - (shares[2] as number);
 }
 
 function mean() {

@@ -49,7 +49,7 @@ function readSnap(theory: TheoryRules, snap: SnapWords): SnapVerdict {
   let guessed = 0;
   for (const way of waysToFill(theory, snap, () => true)) {
     const at = VERDICTS.indexOf(verdictOfWay(way));
-    shares[at] = (shares[at] ?? 0) + way.chance;
+    shares[at] = (shares[at] as number) + way.chance;
     if (way.guessed) guessed += way.chance;
   }
   let words: readonly OpenWord[] | undefined;

@@ -107,10 +107,10 @@ function updated(forecast: Forecast, counts: readonly number[], update: Update):
   const moved = update.alphas.map((alpha, k) => alpha * (shift[k] ?? 1));
   const scale = worth / moved.reduce((sum, value) => sum + value, 0);
   const still = shift.every((ratio) => ratio === 1);
-  const after = moved.map((value, k) => (still ? value : value * scale) + discount * (counts[k] ?? 0));
+  const after = moved.map((value, k) => (still ? value : value * scale) + discount * (counts[k] as number));
   const total = after.reduce((sum, value) => sum + value, 0);
   const classes = forecast.classes.map((entry, k) => {
-    const alpha = after[k] ?? 0;
+    const alpha = after[k] as number;
     const [low, high] = interval(alpha, total - alpha);
     return {
       name: entry.name,
@@ -134,7 +134,7 @@ function unchanged(forecast: Forecast, counts: readonly number[]): LiveForecast 
 
 function tonight(counts: readonly number[], k: number): Share {
   return share(
-    counts[k] ?? 0,
+    counts[k] as number,
     counts.reduce((sum, count) => sum + count, 0),
   );
 }

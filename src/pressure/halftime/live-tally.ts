@@ -35,7 +35,7 @@ export function liveTallies(snaps: Film, cuts: SituationCuts): readonly LiveTall
       if (code === NOT_KNOWN) continue;
       const id = SITUATIONS[situations[i] ?? NOT_KNOWN]?.id ?? NO_SITUATION;
       const counts = bySituation.get(id) ?? classes.map(() => 0);
-      counts[code] = (counts[code] ?? 0) + 1;
+      counts[code] = (counts[code] as number) + 1;
       bySituation.set(id, counts);
     }
     return { target, classes, bySituation };
@@ -44,7 +44,7 @@ export function liveTallies(snaps: Film, cuts: SituationCuts): readonly LiveTall
 
 /** Counts of all situations together, the unknown one included. */
 export function liveTotals({ classes, bySituation }: LiveTally): readonly number[] {
-  return classes.map((_, k) => [...bySituation.values()].reduce((sum, counts) => sum + (counts[k] ?? 0), 0));
+  return classes.map((_, k) => [...bySituation.values()].reduce((sum, counts) => sum + (counts[k] as number), 0));
 }
 
 /** Some words are read in the light of their file; tonight's snaps are one film, in however many files they came. */

@@ -45,7 +45,7 @@ export function movedTonight(chapter: ForecastChapter, tallies: readonly LiveTal
     return tally ? testsOf(chapter, tally, forecast) : [];
   });
   const adjusted = benjaminiHochberg(tests.map(({ p }) => p));
-  const habits = tests.map((test, i) => ({ ...test, adjusted: adjusted[i] ?? 1 })).sort((a, b) => a.p - b.p);
+  const habits = tests.map((test, i) => ({ ...test, adjusted: adjusted[i] as number })).sort((a, b) => a.p - b.p);
   const moved = habits.filter((habit) => habit.adjusted <= DISCOVERY_RATE);
   const looksSo = habits.filter((habit) => habit.adjusted > DISCOVERY_RATE && differs(habit));
   return { looked: tests.length, discoveryRate: DISCOVERY_RATE, moved, looksSo };
@@ -62,8 +62,8 @@ function testsOf(chapter: ForecastChapter, tally: LiveTally, forecast: Forecast)
   const concentration = concentrationOf(chapter, forecast);
   const shown = forecast.classes.length === 2 ? forecast.classes.slice(0, 1) : forecast.classes;
   return shown.map(({ name }, k) => {
-    const count = counts[k] ?? 0;
-    const mean = Math.min(1, Math.max(0, expected[k] ?? 0));
+    const count = counts[k] as number;
+    const mean = Math.min(1, Math.max(0, expected[k] as number));
     const p = bothTails(betaBinomialPmf({ trials, mean, concentration }), count);
     return {
       target: forecast.target,

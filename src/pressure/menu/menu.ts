@@ -120,7 +120,7 @@ function menuCalls({ fit }: MenuInput, { problem, menu, mixes }: MixedMenu): Men
       coverage,
       mix,
       expectedCalls: expected,
-      reps: reps[i] ?? 0,
+      reps: reps[i] as number,
       isNew,
       right: over('right'),
       wrong: over('wrong'),

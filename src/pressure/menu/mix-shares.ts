@@ -15,7 +15,7 @@ export function mixShares({ problem, situations }: CompiledMenu, { set, calls }:
   return situations.map(({ id, expectedSnaps, rate }) => {
     const m = problem.mixes.findIndex((mix) => mix.situations.includes(id));
     const pressures = problem.mixes[m]?.pressures ?? 0;
-    const shares = set.map((_, i) => (pressures === 0 ? 0 : (rate * (calls[i]?.[m] ?? 0)) / pressures));
+    const shares = set.map((_, i) => (pressures === 0 ? 0 : (rate * (calls[i]?.[m] as number)) / pressures));
     return { id, expectedSnaps, set, shares };
   });
 }

@@ -32,7 +32,7 @@ export function repCounts<Pair extends RepPair>(pairs: readonly Pair[], seats: n
   const counts: number[] = pairs.map(() => 0);
   for (const { i } of served) counts[i] = 1;
   const unmet = asking.slice(served.length).flatMap(({ i }) => pairs[i] ?? []);
-  const lacking = pairs.map(({ install }, i) => Math.max(0, install - (counts[i] ?? 0)));
+  const lacking = pairs.map(({ install }, i) => Math.max(0, install - (counts[i] as number)));
   handOut(counts, lacking, Math.min(seats - sum(counts), Math.ceil(sum(lacking))));
   handOut(counts, leftOver(pairs, counts, seats), seats - sum(counts));
   return { counts, unmet };
@@ -41,7 +41,7 @@ export function repCounts<Pair extends RepPair>(pairs: readonly Pair[], seats: n
 function handOut(counts: number[], weights: readonly number[], seats: number): void {
   if (seats <= 0 || weights.length === 0) return;
   largestRemainder(weights, seats).forEach((more, i) => {
-    counts[i] = (counts[i] ?? 0) + more;
+    counts[i] = (counts[i] as number) + more;
   });
 }
 
@@ -50,7 +50,7 @@ function leftOver(pairs: readonly RepPair[], given: readonly number[], seats: nu
   const total = sum(pairs.map(({ weight }) => weight));
   const others = Math.max(0, seats - sum(pairs.map(({ install }) => install)));
   const lacking = pairs.map(({ install, weight }, i) => {
-    return Math.max(0, install + (total === 0 ? 0 : (weight / total) * others) - (given[i] ?? 0));
+    return Math.max(0, install + (total === 0 ? 0 : (weight / total) * others) - (given[i] as number));
   });
   return sum(lacking) > 0 ? lacking : pairs.map(({ need }) => (need === null ? 0 : 1));
 }

@@ -11,9 +11,9 @@ export function spreadEvenly(weights: ReadonlyMap<string, number>, size: number)
   if (total === 0) return [];
   const given = present.map(() => 0);
   return Array.from({ length: size }, (_, at) => {
-    const behind = present.map(([, weight], i) => (weight / total) * (at + 1) - (given[i] ?? 0));
-    const next = behind.reduce((best, value, i) => (value > (behind[best] ?? 0) + 1e-9 ? i : best), 0);
-    given[next] = (given[next] ?? 0) + 1;
+    const behind = present.map(([, weight], i) => (weight / total) * (at + 1) - (given[i] as number));
+    const next = behind.reduce((best, value, i) => (value > (behind[best] as number) + 1e-9 ? i : best), 0);
+    given[next] = (given[next] as number) + 1;
     return present[next]?.[0] ?? '';
   });
 }

@@ -25,7 +25,7 @@ export function practiceScript(given: ScriptInput): PracticeScript {
   const seats = periods.reduce((sum, { reps }) => sum + reps, 0);
   const pairs = scriptPairs(input, lookSplits(chart, settings.situations));
   const { counts, unmet } = repCounts(pairs, seats);
-  const used = new Set(pairs.filter((_, i) => (counts[i] ?? 0) > 0).map(({ look }) => look));
+  const used = new Set(pairs.filter((_, i) => (counts[i] as number) > 0).map(({ look }) => look));
   const cards = lookCards(chart, settings.situations, used);
   return {
     reps: scriptReps(input, { pairs, counts, cards, periods }),
@@ -45,7 +45,7 @@ interface Counted {
 }
 
 function scriptReps(input: ScriptInput, { pairs, counts, cards, periods }: Counted): ScriptRep[] {
-  const order = repOrder(pairs.map((pair, i) => ({ ...pair, count: counts[i] ?? 0 })));
+  const order = repOrder(pairs.map((pair, i) => ({ ...pair, count: counts[i] as number })));
   const inTurn = order.flatMap((index) => pairs[index] ?? []);
   const situations = situationsInOrder(inTurn);
   const placed = inTurn.map((pair, i) => ({ pair, situation: situations[i] ?? 'first_ten' }));
@@ -76,7 +76,7 @@ function sayings({ call, path, family, coverage, sentFrom, isNew, look, reasons 
 
 function scriptCalls(menu: ChosenMenu, pairs: readonly ScriptPair[], counts: readonly number[]): ScriptCall[] {
   return menu.calls.map(({ call, family, reps: asked }) => {
-    const own = pairs.flatMap((pair, i) => (pair.call === call ? [{ pair, reps: counts[i] ?? 0 }] : []));
+    const own = pairs.flatMap((pair, i) => (pair.call === call ? [{ pair, reps: counts[i] as number }] : []));
     const looks = own.filter(({ reps }) => reps > 0);
     return {
       call,

@@ -68,7 +68,7 @@ function multiplyBy(product: Float64Array, factor: Float64Array): void {
 export function mixCurves(curves: readonly HomeCurve[], shares: readonly number[]): HomeCurve {
   const mixed = new Float64Array(RACE_TIMES.length);
   curves.forEach((curve, j) => {
-    addTimes(mixed, curve, shares[j] ?? 0);
+    addTimes(mixed, curve, shares[j] as number);
   });
   return mixed;
 }

@@ -82,7 +82,7 @@ function quantilesOf(grid: Float64Array, logWeight: (mu: number) => number, sigm
   const most = logs.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
   const weights = logs.map((log) => Math.exp(log - most));
   const total = weights.reduce((a, b) => a + b, 0);
-  const mean = weights.reduce((sum, weight, i) => sum + weight * (grid[i] ?? 0), 0) / total;
+  const mean = weights.reduce((sum, weight, i) => sum + weight * (grid[i] as number), 0) / total;
   return {
     mu: mean,
     sigma,
@@ -93,11 +93,11 @@ function quantilesOf(grid: Float64Array, logWeight: (mu: number) => number, sigm
 
 /** Where the summed weight passes `target`, taking each weight as spread evenly over its cell. */
 function quantileOn(grid: Float64Array, weights: Float64Array, target: number): number {
-  const step = (grid[1] ?? 0) - (grid[0] ?? 0);
+  const step = (grid[1] as number) - (grid[0] as number);
   let before = 0;
   for (let i = 0; i < grid.length; i += 1) {
-    const weight = weights[i] ?? 0;
-    if (before + weight >= target) return (grid[i] ?? 0) + step * ((target - before) / weight - 0.5);
+    const weight = weights[i] as number;
+    if (before + weight >= target) return (grid[i] as number) + step * ((target - before) / weight - 0.5);
     before += weight;
   }
   return grid.at(-1) ?? 0;

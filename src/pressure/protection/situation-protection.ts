@@ -52,7 +52,7 @@ export function situationRates(film: SituationFilm, whole: ProtectionRates): rea
 /** A situation's protections as the report shows them; pictures as a call sent from the back's side sees them. */
 export function situationProtection({ situation, label, rates, charted }: SituationRates): SituationProtection {
   const { protectors, toBack, wide } = rates;
-  const backWide = (protectors[0] ?? 0) * wide;
+  const backWide = (protectors[0] as number) * wide;
   return {
     situation,
     label,

@@ -49,7 +49,7 @@ export function checkCounts(chapter: ForecastChapter, game: Film, cuts: Situatio
     const shown = forecast.classes.length === 2 ? forecast.classes.slice(0, 1) : forecast.classes;
     return shown.map(({ name, share }, k) => {
       const { target, situation } = forecast;
-      const came = counts[k] ?? 0;
+      const came = counts[k] as number;
       const expected = Math.min(1, Math.max(0, share));
       const ranges = rangesOf({ trials: snaps, mean: expected, concentration }, came);
       return { target, situation, name, snaps, came, expected, ...ranges };

@@ -74,7 +74,7 @@ function summaryOf(target: Target, scored: readonly ScoredSnap[]): TargetReview 
   const losses = (of: (snap: ScoredSnap) => number) => scored.map((snap) => -Math.log(Math.max(of(snap), LEAST)));
   const model = losses((snap) => snap.model);
   const plain = losses((snap) => snap.plain);
-  const differences = model.map((loss, i) => loss - (plain[i] ?? 0));
+  const differences = model.map((loss, i) => loss - (plain[i] as number));
   const two = scored[0]?.classes === 2;
   return {
     target,

@@ -59,7 +59,7 @@ export function pointsWeek(model: PointsModel): PointsWeek {
     PRESSURE_ZONES.map((zone): Cell => {
       const share = model.zones.get(situation.id)?.[zone] ?? 0;
       const families = eachFamily((family) => cellPoints(model, family, { situation, zone }));
-      return { situation, zone, weight: (weights[s] ?? 0) * share, share, families };
+      return { situation, zone, weight: (weights[s] as number) * share, share, families };
     }),
   );
   const snaps = model.situations.reduce((sum, { expectedSnaps }) => sum + expectedSnaps, 0);
@@ -123,7 +123,7 @@ function familyMix(cells: readonly Cell[], family: Family, shares: ByAnswer): Fa
   const common = cells[0]?.families[family].common ?? [];
   return {
     saved: { league: from('league'), race: from('race'), ownFilm: from('ownFilm') },
-    common: common.map((_, i) => SNAPS_PER_SCORE * over(cells, (cell) => cell.families[family].common[i] ?? 0)),
+    common: common.map((_, i) => SNAPS_PER_SCORE * over(cells, (cell) => cell.families[family].common[i] as number)),
     own: SNAPS_PER_SCORE * over(cells, (cell) => cell.families[family].own),
   };
 }

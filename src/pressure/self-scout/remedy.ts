@@ -100,7 +100,7 @@ function wholeSwaps(cells: readonly SwapCell[], { byCell, done }: SwapPlan): Rem
   const whole = largestRemainder(byCell, Math.round(done));
   return cells
     .flatMap(({ situation, path, instead, coverage, cost }, i) => {
-      const snaps = whole[i] ?? 0;
+      const snaps = whole[i] as number;
       return snaps === 0 ? [] : [{ situation, path, instead, coverage, snaps, costPoints: snaps * cost }];
     })
     .sort((a, b) => b.snaps - a.snaps);

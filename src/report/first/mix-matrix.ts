@@ -63,7 +63,9 @@ export function sideOf(plan: WeekPlan, name: string): string {
 function matrixRow(label: string, columns: readonly MixColumn[], situation: string): Html {
   const shares = columns.map(({ shareOf }) => shareOf(situation));
   const most = percent(Math.max(...shares.slice(1)));
-  const cells = columns.map(({ name }, i) => mixCell(name, shares[i] ?? 0, i > 0 && percent(shares[i] ?? 0) === most));
+  const cells = columns.map(({ name }, i) =>
+    mixCell(name, shares[i] as number, i > 0 && percent(shares[i] as number) === most),
+  );
   return html`<tr><th scope="row">${label}</th>${cells}</tr>\n`;
 }
 

@@ -77,7 +77,7 @@ function startRow(menu: Menu, { situation, snaps }: Pick<OpenRow, 'situation' | 
     SECONDS,
   );
   entries.forEach((entry, i) => {
-    entry.seconds = shared[i] ?? 0;
+    entry.seconds = shared[i] as number;
   });
   return { situation, snaps, base, entries };
 }
