@@ -4,6 +4,7 @@ import { readSheet } from '../ingest/read-sheet.ts';
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
 import { type ChartAgreement, compareCharts } from '../pressure/chart-comparison/compare-charts.ts';
 import type { FieldAgreement } from '../pressure/chart-comparison/field.ts';
+import type { NoMatch } from '../pressure/chart-comparison/match.ts';
 import { UserProblem } from '../season/user-problem.ts';
 import { EXIT } from './exit-code.ts';
 import { tableText } from './table-text.ts';
@@ -31,7 +32,7 @@ export async function agree(
   const one = await readChart(first, terminal);
   const other = await readChart(second, terminal);
   const result = compareCharts(one.chart, other.chart);
-  if (result.kind === 'cannot match') throw new UserProblem('faults', `cannot compare: ${result.reason}`);
+  if (result.kind !== 'compared') throw new UserProblem('faults', `cannot compare: ${noMatchWords(result)}`);
   terminal.out(options.json ? `${JSON.stringify({ first, second, ...result }, null, 2)}\n` : agreementText(result));
   return one.faults + other.faults > 0 ? EXIT.faults : EXIT.fine;
 }
@@ -51,14 +52,21 @@ async function readChart(file: string, terminal: Terminal): Promise<{ chart: Fil
   return { chart: reading.chart, faults: reading.rejected.length };
 }
 
+function noMatchWords(why: NoMatch): string {
+  if (why.kind === 'no_snap_in_both') return 'no game and snap number stands in both charts';
+  return `the ${why.chart} chart numbers no snap; both need the column snap`;
+}
+
 function agreementText(result: Compared): string {
-  const head = `${result.matched} snaps matched by ${result.matchedBy}; ${result.onlyFirst} only in the first chart, ${result.onlySecond} only in the second.`;
+  const head = `${result.matched} snaps matched by ${MATCHED_BY[result.matchedBy]}; ${result.onlyFirst} only in the first chart, ${result.onlySecond} only in the second.`;
   const table = tableText(
     ['column', 'agree', 'share', '95% interval', 'beyond chance (kappa)', 'only one charted', '', 'most disputed'],
     result.fields.map(fieldCells),
   );
   return [head, table, CAVEAT].join('\n');
 }
+
+const MATCHED_BY: Readonly<Record<Compared['matchedBy'], string>> = { game_and_snap: 'game and snap', snap: 'snap' };
 
 const CAVEAT = `A blank in either chart is not counted as a disagreement. Numbers agree within the span named after them.
 For scale: two professional charts of the same games agree on the exact number of rushers on 81% of snaps

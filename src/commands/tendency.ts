@@ -1,6 +1,7 @@
 import { toCsv } from '../ingest/write-csv.ts';
 import { type TendencyAnswer, type TendencyRow, tendencyOf } from '../pressure/snap/tendency.ts';
 import { percentRange } from '../report/words/percent.ts';
+import { questionFaultWords } from '../report/words/question-words.ts';
 import { isThin, shareWords } from '../report/words/share-words.ts';
 import { readWeek } from '../season/read-week.ts';
 import { readSeasonFolder } from '../season/season-folder.ts';
@@ -25,7 +26,10 @@ export async function tendency(weekFolder: string, options: TendencyOptions, ter
   const question = { of: options.of, when: options.when ?? [], by: options.by };
   const answer = tendencyOf(week.chart, question, week.settings.situations);
   if (answer.kind === 'problems') {
-    throw new UserProblem('usage', answer.problems.map(({ text, rule }) => `"${text}" ${rule}`).join('\n'));
+    throw new UserProblem(
+      'usage',
+      answer.problems.map(({ text, fault }) => `"${text}" ${questionFaultWords(fault)}`).join('\n'),
+    );
   }
   if (options.json) terminal.out(`${JSON.stringify({ question, ...answer }, null, 2)}\n`);
   else if (options.csv) terminal.out(tendencyCsv(question, answer));
@@ -46,7 +50,7 @@ function tendencyText(question: TendencyOptions, answer: Extract<TendencyAnswer,
 /** The rows as CSV: counts and limits as plain numbers. */
 function tendencyCsv(question: TendencyOptions, answer: Extract<TendencyAnswer, { kind: 'rows' }>): string {
   const rows = [...answer.rows, answer.total].map(({ value, share, notCharted }) => [
-    value,
+    value ?? NOT_CHARTED,
     share.count,
     share.trials,
     share.estimate ?? undefined,
@@ -57,7 +61,11 @@ function tendencyCsv(question: TendencyOptions, answer: Extract<TendencyAnswer, 
   return toCsv([[question.by, 'count', 'of', 'share', 'low', 'high', 'not_charted'], ...rows]);
 }
 
-function rowCells({ value, share, notCharted }: TendencyRow): string[] {
+/** The name of the rows on which what they are split by was not charted. */
+const NOT_CHARTED = 'not charted';
+
+function rowCells({ value: charted, share, notCharted }: TendencyRow): string[] {
+  const value = charted ?? NOT_CHARTED;
   if (share.estimate === null) return [value, 'no snaps', '', String(notCharted), ''];
   return [
     value,

@@ -8,6 +8,7 @@ import { type CountsBesideFilm, countsBesideFilm, type Filmed } from '../pressur
 import { type CountProblem, readCounts } from '../pressure/forecast/counts/count-reading.ts';
 import type { CountRow } from '../pressure/forecast/counts/count-row.ts';
 import type { FoundFile } from './season-folder.ts';
+import { tallyRule } from './tally-words.ts';
 import { UserProblem } from './user-problem.ts';
 
 /** Faults of tallies that are listed before the rest is only counted. */
@@ -20,7 +21,7 @@ const LISTED = 20;
  * @throws UserProblem when a file has a fault; tallies with holes in them would be wrong numbers
  */
 export function readCountFiles(files: readonly FoundFile[], filmed: () => Filmed): CountsBesideFilm {
-  if (files.length === 0) return { rows: [], notes: [] };
+  if (files.length === 0) return { rows: [], leftOut: [] };
   return countsBesideFilm(files.flatMap(readCountFile), filmed());
 }
 
@@ -40,15 +41,16 @@ export function readCountFile({ file, bytes }: FoundFile): readonly CountRow[] {
   throw new UserProblem('faults', [...problems.slice(0, LISTED), ...rest].join('\n'));
 }
 
-function rowProblem({ row, column, header, found, rule, words }: CountProblem, file: string): RowProblem {
-  const meant = nearestWord(column === null ? header : found, words);
+function rowProblem(problem: CountProblem, file: string): RowProblem {
+  const { row, place, column, found, words } = problem;
+  const meant = nearestWord(place === null ? column : found, words);
   return {
     severity: 'fault',
     file,
     row,
-    ...(column === null ? {} : { columnLetter: columnLetter(column), header }),
+    ...(place === null ? {} : { columnLetter: columnLetter(place), header: column }),
     found,
-    rule,
+    rule: tallyRule(problem),
     ...(meant === undefined ? {} : { suggestion: `Did you mean "${meant}"?` }),
   };
 }

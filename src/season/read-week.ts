@@ -4,7 +4,6 @@ import { defenseSchema } from '../game/short-form/defense-schema.ts';
 import { UNNAMED_OPPONENT, type WeekSettings, weekSettingsSchema } from '../game/week-settings.ts';
 import { type UnknownFormation, unknownFormations } from '../ingest/formation/unknown-formations.ts';
 import { describeGroup, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
-import type { CountsBesideFilm } from '../pressure/forecast/counts/beside-film.ts';
 import type { CountRow } from '../pressure/forecast/counts/count-row.ts';
 import { completeOwnFilm, joinOwnFilm, type UnknownCall, unknownCalls } from '../pressure/plan/complete-own-film.ts';
 import { filmChapter } from '../pressure/plan/film-chapter.ts';
@@ -22,6 +21,7 @@ import { type NamedReading, readSeasonSheets, type SeasonSheets } from './read-s
 import { readSettings } from './read-settings.ts';
 import type { RejectedInFile } from './rejects.ts';
 import type { SeasonFolder } from './season-folder.ts';
+import { leftOutTallyWords } from './tally-words.ts';
 import { sameTeam, teamSlips } from './team-slips.ts';
 
 /** A week as the plan needs it. Archive and own film are put together when asked for. */
@@ -87,7 +87,7 @@ export async function readWeek(folder: SeasonFolder): Promise<WeekReading> {
   const lines = problemLines(problems);
   if (chart.size === 0) throw noSnaps(folder, { opponent, film: sheets.opponent, rest: [...lines, ...unread] });
   const { rejected, faults } = rejectedOf(readings);
-  const { rows: counts, notes: tallyNotes } = talliesOf(folder, sheets, opponent);
+  const { counts, tallyNotes } = talliesOf(folder, sheets, opponent);
   const { own, ownProblems } = ownFilmOf(sheets, library);
   const soundness = library ? checkLibrary(library) : [];
   const menuProblems = menuNameProblems({ menu: settings.menu, library, soundness });
@@ -208,8 +208,13 @@ function holdsOthers(readings: readonly NamedReading[], opponent: string): boole
   });
 }
 
-function talliesOf({ counts }: SeasonFolder, { archive }: SeasonSheets, opponent: string): CountsBesideFilm {
-  return readCountFiles(counts, () => ({ opponent, others: offensesIn(archive) }));
+function talliesOf(
+  folder: SeasonFolder,
+  { archive }: SeasonSheets,
+  opponent: string,
+): Pick<WeekInputs, 'counts' | 'tallyNotes'> {
+  const { rows, leftOut } = readCountFiles(folder.counts, () => ({ opponent, others: offensesIn(archive) }));
+  return { counts: rows, tallyNotes: leftOut.map(leftOutTallyWords) };
 }
 
 /** The offenses on sheets of film; a sheet that names none is called by its file. */

@@ -1,18 +1,18 @@
 import type { Film } from '../../game/film.ts';
 import { type FieldAgreement, fieldAgreement } from './field.ts';
-import { matchSnaps } from './match.ts';
+import { matchSnaps, type NoMatch } from './match.ts';
 
 /** Two charts of one game compared field by field, most disputed first, or why they cannot be matched. */
 export type ChartAgreement =
   | {
       readonly kind: 'compared';
-      readonly matchedBy: 'game and snap' | 'snap';
+      readonly matchedBy: 'game_and_snap' | 'snap';
       readonly matched: number;
       readonly onlyFirst: number;
       readonly onlySecond: number;
       readonly fields: readonly FieldAgreement[];
     }
-  | { readonly kind: 'cannot match'; readonly reason: string };
+  | NoMatch;
 
 /** Columns that name the snap, and free remarks: they are not compared. */
 const NOT_COMPARED: readonly string[] = ['game', 'week', 'snap', 'note'];
@@ -24,7 +24,7 @@ const NOT_COMPARED: readonly string[] = ['game', 'week', 'snap', 'note'];
  */
 export function compareCharts(first: Film, second: Film): ChartAgreement {
   const match = matchSnaps(first, second);
-  if (match.kind === 'cannot match') return match;
+  if (match.kind !== 'matched') return match;
   const names = [
     ...new Set([...Object.keys(first.columns), ...Object.keys(second.columns)]),
   ] as (keyof Film['columns'])[];

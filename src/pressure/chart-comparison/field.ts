@@ -49,16 +49,19 @@ const WITHIN: Readonly<Record<string, number>> = {
 /** The two charts on one field: share of agreement, kappa with its interval, and what they disagree on. */
 export function fieldAgreement(charts: MatchedCharts, column: keyof Film['columns']): FieldAgreement {
   const values = charts.pairs.map(
-    ([one, other]) => [wordAt(charts.first, column, one), wordAt(charts.second, column, other)] as const,
+    (pair): Written => ({
+      first: wordAt(charts.first, column, pair.first),
+      second: wordAt(charts.second, column, pair.second),
+    }),
   );
-  const both = values.flatMap(([a, b]) => (a === undefined || b === undefined ? [] : [[a, b] as const]));
+  const both = values.filter(isInBoth);
   const within = WITHIN[column] ?? null;
-  const disagree = both.filter(([a, b]) => !(within === null ? a === b : near(a, b, within)));
+  const disagree = both.filter((pair) => !agrees(pair, within));
   return {
     column,
     both: both.length,
-    onlyFirst: values.filter(([a, b]) => a !== undefined && b === undefined).length,
-    onlySecond: values.filter(([a, b]) => a === undefined && b !== undefined).length,
+    onlyFirst: values.filter(({ first, second }) => first !== undefined && second === undefined).length,
+    onlySecond: values.filter(({ first, second }) => first === undefined && second !== undefined).length,
     agreed: share(both.length - disagree.length, both.length),
     within,
     kappa: within === null && both.length > 0 ? cohenKappa(tableOf(both)) : null,
@@ -66,31 +69,45 @@ export function fieldAgreement(charts: MatchedCharts, column: keyof Film['column
   };
 }
 
-type Named = readonly [first: string, second: string];
+/** What each chart has of one snap; undefined where it was not charted. */
+interface Written {
+  readonly first: string | undefined;
+  readonly second: string | undefined;
+}
+
+interface InBoth {
+  readonly first: string;
+  readonly second: string;
+}
+
+function isInBoth(pair: Written): pair is InBoth {
+  return pair.first !== undefined && pair.second !== undefined;
+}
 
 function wordAt(chart: Film, column: keyof Film['columns'], row: number): string | undefined {
   return textAt(chart, column, row)?.trim().toLowerCase() ?? numberAt(chart, column, row)?.toString();
 }
 
 /** Hundredths are compared as whole numbers: 2.4 and 2.6 are 0.2 apart. */
-function near(a: string, b: string, within: number): boolean {
-  return Math.abs(Math.round(100 * Number(a)) - Math.round(100 * Number(b))) <= Math.round(100 * within);
+function agrees({ first, second }: InBoth, within: number | null): boolean {
+  if (within === null) return first === second;
+  return Math.abs(Math.round(100 * Number(first)) - Math.round(100 * Number(second))) <= Math.round(100 * within);
 }
 
-function tableOf(both: readonly Named[]): number[][] {
-  const words = [...new Set(both.flat())].sort();
+function tableOf(both: readonly InBoth[]): number[][] {
+  const words = [...new Set(both.flatMap(({ first, second }) => [first, second]))].sort();
   const table = words.map(() => words.map(() => 0));
-  for (const [a, b] of both) {
-    const row = table[words.indexOf(a)];
-    const at = words.indexOf(b);
+  for (const { first, second } of both) {
+    const row = table[words.indexOf(first)];
+    const at = words.indexOf(second);
     if (row) row[at] = (row[at] ?? 0) + 1;
   }
   return table;
 }
 
-function commonest(disagree: readonly Named[]): Dispute[] {
+function commonest(disagree: readonly InBoth[]): Dispute[] {
   const counts = new Map<string, Dispute>();
-  for (const [first, second] of disagree) {
+  for (const { first, second } of disagree) {
     const key = JSON.stringify([first, second]);
     counts.set(key, { first, second, snaps: (counts.get(key)?.snaps ?? 0) + 1 });
   }

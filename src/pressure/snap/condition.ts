@@ -29,10 +29,24 @@ export interface LeftOut {
   readonly ask: string;
 }
 
-/** A condition as understood, or what is wrong with it in words that complete "<text> ...". */
+/** What is wrong with a part of a question; `words` are those that could stand there. */
+export type QuestionFault =
+  | { readonly kind: 'bare_word' | 'split'; readonly words: readonly string[] }
+  | { readonly kind: 'unknown_name'; readonly name: string; readonly words: readonly string[] }
+  | { readonly kind: 'not_charted'; readonly name: string; readonly words: readonly string[] }
+  | { readonly kind: 'sign_of_words'; readonly sign: string }
+  | { readonly kind: 'unknown_word' | 'word_not_charted'; readonly asked: string; readonly words: readonly string[] }
+  | {
+      readonly kind: 'no_number';
+      readonly name: string;
+      readonly asked: string;
+      readonly form: ColumnDefinition['cell']['form'];
+    };
+
+/** A condition as understood, or what is wrong with it. */
 export type ParsedCondition =
   | { readonly kind: 'test'; readonly test: SnapTest; readonly leavesOut?: LeftOut }
-  | { readonly kind: 'problem'; readonly rule: string };
+  | { readonly kind: 'problem'; readonly fault: QuestionFault };
 
 type FilmColumnDefinition = ColumnDefinition & { readonly name: ColumnName };
 
@@ -54,23 +68,19 @@ export function parseCondition(text: string, chart: Film, cuts: SituationCuts): 
   const name = written.toLowerCase();
   if (isDerived(name)) return sign === '=' ? derivedTest(name, value, { chart, cuts }) : comparesWords(sign);
   const column = FILM_COLUMNS.find((candidate) => candidate.name === name);
-  if (column === undefined)
-    return { kind: 'problem', rule: `asks for "${written}", which is neither ${namesOf(chart)}` };
-  if (!chartedColumns(chart).includes(column.name))
-    return {
-      kind: 'problem',
-      rule: `asks for ${name}, which is not charted; charted are ${chartedColumns(chart).join(', ')}`,
-    };
+  const charted = chartedColumns(chart);
+  if (column === undefined) return problem({ kind: 'unknown_name', name: written, words: charted });
+  if (!charted.includes(column.name)) return problem({ kind: 'not_charted', name, words: charted });
   if (column.kind === 'number') return numberTest(chart, column, { sign, value });
   return sign === '=' ? columnTest(column, value, { chart, cuts }) : comparesWords(sign);
 }
 
-function namesOf(chart: Film): string {
-  return `a charted column (${chartedColumns(chart).join(', ')}) nor one of ${Object.keys(DERIVED).join(', ')}`;
+function problem(fault: QuestionFault): ParsedCondition {
+  return { kind: 'problem', fault };
 }
 
 function comparesWords(sign: string): ParsedCondition {
-  return { kind: 'problem', rule: `compares words by ${sign}; use =` };
+  return problem({ kind: 'sign_of_words', sign });
 }
 
 function bareWord(word: string, film: CutFilm): ParsedCondition {
@@ -78,10 +88,7 @@ function bareWord(word: string, film: CutFilm): ParsedCondition {
     (DERIVED[candidate] as readonly string[]).includes(word),
   );
   if (name) return derivedTest(name, word, film);
-  return {
-    kind: 'problem',
-    rule: `is none of: ${Object.values(DERIVED).flat().join(', ')}; or write column=word, such as slide=left`,
-  };
+  return problem({ kind: 'bare_word', words: Object.values(DERIVED).flat() });
 }
 
 function derivedTest(name: DerivedName, value: string, film: CutFilm): ParsedCondition {
@@ -124,9 +131,6 @@ function columnTest({ name, cell }: ColumnDefinition, value: string, { chart, cu
   return { ...parsed, leavesOut: quarterbackRuns({ chart, cuts }) };
 }
 
-/** Words of a free column that are listed when another one was asked for; judgment: what fits on a few lines. */
-const MOST_LISTED = 25;
-
 /** The words of a free column with their snaps, the most frequent first. */
 function wordsThere(words: SnapWord, size: number): readonly string[] {
   const counts = new Map<string, number>();
@@ -139,13 +143,8 @@ function wordsThere(words: SnapWord, size: number): readonly string[] {
 
 function freeWordTest(words: SnapWord, value: string, there: readonly string[]): ParsedCondition {
   const key = freeWordKey(value);
-  if (!there.some((word) => freeWordKey(word) === key)) {
-    const rest = there.length > MOST_LISTED ? ` and ${there.length - MOST_LISTED} more` : '';
-    return {
-      kind: 'problem',
-      rule: `asks for "${value}"; charted are ${there.slice(0, MOST_LISTED).join(', ')}${rest}`,
-    };
-  }
+  if (!there.some((word) => freeWordKey(word) === key))
+    return problem({ kind: 'word_not_charted', asked: value, words: there });
   return { kind: 'test', test: (index) => whereCharted(words(index), (word) => freeWordKey(word) === key) };
 }
 
@@ -162,8 +161,7 @@ function plainWord(value: string): string {
 
 function wordTest(words: SnapWord, value: string, allowed: readonly string[]): ParsedCondition {
   const wanted = plainWord(value);
-  if (!allowed.includes(wanted))
-    return { kind: 'problem', rule: `asks for "${value}"; the words are ${allowed.join(', ')}` };
+  if (!allowed.includes(wanted)) return problem({ kind: 'unknown_word', asked: value, words: allowed });
   return { kind: 'test', test: (index) => whereCharted(words(index), (word) => word === wanted) };
 }
 
@@ -173,7 +171,7 @@ function numberTest(
   asked: { readonly sign: string; readonly value: string },
 ): ParsedCondition {
   const limit = writtenNumber(cell.form, asked.value.toLowerCase());
-  if (limit === undefined) return { kind: 'problem', rule: notANumber(name, cell.form, asked.value) };
+  if (limit === undefined) return problem({ kind: 'no_number', name, asked: asked.value, form: cell.form });
   const numbers = snapNumbers(name, chart);
   const test: SnapTest = (index) => {
     const number = numbers(index);
@@ -189,10 +187,4 @@ function writtenNumber(form: ColumnDefinition['cell']['form'], value: string): n
   const written = form === 'field' ? yardsOfPosition(value) : form === 'clock' ? secondsOfClock(value) : undefined;
   const number = written ?? (/\d/.test(value) ? Number(value) : Number.NaN);
   return Number.isNaN(number) ? undefined : number;
-}
-
-function notANumber(name: string, form: ColumnDefinition['cell']['form'], value: string): string {
-  const rule = `compares ${name} with "${value}", which is not a number`;
-  if (form === 'field') return `${rule} or a ball position such as own 35 or opp 20`;
-  return form === 'clock' ? `${rule} or a clock such as 2:00` : rule;
 }

@@ -1,7 +1,7 @@
 import type { Film } from '../../game/film.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { type Share, share } from '../../stats/share.ts';
-import { type ParsedCondition, parseCondition, type SnapTest } from './condition.ts';
+import { type ParsedCondition, parseCondition, type QuestionFault, type SnapTest } from './condition.ts';
 import { chartedColumns, isDerived, type SnapWord, snapWords, splitNames } from './snap-words.ts';
 
 /** One question to the film: how often `of`, on snaps where all of `when` hold, split by `by`. */
@@ -13,7 +13,8 @@ export interface TendencyQuestion {
 
 /** One row of the answer; `notCharted` snaps had the conditions but not what was asked. */
 export interface TendencyRow {
-  readonly value: string;
+  /** The word the rows share; null where it was not charted. */
+  readonly value: string | null;
   readonly share: Share;
   readonly notCharted: number;
   /** Indices into the chart of the snaps counted. */
@@ -28,6 +29,12 @@ export interface LeftOutCount {
   readonly ask: string;
 }
 
+/** A part of a question as written, and what is wrong with it. */
+export interface QuestionProblem {
+  readonly text: string;
+  readonly fault: QuestionFault;
+}
+
 /** The answer to a question, or what is wrong with the question. */
 export type TendencyAnswer =
   | {
@@ -36,7 +43,7 @@ export type TendencyAnswer =
       readonly total: TendencyRow;
       readonly leftOut: readonly LeftOutCount[];
     }
-  | { readonly kind: 'problems'; readonly problems: readonly { readonly text: string; readonly rule: string }[] };
+  | { readonly kind: 'problems'; readonly problems: readonly QuestionProblem[] };
 
 /** Answers one question with counts and Wilson intervals; rows by falling number of snaps. */
 export function tendencyOf(chart: Film, question: TendencyQuestion, cuts: SituationCuts): TendencyAnswer {
@@ -44,30 +51,33 @@ export function tendencyOf(chart: Film, question: TendencyQuestion, cuts: Situat
     text,
     condition: parseCondition(text, chart, cuts),
   }));
-  const problems = parsed.flatMap(({ text, condition }) =>
-    condition.kind === 'problem' ? [{ text, rule: condition.rule }] : [],
+  const problems: QuestionProblem[] = parsed.flatMap(({ text, condition }) =>
+    condition.kind === 'problem' ? [{ text, fault: condition.fault }] : [],
   );
   const words = splitWords(chart, question.by, cuts);
-  if (!words) {
-    const rule = `cannot be split by; choose one of ${splitNames(chart).join(', ')}`;
-    problems.push({ text: question.by, rule });
-  }
+  if (!words) problems.push({ text: question.by, fault: { kind: 'split', words: splitNames(chart) } });
   if (problems.length > 0 || !words) return { kind: 'problems', problems };
   const [of, ...when] = parsed.flatMap(({ condition }) => (condition.kind === 'test' ? [condition.test] : []));
-  const groups = new Map<string, number[]>();
+  const groups = new Map<string | null, number[]>();
   const chosen: number[] = [];
   for (let i = 0; i < chart.size; i++) {
     if (!when.every((test) => test(i) === true)) continue;
     chosen.push(i);
-    const value = words(i) ?? 'not charted';
+    const value = words(i) ?? null;
     const group = groups.get(value);
     if (group) group.push(i);
     else groups.set(value, [i]);
   }
   const rows = [...groups].map(([value, snaps]) => rowOf(value, snaps, of as SnapTest));
-  rows.sort((a, b) => b.share.trials - a.share.trials || (a.value < b.value ? -1 : 1));
+  rows.sort((a, b) => b.share.trials - a.share.trials || inOrderOfName(a.value, b.value));
   const leftOut = parsed.flatMap(({ text, condition }) => leftOutOf(text, condition, chosen));
   return { kind: 'rows', rows, total: rowOf('all', chosen, of as SnapTest), leftOut };
+}
+
+/** What was not charted comes last. */
+function inOrderOfName(a: string | null, b: string | null): number {
+  if (a === null || b === null) return a === null ? 1 : -1;
+  return a < b ? -1 : 1;
 }
 
 /** A column nobody charted splits nothing. */
@@ -85,7 +95,7 @@ function leftOutOf(asked: string, condition: ParsedCondition, chosen: readonly n
   return snaps === 0 ? [] : [{ asked, word, snaps, ask }];
 }
 
-function rowOf(value: string, snaps: readonly number[], of: SnapTest): TendencyRow {
+function rowOf(value: string | null, snaps: readonly number[], of: SnapTest): TendencyRow {
   const charted = snaps.filter((index) => of(index) !== undefined);
   const count = charted.filter((index) => of(index) === true).length;
   return { value, share: share(count, charted.length), notCharted: snaps.length - charted.length, snaps: charted };

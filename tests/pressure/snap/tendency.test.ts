@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { filmFromRecords } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { tendencyOf } from '../../../src/pressure/snap/tendency.ts';
+import { questionFaultWords } from '../../../src/report/words/question-words.ts';
 
 const { situations: cuts } = weekSettingsSchema.parse({ opponent: 'Harrow Creek' });
 const chart = filmFromRecords([
@@ -109,7 +110,7 @@ describe('tendencyOf', () => {
     );
     if (answer.kind !== 'problems') throw new Error('expected problems');
     expect(answer.problems.map(({ text }) => text)).toEqual(['scren', 'slide=lefft', 'hight>=3', 'to_go>=x', 'colour']);
-    expect(answer.problems[1]?.rule).toContain('left, right');
+    expect(answer.problems[1]?.fault).toMatchObject({ kind: 'unknown_word', asked: 'lefft' });
   });
 
   describe('asked as a coach asks', () => {
@@ -130,13 +131,13 @@ describe('tendencyOf', () => {
     const asked = (of: string, ...when: string[]) => tendencyOf(film, { of, when, by: 'play_kind' }, cuts);
     const totalOf = (of: string, ...when: string[]) => {
       const answer = asked(of, ...when);
-      if (answer.kind !== 'rows') throw new Error(answer.problems.map(({ rule }) => rule).join());
+      if (answer.kind !== 'rows') throw new Error(answer.problems.map(({ text }) => text).join());
       return [answer.total.share.count, answer.total.share.trials, answer.total.notCharted];
     };
     const ruleOf = (of: string, ...when: string[]) => {
       const answer = asked(of, ...when);
       if (answer.kind !== 'problems') throw new Error('expected problems');
-      return answer.problems[0]?.rule;
+      return answer.problems.map(({ fault }) => questionFaultWords(fault))[0];
     };
 
     it.each([
@@ -183,7 +184,7 @@ describe('tendencyOf', () => {
       );
       expect(ruleOf('ball_on=midfield')).toContain('a ball position such as own 35 or opp 20');
       const split = tendencyOf(film, { of: 'pass', when: [], by: 'tempo' }, cuts);
-      expect(split.kind === 'problems' && split.problems[0]?.rule).toMatch(
+      expect(split.kind === 'problems' && split.problems.map(({ fault }) => questionFaultWords(fault))[0]).toMatch(
         /^cannot be split by; choose one of answer, run_or_pass/,
       );
     });

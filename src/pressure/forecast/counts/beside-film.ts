@@ -7,10 +7,17 @@ export interface Filmed {
   readonly others: Iterable<string>;
 }
 
-/** Tallies that may join the film, and what was left out of them, a sentence for each offense. */
+/** Tallies of one offense that do not count, because its film is here or because it is this week's opponent. */
+export interface LeftOutTallies {
+  readonly offense: string;
+  readonly snaps: number;
+  readonly why: 'opponent' | 'on_film';
+}
+
+/** Tallies that may join the film, and what was left out of them, offense by offense. */
 export interface CountsBesideFilm {
   readonly rows: readonly CountRow[];
-  readonly notes: readonly string[];
+  readonly leftOut: readonly LeftOutTallies[];
 }
 
 /**
@@ -20,15 +27,17 @@ export interface CountsBesideFilm {
 export function countsBesideFilm(counts: readonly CountRow[], { opponent, others }: Filmed): CountsBesideFilm {
   const [theirs, filmed] = [plain(opponent), new Set([...others].map(plain))];
   const left = counts.filter(({ offense }) => plain(offense) === theirs || filmed.has(plain(offense)));
-  if (left.length === 0) return { rows: counts, notes: [] };
+  if (left.length === 0) return { rows: counts, leftOut: [] };
   const gone = new Set(left);
   const names = new Map(left.map(({ offense }) => [plain(offense), offense.trim()]));
-  const notes = [...names].sort().map(([key, name]) => {
-    const snaps = countedSnaps(left.filter(({ offense }) => plain(offense) === key));
-    const why = key === theirs ? "this week's opponent is forecast from its film" : 'its film is here and counts';
-    return `the tallies of ${name} (${snaps} snaps) are left out: ${why}, and no snap may count twice`;
-  });
-  return { rows: counts.filter((row) => !gone.has(row)), notes };
+  const leftOut = [...names].sort().map(
+    ([key, offense]): LeftOutTallies => ({
+      offense,
+      snaps: countedSnaps(left.filter((row) => plain(row.offense) === key)),
+      why: key === theirs ? 'opponent' : 'on_film',
+    }),
+  );
+  return { rows: counts.filter((row) => !gone.has(row)), leftOut };
 }
 
 function plain(name: string): string {

@@ -1,16 +1,27 @@
-import { COUNT_CLASSES, COUNT_COLUMNS, COUNT_SITUATIONS, COUNT_STATES, type CountRow } from './count-row.ts';
+import {
+  COUNT_CLASSES,
+  COUNT_COLUMNS,
+  COUNT_SITUATIONS,
+  COUNT_STATES,
+  type CountColumn,
+  type CountRow,
+} from './count-row.ts';
+
+/** What is wrong with a value of a file of tallies; `target` is written beside a class that is not one of its own. */
+export type CountFault =
+  | { readonly kind: 'no_column' | 'blank' | 'unknown' | 'no_count' }
+  | { readonly kind: 'unknown_class'; readonly target: string };
 
 /** Something wrong with a file of tallies. */
 export interface CountProblem {
   /** 1-based row, the header being row 1. */
   readonly row: number;
-  /** Place of the column, from 0; null where a whole row or column is missing. */
-  readonly column: number | null;
-  readonly header: string;
+  /** Place of the column, from 0; null where the column is missing. */
+  readonly place: number | null;
+  readonly column: CountColumn;
   readonly found: string;
-  /** Completes the sentence "<found> ...". */
-  readonly rule: string;
-  /** Words that may stand there, for a suggestion; empty where there is no such list. */
+  readonly fault: CountFault;
+  /** Words that may stand there, or headers that may mean a missing one; empty where there is no such list. */
   readonly words: readonly string[];
 }
 
@@ -32,24 +43,30 @@ export function readCounts(cells: readonly (readonly string[])[]): CountReading 
   const rows = cells.slice(1).flatMap((row, i) => {
     if (row.every((cell) => cell.trim() === '')) return [];
     const values = places.map((place) => (row[place] ?? '').trim());
-    const faults = rowFaults(values).map((fault) => ({ ...fault, row: i + 2, column: places[fault.at] ?? null }));
-    problems.push(...faults.map(({ at, ...fault }) => ({ ...fault, header: COUNT_COLUMNS[at] ?? '' })));
+    const faults = rowFaults(values);
+    problems.push(
+      ...faults.map(({ at, ...fault }) => ({
+        row: i + 2,
+        place: places[at] ?? null,
+        column: COUNT_COLUMNS[at] as CountColumn,
+        found: values[at] ?? '',
+        ...fault,
+      })),
+    );
     return faults.length === 0 ? [rowOf(values)] : [];
   });
   return problems.length > 0 ? { kind: 'problems', problems } : { kind: 'counts', rows };
 }
 
-function missingColumn(name: string, header: readonly string[]): CountProblem {
-  const rule = `has no column "${name}"; a file of tallies has ${COUNT_COLUMNS.join(', ')}`;
-  const spare = header.filter((found) => !(COUNT_COLUMNS as readonly string[]).includes(found));
-  return { row: 1, column: null, header: name, found: '', rule, words: spare };
+function missingColumn(column: CountColumn, header: readonly string[]): CountProblem {
+  const words = header.filter((found) => !(COUNT_COLUMNS as readonly string[]).includes(found));
+  return { row: 1, place: null, column, found: '', fault: { kind: 'no_column' }, words };
 }
 
-/** A fault of one value; `at` is its place among the columns of tallies. */
+/** A fault of one value; `at` is its place in {@link COUNT_COLUMNS}. */
 interface ValueFault {
   readonly at: number;
-  readonly found: string;
-  readonly rule: string;
+  readonly fault: CountFault;
   readonly words: readonly string[];
 }
 
@@ -58,21 +75,16 @@ type Values = readonly string[];
 function rowFaults(values: Values): ValueFault[] {
   const [offense = '', situation = '', state = '', target = '', name = '', count = ''] = values;
   const classes = COUNT_CLASSES.get(target);
-  const fault = (at: number, rule: string, words: readonly string[] = []) => ({
-    at,
-    found: values[at] ?? '',
-    rule,
-    words,
-  });
-  const unknown = (at: number, what: string, words: readonly string[]) =>
-    fault(at, `is no ${what}; it is one of ${words.join(', ')}`, words);
+  const unknown = (at: number, words: readonly string[]): ValueFault => ({ at, fault: { kind: 'unknown' }, words });
   return [
-    ...(offense === '' ? [fault(0, 'is blank; every tally names its offense')] : []),
-    ...(situation === '' || COUNT_SITUATIONS.includes(situation) ? [] : [unknown(1, 'situation', COUNT_SITUATIONS)]),
-    ...(state === '' || COUNT_STATES.includes(state) ? [] : [unknown(2, 'state of a game', COUNT_STATES)]),
-    ...(classes === undefined ? [unknown(3, 'target', [...COUNT_CLASSES.keys()])] : []),
-    ...(classes === undefined || classes.includes(name) ? [] : [unknown(4, `class of ${target}`, classes)]),
-    ...(isCount(count) ? [] : [fault(5, 'is not a whole number of at least 0')]),
+    ...(offense === '' ? [{ at: 0, fault: { kind: 'blank' } as const, words: [] }] : []),
+    ...(situation === '' || COUNT_SITUATIONS.includes(situation) ? [] : [unknown(1, COUNT_SITUATIONS)]),
+    ...(state === '' || COUNT_STATES.includes(state) ? [] : [unknown(2, COUNT_STATES)]),
+    ...(classes === undefined ? [unknown(3, [...COUNT_CLASSES.keys()])] : []),
+    ...(classes === undefined || classes.includes(name)
+      ? []
+      : [{ at: 4, fault: { kind: 'unknown_class', target } as const, words: classes }]),
+    ...(isCount(count) ? [] : [{ at: 5, fault: { kind: 'no_count' } as const, words: [] }]),
   ];
 }
 

@@ -21,6 +21,8 @@ export interface CountRow {
 
 /** The columns of a file of tallies, in order: long, one number a row, so that any engine can make or sum them. */
 export const COUNT_COLUMNS = ['offense', 'situation', 'state', 'target', 'class', 'count'] as const;
+/** One word of {@link COUNT_COLUMNS}. */
+export type CountColumn = (typeof COUNT_COLUMNS)[number];
 
 /** Words of the situation column, in the order of the codes. */
 export const COUNT_SITUATIONS: readonly string[] = SITUATIONS.map(({ id }) => id);

@@ -11,17 +11,15 @@ const tally = (offense: string, count: number): CountRow => ({
 describe('tallies beside film', () => {
   it('of an offense on film are left out and named with their snaps', () => {
     const rows = [tally('Larkmoor', 30), tally('Stonewater', 12), tally('larkmoor ', 5)];
-    const { rows: kept, notes } = countsBesideFilm(rows, { opponent: 'Harrow Creek', others: ['LARKMOOR', 'Alder'] });
+    const { rows: kept, leftOut } = countsBesideFilm(rows, { opponent: 'Harrow Creek', others: ['LARKMOOR', 'Alder'] });
     expect(kept).toEqual([tally('Stonewater', 12)]);
-    expect(notes).toEqual([
-      'the tallies of larkmoor (35 snaps) are left out: its film is here and counts, and no snap may count twice',
-    ]);
+    expect(leftOut).toEqual([{ offense: 'larkmoor', snaps: 35, why: 'on_film' }]);
   });
 
   it("of this week's opponent are left out, whatever film there is", () => {
-    const { rows, notes } = countsBesideFilm([tally('Harrow  Creek', 9)], { opponent: 'harrow creek', others: [] });
+    const { rows, leftOut } = countsBesideFilm([tally('Harrow  Creek', 9)], { opponent: 'harrow creek', others: [] });
     expect(rows).toEqual([]);
-    expect(notes.join()).toContain("this week's opponent is forecast from its film");
+    expect(leftOut).toEqual([{ offense: 'Harrow  Creek', snaps: 9, why: 'opponent' }]);
   });
 
   it('keep every tally of an offense without film, and no tally of one with it', () => {
@@ -30,11 +28,11 @@ describe('tallies beside film', () => {
     fc.assert(
       fc.property(tallies, fc.uniqueArray(name), (drawn, others) => {
         const all = drawn.map((one) => tally(one.name, one.count));
-        const { rows, notes } = countsBesideFilm(all, { opponent: 'Nobody', others });
+        const { rows, leftOut } = countsBesideFilm(all, { opponent: 'Nobody', others });
         const free = all.filter(({ offense }) => !others.includes(offense));
         expect(countedSnaps(rows)).toBe(countedSnaps(free));
         expect(rows.filter(({ offense }) => others.includes(offense))).toEqual([]);
-        expect(notes).toHaveLength(
+        expect(leftOut).toHaveLength(
           new Set(all.map(({ offense }) => offense).filter((one) => others.includes(one))).size,
         );
       }),

@@ -6,6 +6,7 @@ import { countChart } from '../../../../src/pressure/forecast/counts/count-chart
 import { readCounts } from '../../../../src/pressure/forecast/counts/count-reading.ts';
 import { COUNT_COLUMNS, type CountRow, countedSnaps } from '../../../../src/pressure/forecast/counts/count-row.ts';
 import { forecastWeek } from '../../../../src/pressure/forecast/week/forecast.ts';
+import { tallyRule } from '../../../../src/season/tally-words.ts';
 
 const settings = weekSettingsSchema.parse({ opponent: 'Harrow Creek' });
 const cuts = settings.situations;
@@ -102,7 +103,7 @@ describe('a file of tallies', () => {
   const fine = ['Larkmoor', 'third_long', 'normal', 'screen', 'screen', '4'];
   const problemsOf = (...rows: string[][]) => {
     const reading = readCounts([[...COUNT_COLUMNS], ...rows]);
-    return reading.kind === 'problems' ? reading.problems : [];
+    return reading.kind === 'problems' ? reading.problems.map((one) => ({ ...one, rule: tallyRule(one) })) : [];
   };
 
   it('is read as it was written', () => {
@@ -136,15 +137,14 @@ describe('a file of tallies', () => {
   ])('with "$value" in column $column is refused, by row, column and rule', ({ column, value, rule }) => {
     const faulty = fine.map((cell, i) => (i === column ? value : cell));
     expect(problemsOf(fine, faulty)).toMatchObject([
-      { row: 3, column, header: COUNT_COLUMNS[column], found: value, rule: expect.stringMatching(rule) },
+      { row: 3, place: column, column: COUNT_COLUMNS[column], found: value, rule: expect.stringMatching(rule) },
     ]);
   });
 
   it('without a column says which', () => {
     const reading = readCounts([['offense', 'situation', 'state', 'target', 'class', 'number']]);
-    expect(reading).toMatchObject({
-      kind: 'problems',
-      problems: [{ row: 1, header: 'count', words: ['number'], rule: expect.stringContaining('"count"') }],
-    });
+    const problems = reading.kind === 'problems' ? reading.problems : [];
+    expect(problems).toMatchObject([{ row: 1, column: 'count', words: ['number'] }]);
+    expect(problems.map(tallyRule)).toEqual([expect.stringContaining('has no column "count"')]);
   });
 });
