@@ -12,6 +12,7 @@ import { backtestFilm } from '../src/pressure/forecast/backtest/backtest-film.ts
 import type { TargetScore } from '../src/pressure/forecast/backtest/backtest-result.ts';
 import { TARGET_DEFINITIONS, type TargetDefinition } from '../src/pressure/forecast/target.ts';
 import { NOT_KNOWN } from '../src/pressure/snap/not-known.ts';
+import { METHOD_WORDS } from '../src/report/words/method-words.ts';
 
 const [RUN, SCREEN, PLAY_ACTION, DROPBACK] = [0, 1, 2, 3];
 const [file = '', profile = '', lastWeek = '18', games] = process.argv.slice(2);
@@ -24,14 +25,14 @@ const { targets } = backtest({
 });
 targets.forEach(print);
 
-function print({ label, games: judged, methods, coverage }: TargetScore): void {
-  console.log(`\n${label}, ${judged} games`);
-  for (const { words, logLoss, calibration } of methods) {
+function print({ target, classes, games: judged, methods, coverage }: TargetScore): void {
+  console.log(`\n${target} (${classes.length} classes), ${judged} games`);
+  for (const { id, logLoss, calibration } of methods) {
     const slope = calibration?.slope;
-    console.log(`  ${words.padEnd(48)} ${logLoss.toFixed(4)}${slope ? `  slope ${slope.toFixed(2)}` : ''}`);
+    console.log(`  ${METHOD_WORDS[id].padEnd(48)} ${logLoss.toFixed(4)}${slope ? `  slope ${slope.toFixed(2)}` : ''}`);
   }
   const held = coverage.filter(({ intervals }) => intervals > 0);
-  const told = held.map((one) => `${one.label} ${(one.covered / one.intervals).toFixed(3)}`);
+  const told = held.map((one) => `${one.size} ${(one.covered / one.intervals).toFixed(3)}`);
   console.log(`  ranges held: ${told.join(', ')}`);
 }
 
@@ -42,7 +43,7 @@ function questions(): TargetDefinition[] {
   return [
     ...found,
     { ...(screen as TargetDefinition), codes: (chart) => concepts(chart).map(screenOf) },
-    { ...(answer as TargetDefinition), label: 'four concepts', classes: four, runs: ['run'], codes: concepts },
+    { ...(answer as TargetDefinition), classes: four, runs: ['run'], codes: concepts },
   ];
 }
 

@@ -1,11 +1,14 @@
 import type {
   BacktestResult,
   CountCoverage,
+  CountSize,
   MethodScore,
   PairedDifference,
   TargetScore,
 } from '../pressure/forecast/backtest/backtest-result.ts';
 import type { TellRecord } from '../pressure/forecast/backtest/tell-record.ts';
+import { TARGET_LABELS } from '../report/words/label.ts';
+import { METHOD_WORDS } from '../report/words/method-words.ts';
 import { counted } from '../report/words/number-words.ts';
 import { percentToTenth } from '../report/words/percent.ts';
 import { tableText } from './table-text.ts';
@@ -53,8 +56,8 @@ A difference under 0 favors the forecast of the row; in brackets its standard er
 unit where there are three or more. One game shows nothing.`;
 
 function targetText(target: TargetScore): string {
-  const { label, snaps, games, notCharted, methods, coverage } = target;
-  const head = `${label}: ${counted(snaps, 'snap', 'snaps')} in ${counted(games, 'game', 'games')}; not charted or not told on ${notCharted.toLocaleString('en-US')}`;
+  const { snaps, games, notCharted, methods, coverage } = target;
+  const head = `${TARGET_LABELS[target.target]}: ${counted(snaps, 'snap', 'snaps')} in ${counted(games, 'game', 'games')}; not charted or not told on ${notCharted.toLocaleString('en-US')}`;
   const columns = [
     '',
     'log loss',
@@ -84,7 +87,7 @@ function methodCells(method: MethodScore): string[] {
   const find = (id: string) => method.against.find((other) => other.id === id);
   const rate = find('own_rate');
   return [
-    method.words,
+    METHOD_WORDS[method.id],
     method.logLoss.toFixed(4),
     method.brier.toFixed(4),
     percentToTenth(method.right / method.snaps),
@@ -113,12 +116,20 @@ function reliabilityLines(methods: readonly MethodScore[]): string[] {
   const bins = page.reliability.flatMap(({ forecasts, said, happened }) =>
     said === null ? [] : [`${percentToTenth(said)} said, ${percentToTenth(happened / forecasts)} of ${forecasts} came`],
   );
-  return [`Said and came, by ${page.words}: ${bins.join('; ')}\n`];
+  return [`Said and came, by ${METHOD_WORDS[page.id]}: ${bins.join('; ')}\n`];
 }
 
-function coverageCells({ label, intervals, covered, due, width }: CountCoverage): string[] {
+const SIZE_WORDS: Readonly<Record<CountSize, string>> = {
+  under_5: 'under 5 snaps',
+  from_5: '5 to 9 snaps',
+  from_10: '10 to 19 snaps',
+  from_20: '20 snaps or more',
+  game: 'all snaps of a game',
+};
+
+function coverageCells({ size, intervals, covered, due, width }: CountCoverage): string[] {
   return [
-    label,
+    SIZE_WORDS[size],
     String(intervals),
     percentToTenth(covered / intervals),
     percentToTenth(due ?? 0),
@@ -126,8 +137,8 @@ function coverageCells({ label, intervals, covered, due, width }: CountCoverage)
   ];
 }
 
-function blankWords({ label, notCharted }: TargetScore): string {
-  return `${label}: not charted on any of ${counted(notCharted, 'snap', 'snaps')}`;
+function blankWords({ target, notCharted }: TargetScore): string {
+  return `${TARGET_LABELS[target]}: not charted on any of ${counted(notCharted, 'snap', 'snaps')}`;
 }
 
 function tellWords(record: TellRecord): string {

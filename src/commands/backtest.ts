@@ -38,7 +38,7 @@ export async function backtest(
   const charts = await readBacktestCharts(paths, options.profile);
   tellProblems(charts, terminal);
   const film = filmOf(charts, options, terminal);
-  const archive = options.earlierSeasons ? 'earlier seasons' : 'others';
+  const archive = options.earlierSeasons ? 'earlier_seasons' : 'others';
   const rule: WindowRule = { trainOn, archive, offenses: charts.tested };
   requireWindows(film, rule);
   const file = options.predictions === undefined ? null : await predictionFile(options.predictions, charts.chart);

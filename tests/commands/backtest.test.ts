@@ -72,7 +72,7 @@ describe('backtest', () => {
     expect(out).toContain('5 games of 2 offenses forecast, 150 snaps in all.');
     expect(out).toContain('2 games, of each offense the fifth on: forecast from up to 4 games before it.');
     expect(out).toContain('3 games of offenses with fewer than five: each from all their others, later ones too.');
-    expect(out).toMatch(/^run or pass: 150 snaps in 5 games; not charted or not told on 0$/m);
+    expect(out).toMatch(/^Pass: 150 snaps in 5 games; not charted or not told on 0$/m);
     expect(out).toMatch(/^the chain before the look, with the archive {2,}0\.\d{4} /m);
     expect(out).toMatch(/^motion or shift: not charted on any of 150 snaps$/m);
   });
@@ -150,7 +150,7 @@ describe('backtest', () => {
   it('takes the earlier paths for the archive when each is a season', async () => {
     const last = sheet('last.csv', [offense('Ash Grove', 5), offense('Dunmore', 5)]);
     const { out } = await run([last, two], { earlierSeasons: true, json: true });
-    expect(JSON.parse(out)).toMatchObject({ games: 1 + 1 + 2 + 3, withArchive: 5, archive: 'earlier seasons' });
+    expect(JSON.parse(out)).toMatchObject({ games: 1 + 1 + 2 + 3, withArchive: 5, archive: 'earlier_seasons' });
   });
 
   it('warns of seasons mixed up', async () => {

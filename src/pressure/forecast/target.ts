@@ -18,8 +18,6 @@ import {
 /** A question the tool forecasts: its classes, what it is asked of, and how a chart answers it snap by snap. */
 export interface TargetDefinition {
   readonly target: Target;
-  /** Heading on the page. */
-  readonly label: string;
   /** Class names in the order of the codes. */
   readonly classes: readonly string[];
   /** What Friday's count is a count of. */
@@ -34,41 +32,37 @@ export interface TargetDefinition {
 
 const DEFINITIONS: Readonly<Record<Target, Omit<TargetDefinition, 'target'>>> = {
   answer: {
-    label: 'answer',
     classes: ANSWERS,
     per: 'snap',
     codes: answerCodes,
     runs: ANSWERS.filter((answer) => !isPass(answer)),
   },
-  run_or_pass: { label: 'run or pass', classes: ['run', 'pass'], per: 'snap', codes: runOrPassCodes },
+  run_or_pass: { classes: ['run', 'pass'], per: 'snap', codes: runOrPassCodes },
   screen: {
-    label: 'screen, when they pass',
     classes: ['screen', 'no_screen'],
     per: 'pass',
     codes: screenCodes,
     readByFile: true,
   },
   quick_release: {
-    label: 'ball out within 2.5 seconds, when timed',
     classes: ['within', 'later'],
     per: 'pass',
     codes: quickReleaseCodes,
   },
-  motion: { label: 'motion or shift', classes: ['motion', 'none'], per: 'snap', codes: motionCodes },
+  motion: { classes: ['motion', 'none'], per: 'snap', codes: motionCodes },
   protectors: {
-    label: 'protectors, when they pass',
     classes: ['five', 'six', 'seven_or_more'],
     per: 'pass',
     codes: protectorCodes,
   },
-  slide_to_back: slide('slide to or away from the back', 'back'),
-  slide_to_field: slide('slide to or away from the wide side', 'field'),
-  slide_to_strength: slide('slide to or away from the strength', 'strength'),
-  back_job: { label: "the back's job, when they pass", classes: BACK_ACTIONS, per: 'pass', codes: backJobCodes },
+  slide_to_back: slide('back'),
+  slide_to_field: slide('field'),
+  slide_to_strength: slide('strength'),
+  back_job: { classes: BACK_ACTIONS, per: 'pass', codes: backJobCodes },
 };
 
-function slide(label: string, reference: 'back' | 'field' | 'strength'): Omit<TargetDefinition, 'target'> {
-  return { label, classes: SLIDE_DIRECTIONS, per: 'pass', codes: (chart) => slideTargetCodes(chart, reference) };
+function slide(reference: 'back' | 'field' | 'strength'): Omit<TargetDefinition, 'target'> {
+  return { classes: SLIDE_DIRECTIONS, per: 'pass', codes: (chart) => slideTargetCodes(chart, reference) };
 }
 
 /** Every target of the report, in the order of the page. */

@@ -1,12 +1,12 @@
 import type { ReliabilityBin } from '../../../stats/reliability.ts';
 import type { ChainKind } from '../forecast-film.ts';
 import type { Target } from '../forecast-result.ts';
+import type { MethodId } from './forecast-method.ts';
 import type { TellRecord } from './tell-record.ts';
 
 /** What one way to forecast scored on the games it had not seen. Losses are means over games of the mean of a snap. */
 export interface MethodScore {
-  readonly id: string;
-  readonly words: string;
+  readonly id: MethodId;
   /** Before the look is known (`plan`), or with it (`line`). */
   readonly knows: ChainKind;
   readonly games: number;
@@ -27,7 +27,7 @@ export interface MethodScore {
 
 /** One method's loss less another's, paired by game. */
 export interface PairedDifference {
-  readonly id: string;
+  readonly id: MethodId;
   readonly games: number;
   /** Games in which this method had the lower loss. */
   readonly won: number;
@@ -40,17 +40,18 @@ export interface PairedDifference {
 
 /** Sizes by which count intervals are separated: snaps of the bucket in the game that was forecast. */
 export const BUCKET_SIZES = [
-  { id: 'under_5', label: 'under 5 snaps', least: 1, most: 4 },
-  { id: 'from_5', label: '5 to 9 snaps', least: 5, most: 9 },
-  { id: 'from_10', label: '10 to 19 snaps', least: 10, most: 19 },
-  { id: 'from_20', label: '20 snaps or more', least: 20, most: Number.POSITIVE_INFINITY },
+  { id: 'under_5', least: 1, most: 4 },
+  { id: 'from_5', least: 5, most: 9 },
+  { id: 'from_10', least: 10, most: 19 },
+  { id: 'from_20', least: 20, most: Number.POSITIVE_INFINITY },
 ] as const;
+
+/** One of {@link BUCKET_SIZES}, or `game` for all snaps of a game. */
+export type CountSize = (typeof BUCKET_SIZES)[number]['id'] | 'game';
 
 /** How often the 95% intervals for the next game's counts held the count that came. */
 export interface CountCoverage {
-  /** One of {@link BUCKET_SIZES}, or `game` for all snaps of a game. */
-  readonly size: (typeof BUCKET_SIZES)[number]['id'] | 'game';
-  readonly label: string;
+  readonly size: CountSize;
   /** Intervals: one per bucket, game and class, of two classes the first only. */
   readonly intervals: number;
   readonly covered: number;
@@ -63,7 +64,6 @@ export interface CountCoverage {
 /** One target judged. */
 export interface TargetScore {
   readonly target: Target;
-  readonly label: string;
   readonly classes: readonly string[];
   /** Snaps of the games forecast on which the question arises and was charted. */
   readonly snaps: number;

@@ -8,15 +8,15 @@ export interface BacktestWindow {
   /** Games of other offenses. */
   readonly archive: readonly BacktestGame[];
   /** How the own games were chosen: those before it, or all others where the offense has fewer than five. */
-  readonly kind: 'games before' | 'left one out';
+  readonly kind: 'games_before' | 'left_one_out';
 }
 
 /** Which games are forecast from which. */
 export interface WindowRule {
   /** Previous games to forecast from. */
   readonly trainOn: number | 'all';
-  /** `others`: every game of other offenses; `earlier seasons`: only those of seasons before the game's. */
-  readonly archive: 'others' | 'earlier seasons';
+  /** `others`: every game of other offenses; `earlier_seasons`: only those of seasons before the game's. */
+  readonly archive: 'others' | 'earlier_seasons';
   /** Offenses with games to forecast; the rest are archive only. Absent: all. */
   readonly offenses?: ReadonlySet<string> | undefined;
 }
@@ -66,10 +66,10 @@ function offenseWindows(
 ): BacktestWindow[] {
   if (own.length < 2) return [];
   if (own.length < FIRST_FORECAST) {
-    return own.map((test) => ({ test, own: own.filter((game) => game !== test), archive, kind: 'left one out' }));
+    return own.map((test) => ({ test, own: own.filter((game) => game !== test), archive, kind: 'left_one_out' }));
   }
   return own.slice(FIRST_FORECAST - 1).map((test, i) => {
     const before = own.slice(0, FIRST_FORECAST - 1 + i);
-    return { test, own: trainOn === 'all' ? before : before.slice(-trainOn), archive, kind: 'games before' };
+    return { test, own: trainOn === 'all' ? before : before.slice(-trainOn), archive, kind: 'games_before' };
   });
 }

@@ -58,7 +58,7 @@ export function backtest(input: BacktestInput): BacktestResult {
     games: windows.length,
     snaps: windows.reduce((sum, { test }) => sum + test.rows.length, 0),
     trainedOn: rule.trainOn,
-    leftOneOut: windows.filter(({ kind }) => kind === 'left one out').length,
+    leftOneOut: windows.filter(({ kind }) => kind === 'left_one_out').length,
     singleGames: judged.filter((games) => games.length === 1).length,
     withArchive: windows.filter(({ archive }) => archive.length > 0).length,
     targets: targets.map((definition) => judgeTarget({ ...input, windows, definition, progress })),
@@ -164,7 +164,6 @@ function blanks(film: BacktestFilm, { definition, windows, charted }: JudgedTarg
   const asked = (row: number) => definition.per === 'snap' || runOrPass[row] !== RUN;
   return {
     target: definition.target,
-    label: definition.label,
     classes: definition.classes,
     snaps: rows.filter(known).length,
     notCharted: rows.filter((row) => !known(row) && asked(row)).length,

@@ -5,13 +5,13 @@ import type { ChainFit } from '../chain-fit.ts';
 import { nodeAt } from '../chain-tree.ts';
 import { nextCountInterval, nextGameConcentration } from '../next-count.ts';
 import { TARGET_STRENGTHS } from '../target-strengths.ts';
-import { BUCKET_SIZES, type CountCoverage } from './backtest-result.ts';
+import { BUCKET_SIZES, type CountCoverage, type CountSize } from './backtest-result.ts';
 import type { ScoredSnaps } from './method-record.ts';
 import type { WindowFilm } from './window-film.ts';
 
 /** One 95% interval for a count of the next game, and whether it held. */
 export interface CountCheck {
-  readonly size: CountCoverage['size'];
+  readonly size: CountSize;
   readonly held: boolean;
   /** Width as a share of the snaps. */
   readonly width: number;
@@ -50,12 +50,11 @@ export function countChecks(window: WindowFilm, { rows, outcomes, classes }: Sco
 
 /** The checks of one size each added up; a size without a check stays, with nothing to say. */
 export function coverageOf(checks: readonly CountCheck[]): readonly CountCoverage[] {
-  const groups = [...BUCKET_SIZES, { id: 'game', label: 'all snaps of a game' } as const];
-  return groups.map(({ id, label }) => {
-    const mine = checks.filter(({ size }) => size === id);
+  const sizes: readonly CountSize[] = [...BUCKET_SIZES.map(({ id }) => id), 'game'];
+  return sizes.map((size) => {
+    const mine = checks.filter((check) => check.size === size);
     return {
-      size: id,
-      label,
+      size,
       intervals: mine.length,
       covered: mine.filter(({ held }) => held).length,
       width: meanOrNull(mine.map(({ width }) => width)),
@@ -81,7 +80,7 @@ function checkCount(fit: ChainFit, { node, k, trials, count, gameToGame }: Count
   return { held: low <= count && count <= high, width: (high - low) / trials, due };
 }
 
-function sizeOf(snaps: number): CountCoverage['size'] {
+function sizeOf(snaps: number): CountSize {
   const found = BUCKET_SIZES.find(({ least, most }) => least <= snaps && snaps <= most);
   return found?.id ?? 'under_5';
 }

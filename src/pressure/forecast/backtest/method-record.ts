@@ -58,7 +58,6 @@ export function methodScore(
   if (scores.length === 0) return null;
   return {
     id: method.id,
-    words: method.words,
     knows: method.knows,
     games: scores.length,
     snaps: total(scores.map(({ snaps }) => snaps)),

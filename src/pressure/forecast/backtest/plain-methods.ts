@@ -1,43 +1,38 @@
 import type { ChainTally } from '../chain-tally.ts';
 import type { ChainKind } from '../forecast-film.ts';
-import type { ForecastMethod, Predict } from './forecast-method.ts';
+import type { ForecastMethod, MethodId, Predict } from './forecast-method.ts';
 import { plainShares } from './plain-shares.ts';
 import type { WindowFilm } from './window-film.ts';
 
 /** The plain ways to forecast that a chain has to beat: what a spreadsheet of the film would say. */
 export const PLAIN_METHODS: readonly ForecastMethod[] = [
-  plain({ id: 'own_rate', words: 'own rate', knows: 'plan', depth: 0, of: (window) => window.own('plan') }),
+  plain({ id: 'own_rate', knows: 'plan', depth: 0, of: (window) => window.own('plan') }),
   plain({
     id: 'own_down_distance',
-    words: 'own rate by down and distance',
     knows: 'plan',
     depth: 1,
     of: (window) => window.own('plan'),
   }),
   plain({
     id: 'raw_cell',
-    words: 'own rate of the finest cell, before the look',
     knows: 'plan',
     depth: Number.POSITIVE_INFINITY,
     of: (window) => window.own('plan'),
   }),
   plain({
     id: 'raw_cell_look',
-    words: 'own rate of the finest cell, with the look',
     knows: 'line',
     depth: Number.POSITIVE_INFINITY,
     of: (window) => window.own('line'),
   }),
   plain({
     id: 'archive_rate',
-    words: "other offenses' rate",
     knows: 'plan',
     depth: 0,
     of: (window) => window.archive('plan')?.tally ?? null,
   }),
   plain({
     id: 'archive_down_distance',
-    words: "other offenses' rate by down and distance",
     knows: 'plan',
     depth: 1,
     of: (window) => window.archive('plan')?.tally ?? null,
@@ -45,18 +40,17 @@ export const PLAIN_METHODS: readonly ForecastMethod[] = [
 ];
 
 interface PlainMethod {
-  readonly id: string;
-  readonly words: string;
+  readonly id: MethodId;
   readonly knows: ChainKind;
   /** Deepest level of the chain's cells it looks at. */
   readonly depth: number;
   readonly of: (window: WindowFilm) => ChainTally | null;
 }
 
-function plain({ id, words, knows, depth, of }: PlainMethod): ForecastMethod {
+function plain({ id, knows, depth, of }: PlainMethod): ForecastMethod {
   const fit = (window: WindowFilm): Predict | null => {
     const tally = of(window);
     return tally === null ? null : plainShares({ tree: window.film.trees[knows], tally, depth });
   };
-  return { id, words, knows, against: [], fit };
+  return { id, knows, against: [], fit };
 }

@@ -149,7 +149,7 @@ describe('backtest', () => {
     const half = Uint16Array.from({ length: chart.size }, (_, i) => (i < 180 ? 1 : 0));
     const two = { ...chart, sources: ['this year', 'last year'], sourceOf: half };
     const film = backtestFilm(two, cuts, [1, 2]);
-    const kinds = backtest({ film, rule: { ...rule, archive: 'earlier seasons' } });
+    const kinds = backtest({ film, rule: { ...rule, archive: 'earlier_seasons' } });
     expect(kinds).toMatchObject({ games: 6, withArchive: 2 });
   });
 
