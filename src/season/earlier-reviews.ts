@@ -20,7 +20,7 @@ export async function earlierReviews(at: SeasonWeek): Promise<EarlierReviews> {
   const names = (await files.list('').catch(() => [])).map(({ name }) => name);
   const gathered: Gathered = { reviews: [], notReviewed: [], problems: [], seals: new Map() };
   for (const name of earlierWeeks(names, week)) {
-    const found = await readSaved<Review>({ path: `${name}/out/review.json`, schema: 'pressure-plan.review/3' }, at);
+    const found = await readSaved<Review>({ path: `${name}/out/review.json`, schema: 'pressure-plan.review/4' }, at);
     const problem = problemOf(found, { name, gathered });
     if (problem !== null)
       gathered.problems.push(`${problem}. To write it again: pressure-plan review ${files.shown(name)}`);

@@ -13,7 +13,7 @@ export interface PlannedWeek {
   /** The print of the files it was read from. */
   readonly inputs: string;
   readonly plan: WeekPlan;
-  readonly sunday: 'report.json' | 'worked out again';
+  readonly sunday: 'saved' | 'worked_out_again';
 }
 
 /**
@@ -23,7 +23,7 @@ export interface PlannedWeek {
 export async function plannedWeek(at: SeasonWeek, listener: Listener): Promise<PlannedWeek> {
   const { week, inputs, saved } = await weekWithSaved(at);
   if (saved.kind === 'sound' && saved.seal.inputs === inputs) {
-    return { week, inputs, plan: saved.value, sunday: 'report.json' };
+    return { week, inputs, plan: saved.value, sunday: 'saved' };
   }
   if (saved.kind === 'sound')
     listener.note("out/report.json was made from other inputs; Sunday's plan is worked out again");
@@ -43,7 +43,7 @@ export interface SaidWeek extends Omit<PlannedWeek, 'sunday'> {
 export async function planSaidOnSunday(at: SeasonWeek, listener: Listener): Promise<SaidWeek> {
   const { week, inputs, saved } = await weekWithSaved(at);
   if (saved.kind === 'sound' && saved.value.opponent === week.settings.opponent) {
-    const sunday = saved.seal.inputs === inputs ? 'report.json' : 'report.json of other inputs';
+    const sunday = saved.seal.inputs === inputs ? 'saved' : 'saved_of_other_inputs';
     return { week, inputs, plan: saved.value, sunday };
   }
   if (saved.kind === 'sound')
@@ -76,5 +76,5 @@ async function workedOutAgain({ at, week, inputs, saved }: WeekWithSaved, listen
   if (saved.kind === 'unusable') {
     listener.note(`To write it again: pressure-plan report ${at.files.shown(at.week)}`);
   }
-  return { week, inputs, plan, sunday: 'worked out again' as const };
+  return { week, inputs, plan, sunday: 'worked_out_again' as const };
 }

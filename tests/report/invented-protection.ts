@@ -33,7 +33,7 @@ export function inventedProtection(library: CallLibrary): ProtectionChapter {
   const shares = normalized(PICTURES.map((picture) => 0.2 + wobble(picture.protection, picture.slide)));
   return {
     mix: {
-      source: 'partly charted',
+      source: 'partly_charted',
       passes: 99,
       charted: { protectors: 61, slide: 58, back: 79 },
       assumed: [],

@@ -19,7 +19,7 @@ function week(name: string, files: Readonly<Record<string, string>>): void {
 let made = 0;
 /** A review in little: every one tells of another day. */
 const review = (version: string) =>
-  sealed({ schema: 'pressure-plan.review/3', version, week: 'moved', day: ++made }, '', NODE_PLATFORM.digest).text;
+  sealed({ schema: 'pressure-plan.review/4', version, week: 'moved', day: ++made }, '', NODE_PLATFORM.digest).text;
 
 it('takes the reviews of earlier weeks in order and names the charted games without one', async () => {
   week('week-03', { 'out/review.json': review(VERSION), 'game.csv': '' });

@@ -34,7 +34,7 @@ export interface PathWarning {
 
 /** The halftime update. */
 export interface HalftimeUpdate {
-  readonly schema: 'pressure-plan.halftime/2';
+  readonly schema: 'pressure-plan.halftime/3';
   readonly version: string;
   readonly opponent: string;
   readonly us: string;
@@ -83,7 +83,7 @@ export function halftimeUpdate({ plan, live, film }: HalftimeInput): HalftimeUpd
   const moved = fitTonight({ plan, film, live, forecasts });
   const fits = { sunday: plan.fit?.calls ?? [], tonight: moved ?? plan.fit?.calls ?? [] };
   return {
-    schema: 'pressure-plan.halftime/2',
+    schema: 'pressure-plan.halftime/3',
     version: plan.version,
     opponent: plan.opponent,
     us: plan.us,

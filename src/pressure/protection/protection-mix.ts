@@ -34,5 +34,5 @@ const NEARLY_ALL = 0.95;
 
 function sourceOf({ protectors, slide, back }: Charted, passes: number): ProtectionMix['source'] {
   if (protectors + slide + back === 0) return 'assumed';
-  return Math.min(protectors, slide, back) >= NEARLY_ALL * passes ? 'charted' : 'partly charted';
+  return Math.min(protectors, slide, back) >= NEARLY_ALL * passes ? 'charted' : 'partly_charted';
 }

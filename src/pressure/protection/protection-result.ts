@@ -71,7 +71,7 @@ export interface AssumedPiece {
 
 /** How they protect, charted or assumed. */
 export interface ProtectionMix {
-  readonly source: 'charted' | 'assumed' | 'partly charted';
+  readonly source: 'charted' | 'assumed' | 'partly_charted';
   /** Passes on film: throws, sacks, scrambles; the counts below are of those on which the column was charted. */
   readonly passes: number;
   readonly charted: ChartedPasses;

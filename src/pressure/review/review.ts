@@ -13,13 +13,11 @@ import { reviewTells, type TellReview } from './tell.ts';
 import { type WhatHurt, whatHurt } from './what-hurt.ts';
 
 /** Where Sunday's forecast came from: the saved plan, or worked out again from the folder without the game. */
-export const SUNDAY_SOURCES = ['report.json', 'report.json of other inputs', 'worked out again'] as const;
-/** One word of {@link SUNDAY_SOURCES}. */
-export type SundaySource = (typeof SUNDAY_SOURCES)[number];
+export type SundaySource = 'saved' | 'saved_of_other_inputs' | 'worked_out_again';
 
 /** A finished game against Sunday's plan; kept as review.json for the season page. */
 export interface Review {
-  readonly schema: 'pressure-plan.review/3';
+  readonly schema: 'pressure-plan.review/4';
   readonly version: string;
   /** Name of the week's folder. */
   readonly week: string;
@@ -70,7 +68,7 @@ export function reviewWeek(input: ReviewInput): Review {
   const cuts = plan.settings.situations;
   const counts = checkCounts(plan.forecast, game, cuts);
   return {
-    schema: 'pressure-plan.review/3',
+    schema: 'pressure-plan.review/4',
     version: plan.version,
     week: input.week,
     opponent: plan.opponent,

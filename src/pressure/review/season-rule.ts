@@ -6,7 +6,7 @@ import type { Review } from './review.ts';
 import type { GameFit, RuleGame } from './rule-record.ts';
 
 /** What the season says of a rule. */
-export type RuleStanding = 'too few' | 'no difference' | 'borne out' | 'contradicted';
+export type RuleStanding = 'too_few' | 'no_difference' | 'borne_out' | 'contradicted';
 
 /** One rule over the season, against everything else we called when its trigger was met. */
 export interface SeasonRule {
@@ -112,11 +112,11 @@ function recordOf(games: readonly RuleGame[]): SeasonRule {
     expected,
     against: says === 'right' ? pFewer : pMore,
     inFavor: says === 'right' ? pMore : pFewer,
-    standing: 'too few',
+    standing: 'too_few',
   };
 }
 
 function standingOf({ against, inFavor }: Pick<SeasonRule, 'against' | 'inFavor'>): RuleStanding {
   if (against <= DISCOVERY_RATE) return 'contradicted';
-  return inFavor <= DISCOVERY_RATE ? 'borne out' : 'no difference';
+  return inFavor <= DISCOVERY_RATE ? 'borne_out' : 'no_difference';
 }

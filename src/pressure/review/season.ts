@@ -54,6 +54,6 @@ export function seasonOf(reviews: readonly Review[], notReviewed: readonly strin
     families: seasonFamilies(reviews),
     guesses: guessTrend(reviews),
     fit: seasonFit(reviews),
-    tells: { held: counted('held'), died: counted('died'), tooFew: counted('too few') + counted('not seen') },
+    tells: { held: counted('held'), died: counted('died'), tooFew: counted('too_few') + counted('not_seen') },
   };
 }

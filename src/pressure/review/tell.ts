@@ -18,7 +18,7 @@ export interface TellReview {
   readonly planWith: number;
   /** What followed in the game when it was seen. */
   readonly game: Share;
-  readonly verdict: 'held' | 'died' | 'too few' | 'not seen';
+  readonly verdict: 'held' | 'died' | 'too_few' | 'not_seen';
 }
 
 /** A tell seen on fewer snaps says nothing of whether it holds. Judged on open play data from three snaps on; judgment. */
@@ -39,7 +39,7 @@ export function reviewTells(tells: readonly Tell[], game: Film, cuts: SituationC
 }
 
 function verdictOf(came: Share, expected: number): TellReview['verdict'] {
-  if (came.estimate === null) return 'not seen';
-  if (came.trials < LEAST_SEEN) return 'too few';
+  if (came.estimate === null) return 'not_seen';
+  if (came.trials < LEAST_SEEN) return 'too_few';
   return came.estimate > expected ? 'held' : 'died';
 }

@@ -15,10 +15,10 @@ export function reviewSentences(review: Review): readonly string[] {
 
 function sourceWords({ sunday, gameSnaps, seenBefore }: Review): string {
   const from = {
-    'report.json': 'Sunday’s plan is the saved one.',
-    'report.json of other inputs':
+    saved: 'Sunday’s plan is the saved one.',
+    saved_of_other_inputs:
       'Sunday’s plan is the saved one; sheets or settings changed after it, and it is judged as it stood.',
-    'worked out again': 'No saved plan: Sunday’s plan is worked out again from the folder, without the game.',
+    worked_out_again: 'No saved plan: Sunday’s plan is worked out again from the folder, without the game.',
   }[sunday];
   const seen =
     seenBefore.length === 0 ? '' : ` Its film already held ${listed(seenBefore)}, so that part is not a forecast.`;
@@ -57,7 +57,7 @@ export function rangeWords({ outer, inner }: RangeReview): string {
 function tellWords({ tells }: Review): string {
   if (tells.length === 0) return 'Sunday’s report flagged no tendencies.';
   const count = (verdict: string) => tells.filter((tell) => tell.verdict === verdict).length;
-  const unseen = count('too few') + count('not seen');
+  const unseen = count('too_few') + count('not_seen');
   return `Sunday’s tendencies: ${count('held')} held, ${count('died')} did not, ${unseen} came on fewer than three snaps.`;
 }
 

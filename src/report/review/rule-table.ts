@@ -6,9 +6,9 @@ import { countWords, isThin, shareWords } from '../words/share-words.ts';
 
 /** What each standing reads as; a rule contradicted by its record is named and never changed. */
 const STANDING_WORDS: Readonly<Record<RuleStanding, string>> = {
-  'too few': 'too few snaps to say',
-  'no difference': 'no difference from our other calls',
-  'borne out': 'the record bears it out',
+  too_few: 'too few snaps to say',
+  no_difference: 'no difference from our other calls',
+  borne_out: 'the record bears it out',
   contradicted: 'the record contradicts it: your call to change it in defense.yaml',
 };
 

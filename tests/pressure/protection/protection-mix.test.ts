@@ -98,7 +98,7 @@ describe('protectionMix', () => {
   it('is called assumed, charted or partly charted by the passes on which it was charted', () => {
     expect(mixOf(many(30, PASS)).mix.source).toBe('assumed');
     expect(mixOf(many(30, SIX_AWAY)).mix.source).toBe('charted');
-    expect(mixOf([...many(30, SIX_AWAY), ...many(5, PASS)]).mix.source).toBe('partly charted');
+    expect(mixOf([...many(30, SIX_AWAY), ...many(5, PASS)]).mix.source).toBe('partly_charted');
   });
 
   it('says the counts, calls few of them thin, and names what is not from their film', () => {

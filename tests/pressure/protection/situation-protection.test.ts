@@ -92,6 +92,6 @@ describe('protection by situation, where nothing was charted', () => {
     const chapter = chapterOf([...many(40, jobs(FIRST)), ...many(40, jobs(THIRD))]);
     expect(inSituation(chapter, 'first_ten').protectors[0]).toBeGreaterThan(0.8);
     expect(inSituation(chapter, 'third_long').protectors[0]).toBeLessThan(0.25);
-    expect(chapter.mix.source).toBe('partly charted');
+    expect(chapter.mix.source).toBe('partly_charted');
   });
 });

@@ -90,8 +90,8 @@ describe('the rules over a season', () => {
   it('name a planted false rule and not a planted true one', () => {
     expect(standings({ 'hot run': 0.2, 'four_under screen': 0.9 }, 'planted')).toEqual({
       planted_false: 'contradicted',
-      planted_true: 'borne out',
-      says_nothing: 'no difference',
+      planted_true: 'borne_out',
+      says_nothing: 'no_difference',
     });
   });
 
@@ -118,7 +118,7 @@ describe('the rules over a season', () => {
   it('say too few below twenty snaps, and nothing without a marked game', () => {
     const [first] = seasonOf({ 'hot run': 0 }, 'one game');
     const one = seasonFit([{ fit: recordOf((first as SnapRecord[]).slice(0, 30)) }]);
-    expect(one?.rules.every(({ standing }) => standing === 'too few')).toBe(true);
+    expect(one?.rules.every(({ standing }) => standing === 'too_few')).toBe(true);
     expect(seasonFit([{ fit: null }, {}])).toBeNull();
   });
 });

@@ -30,7 +30,7 @@ const reviewOf = (week: string, screens = 2): Review =>
   reviewWeek({
     plan,
     week,
-    sunday: 'report.json',
+    sunday: 'saved',
     game: game(`${week} game`, screens),
     ours: calls,
     film: game('film', 3),
@@ -49,7 +49,7 @@ describe('the review of a week', () => {
     const seen = reviewWeek({
       plan,
       week: 'week-01',
-      sunday: 'worked out again',
+      sunday: 'worked_out_again',
       game: game('W02 Alder Gap', 2),
       ours: null,
       film: game('film', 3),
@@ -65,7 +65,7 @@ describe('the review of a week', () => {
       reviewWeek({
         plan: said,
         week: 'w',
-        sunday: 'report.json',
+        sunday: 'saved',
         game: game('g', 2),
         ours: calls,
         film: game('film', 3),

@@ -33,8 +33,8 @@ describe('tells in the game', () => {
   it.each([
     [['run', 'run', 'quick'], 'held', 2],
     [['run', 'quick', 'quick'], 'died', 1],
-    [['run', 'run'], 'too few', 2],
-    [[], 'not seen', 0],
+    [['run', 'run'], 'too_few', 2],
+    [[], 'not_seen', 0],
   ] as const)('%j: %s', (kinds, verdict, count) => {
     const others = [
       { down: 2, to_go: 4, motion: 'fast', play_kind: 'run' },

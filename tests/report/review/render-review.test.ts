@@ -34,7 +34,7 @@ const ours = filmFromRecords(
   })),
 );
 const reviewOf = (week: string): Review =>
-  reviewWeek({ plan, week, sunday: 'report.json', game, ours, film: game, archive: null, earlierFilm: ours });
+  reviewWeek({ plan, week, sunday: 'saved', game, ours, film: game, archive: null, earlierFilm: ours });
 const reviews = ['week-01', 'week-02', 'week-03'].map(reviewOf);
 const first = reviewOf('week-01');
 

@@ -24,7 +24,7 @@ const season: SeasonFit = {
   neutral: share(8, 15),
   wrong: share(5, 15),
   open: 4,
-  rules: [rule('peel_back_wide', 'contradicted'), rule('zero_screen', 'no difference')],
+  rules: [rule('peel_back_wide', 'contradicted'), rule('zero_screen', 'no_difference')],
 };
 
 describe('the record of our rules', () => {

@@ -66,7 +66,7 @@ describe('methodScore', () => {
     const better = recordOf(
       'chain_plan_own',
       names.map((name, i) => game(name, i === 5 ? 0.25 : 0.9)),
-      ['own_rate', 'absent'],
+      ['own_rate', 'archive_rate'],
     );
     const [paired] = methodScore(better, [plain, better], 2)!.against;
     expect(paired).toMatchObject({ id: 'own_rate', games: 6, won: 5, unit: 'offense' });
