@@ -1,10 +1,11 @@
 import { type Film, joinFilms } from '../game/film.ts';
-import { type Profile, profileSchema } from '../ingest/profile.ts';
+import type { Profile } from '../ingest/profile.ts';
 import { readOwnOrForeign } from '../ingest/read-own-or-foreign.ts';
 import { describeGroup, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
 import { type HalftimeUpdate, halftimeUpdate } from '../pressure/halftime/halftime.ts';
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import { inOrderOfPlay } from '../pressure/snap/game-order.ts';
+import { loadProfileSchema } from './late-schemas.ts';
 import { readOpponentFilm } from './read-opponent-film.ts';
 import { readSettings } from './read-settings.ts';
 import { inputsPrint } from './seal.ts';
@@ -63,7 +64,7 @@ interface LiveReading {
 /** The profile that the week's other sheets are read through. */
 async function profileOf(at: SeasonWeek): Promise<Profile | null> {
   const file = (await readOne(at, at.week, 'profile.yaml')) ?? (await readOne(at, '', 'profile.yaml'));
-  return readSettings(file, () => profileSchema);
+  return readSettings(file, loadProfileSchema);
 }
 
 function readLive(files: readonly FoundFile[], profile: Profile | null): LiveReading {

@@ -1,12 +1,13 @@
 import type { CallLibrary } from '../game/call-library.ts';
 import { type Film, filterSnaps, joinFilms, textAt } from '../game/film.ts';
 import { plainName } from '../game/plain-name.ts';
-import { type Profile, profileSchema } from '../ingest/profile.ts';
+import type { Profile } from '../ingest/profile.ts';
 import { readOwnOrForeign } from '../ingest/read-own-or-foreign.ts';
 import type { SheetOptions, SheetReading } from '../ingest/read-sheet.ts';
 import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
 import { completeOwnFilm, joinOwnFilm } from '../pressure/plan/complete-own-film.ts';
 import { inOrderOfPlay } from '../pressure/snap/game-order.ts';
+import { loadProfileSchema } from './late-schemas.ts';
 import { readSettings } from './read-settings.ts';
 import { type FoundFile, readOne, readSheets } from './season-folder.ts';
 import type { SeasonWeek } from './store.ts';
@@ -70,7 +71,7 @@ export async function readGame(at: SeasonWeek, { opponent, library }: GameOf): P
 }
 
 async function readProfile(at: SeasonWeek, folder: string, name: string): Promise<Profile | null> {
-  return readSettings(await readOne(at, folder, name), () => profileSchema);
+  return readSettings(await readOne(at, folder, name), loadProfileSchema);
 }
 
 function read(file: FoundFile, kind: SheetOptions['kind'], profile: Profile | null): SheetReading {

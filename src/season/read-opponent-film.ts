@@ -1,4 +1,5 @@
 import { type Film, filterSnaps, joinFilms, textAt } from '../game/film.ts';
+import { loadFormationSchema } from './late-schemas.ts';
 import { readOpponentSheets } from './read-season-sheets.ts';
 import { readSettings } from './read-settings.ts';
 import type { SeasonFolder } from './season-folder.ts';
@@ -15,7 +16,3 @@ export async function readOpponentFilm(folder: SeasonFolder, opponent: string): 
 export function theirSnaps(chart: Film, opponent: string): Film {
   return filterSnaps(chart, (i) => sameTeam(textAt(chart, 'offense', i) ?? opponent, opponent));
 }
-
-/** Most seasons have no formation book; its schema takes a while to build. */
-export const loadFormationSchema = async () =>
-  (await import('../ingest/formation/formation-schema.ts')).formationBookSchema;

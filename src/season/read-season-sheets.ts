@@ -5,6 +5,7 @@ import { type OwnOrForeign, readOwnOrForeign } from '../ingest/read-own-or-forei
 import type { SheetOptions, SheetReading } from '../ingest/read-sheet.ts';
 import { checkAcross } from '../ingest/snap-checks.ts';
 import { checkSpellingsAcross } from '../ingest/spelling-checks.ts';
+import { loadProfileSchema } from './late-schemas.ts';
 import { readSettings } from './read-settings.ts';
 import type { FoundFile, SeasonFolder } from './season-folder.ts';
 
@@ -109,6 +110,3 @@ function readOnce(sheets: readonly SheetToRead[]): NamedReading[] {
 function readOneSheet({ found, options }: SheetToRead): NamedReading {
   return { file: found.file, reading: readOwnOrForeign(found, options) };
 }
-
-/** Most seasons have no profile; its schema takes a while to build. */
-const loadProfileSchema = async () => (await import('../ingest/profile.ts')).profileSchema;

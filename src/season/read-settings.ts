@@ -1,11 +1,11 @@
 import type { ZodType } from 'zod';
 import { describeProblem } from '../ingest/row-problem.ts';
-import { readYamlQuickly } from '../ingest/yaml-file-quick.ts';
 import type { FoundFile } from './season-folder.ts';
 import { UserProblem } from './user-problem.ts';
 
 /**
- * The value of a YAML file by its schema, or null when the file is absent; then its schema is not asked for either.
+ * The value of a YAML file by its schema, or null when the file is absent; then neither its schema nor the reader of YAML
+ * is loaded.
  *
  * @throws UserProblem when the file has faults
  */
@@ -14,6 +14,7 @@ export async function readSettings<T>(
   schemaOf: () => ZodType<T> | Promise<ZodType<T>>,
 ): Promise<T | null> {
   if (!found) return null;
+  const { readYamlQuickly } = await import('../ingest/yaml-file-quick.ts');
   const reading = await readYamlQuickly(found.bytes, await schemaOf(), found.file);
   if (reading.kind === 'value') return reading.value;
   throw new UserProblem('faults', reading.problems.map(describeProblem).join('\n'));

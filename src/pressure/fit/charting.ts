@@ -1,5 +1,5 @@
 import type { Family } from '../../game/families.ts';
-import { FIT_FEATURES, type FitFeature } from '../../game/fit-rules.ts';
+import { FIT_FEATURES, type FitFeature } from '../../game/fit-features.ts';
 import { createRandom } from '../../stats/random.ts';
 import type { ExpectedSnaps } from './expected-snaps.ts';
 import { GUESS_WORTH, typicalShare } from './feature-guess.ts';

@@ -1,4 +1,4 @@
-import { FIT_FEATURES, type FitFeature } from '../../game/fit-rules.ts';
+import { FIT_FEATURES, type FitFeature } from '../../game/fit-features.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import type { SnapFeatures } from './snap-features.ts';
 

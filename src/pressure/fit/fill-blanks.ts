@@ -1,4 +1,4 @@
-import type { FitFeature } from '../../game/fit-rules.ts';
+import type { FitFeature } from '../../game/fit-features.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import type { BlankCells } from './feature-guess.ts';
 import { NO_WORD } from './snap-features.ts';

@@ -1,6 +1,7 @@
 import type { GivenUp } from '../../game/call-library.ts';
 import type { Family } from '../../game/families.ts';
-import type { FitFeature, FitRule } from '../../game/fit-rules.ts';
+import type { FitFeature } from '../../game/fit-features.ts';
+import type { FitRule } from '../../game/fit-rules.ts';
 import type { Share } from '../../stats/share.ts';
 import type { Spread } from '../../stats/spread.ts';
 

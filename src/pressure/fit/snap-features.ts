@@ -1,7 +1,7 @@
 import { ANSWERS, type Answer, isPass } from '../../game/answers.ts';
 import type { ColumnName } from '../../game/columns.ts';
 import { type Film, numberAt, textAt } from '../../game/film.ts';
-import { FIT_FEATURES, type FitFeature } from '../../game/fit-rules.ts';
+import { FIT_FEATURES, type FitFeature } from '../../game/fit-features.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { protectorCodes } from '../forecast/target-codes.ts';
 import { answerCodes } from '../snap/answer.ts';

@@ -1,4 +1,4 @@
-import type { FitFeature } from '../../game/fit-rules.ts';
+import type { FitFeature } from '../../game/fit-features.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import type { ExpectedPart, ExpectedSnaps } from './expected-snaps.ts';
 import { type BlankCells, blankCells } from './feature-guess.ts';

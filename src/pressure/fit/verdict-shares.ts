@@ -1,5 +1,5 @@
 import { ANSWERS } from '../../game/answers.ts';
-import { FIT_FEATURES, type FitFeature } from '../../game/fit-rules.ts';
+import { FIT_FEATURES, type FitFeature } from '../../game/fit-features.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import type { BlankCells } from './feature-guess.ts';
 import { type Choice, type TheoryRules, theoryRules, type Way, waysToFill } from './fill-blanks.ts';

@@ -1,5 +1,6 @@
 import type { Family } from '../../game/families.ts';
-import { FIT_FEATURES, type FitFeature, type FitRule, type FitTrigger } from '../../game/fit-rules.ts';
+import { FIT_FEATURES, type FitFeature } from '../../game/fit-features.ts';
+import type { FitRule, FitTrigger } from '../../game/fit-rules.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 
 /** One snap's words by feature, as indices; 254 has no word, 255 was not charted. */

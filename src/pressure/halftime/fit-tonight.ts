@@ -2,11 +2,11 @@ import type { CallLibrary } from '../../game/call-library.ts';
 import { type Film, joinFilms } from '../../game/film.ts';
 import { callRushers, expectedAgainst } from '../fit/against-rush.ts';
 import { expectedSnaps } from '../fit/expected-snaps.ts';
-import { fitShares } from '../fit/fit-shares.ts';
 import { givenRules } from '../fit/given-rules.ts';
+import { netOf } from '../fit/net-where.ts';
 import { ruleTable } from '../fit/rule-table.ts';
 import { snapFeatures } from '../fit/snap-features.ts';
-import { readFilm, theoryReader, verdictParts } from '../fit/theory.ts';
+import { expectedMean, readFilm, theoryReader } from '../fit/theory.ts';
 import { readyRules, rulesOf } from '../fit/verdict.ts';
 import type { ForecastChapter } from '../forecast/forecast-result.ts';
 import type { WeekPlan } from '../plan/week-plan.ts';
@@ -52,7 +52,7 @@ function callNets({ settings, pressured }: WeekPlan, library: CallLibrary, { cha
     return against(callRushers(call)).map((expected) => ({
       call: call.name,
       situation: expected.situation,
-      net: fitShares(verdictParts(theory, expected)).net,
+      net: { mean: expectedMean(theory, expected, netOf) },
     }));
   });
 }

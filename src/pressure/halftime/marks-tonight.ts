@@ -1,6 +1,6 @@
 import type { CallLibrary } from '../../game/call-library.ts';
 import type { Film } from '../../game/film.ts';
-import type { FitFeature } from '../../game/fit-rules.ts';
+import type { FitFeature } from '../../game/fit-features.ts';
 import { SITUATIONS } from '../../game/situations.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { givenRules } from '../fit/given-rules.ts';

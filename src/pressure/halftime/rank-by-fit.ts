@@ -2,7 +2,9 @@ import type { CallFit } from '../fit/fit-result.ts';
 import type { MenuCall } from '../menu/result.ts';
 
 /** Right less wrong of a call in one situation. */
-export type CallNet = Pick<CallFit, 'call' | 'situation' | 'net'>;
+export interface CallNet extends Pick<CallFit, 'call' | 'situation'> {
+  readonly net: Pick<CallFit['net'], 'mean'>;
+}
 
 /** The calls' fit on Sunday and now. */
 export interface FitsThenAndNow {

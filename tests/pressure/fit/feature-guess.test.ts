@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { FIT_FEATURES, type FitFeature } from '../../../src/game/fit-rules.ts';
+import { FIT_FEATURES, type FitFeature } from '../../../src/game/fit-features.ts';
 import { blankCells, typicalShare } from '../../../src/pressure/fit/feature-guess.ts';
 import type { SnapFeatures } from '../../../src/pressure/fit/snap-features.ts';
 import { NOT_KNOWN } from '../../../src/pressure/snap/not-known.ts';

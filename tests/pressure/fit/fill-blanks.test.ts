@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_FIT_RULES } from '../../../src/game/default-fit-rules.ts';
 import { FAMILIES, type Family } from '../../../src/game/families.ts';
-import { FIT_FEATURES, type FitFeature } from '../../../src/game/fit-rules.ts';
+import { FIT_FEATURES, type FitFeature } from '../../../src/game/fit-features.ts';
 import { type BlankCells, blankCells } from '../../../src/pressure/fit/feature-guess.ts';
 import type { SnapFeatures } from '../../../src/pressure/fit/snap-features.ts';
 import {

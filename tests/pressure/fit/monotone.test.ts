@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { ANSWERS } from '../../../src/game/answers.ts';
 import { DEFAULT_FIT_RULES } from '../../../src/game/default-fit-rules.ts';
 import { FAMILIES, type Family } from '../../../src/game/families.ts';
-import { FIT_FEATURES, type FitFeature } from '../../../src/game/fit-rules.ts';
+import { FIT_FEATURES, type FitFeature } from '../../../src/game/fit-features.ts';
 import type { FitShares } from '../../../src/pressure/fit/fit-result.ts';
 import { fitShares } from '../../../src/pressure/fit/fit-shares.ts';
 import { readyRules, rulesOf, type SnapWords, VERDICTS, verdictOf } from '../../../src/pressure/fit/verdict.ts';
