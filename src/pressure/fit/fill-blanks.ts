@@ -99,16 +99,14 @@ export function waysToFill(theory: TheoryRules, snap: SnapWords, allowed: (choic
 }
 
 function wayAfter(way: Way, choice: Choice, rest: readonly FitFeature[]): Way {
-  const { feature, codes, guessed } = choice;
+  const { feature, codes, guessed, speaks } = choice;
   const code = codes[0] ?? NO_WORD;
   const said = standingAfter(way.said, { feature, code, rest });
+  const alike = way.surely === way.said && !(guessed && speaks);
   return {
     answer: feature === 'answer' ? code : way.answer,
     said,
-    surely:
-      guessed || way.surely !== way.said
-        ? standingAfter(way.surely, { feature, code: guessed ? NO_WORD : code, rest })
-        : said,
+    surely: alike ? said : standingAfter(way.surely, { feature, code: guessed ? NO_WORD : code, rest }),
     guessed: way.guessed || guessed,
     chance: way.chance * choice.chance,
   };
@@ -118,7 +116,8 @@ function together(ways: readonly Way[]): Way[] {
   const found = new Map<string, Way>();
   for (const way of ways) {
     const key = `${way.answer} ${way.guessed} ${standingKey(way.said)} ${standingKey(way.surely)}`;
-    found.set(key, { ...way, chance: way.chance + (found.get(key)?.chance ?? 0) });
+    const known = found.get(key);
+    found.set(key, known ? { ...known, chance: known.chance + way.chance } : way);
   }
   return [...found.values()];
 }

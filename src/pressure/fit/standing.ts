@@ -26,7 +26,9 @@ export function chartedStanding(rules: readonly ReadyRule[], snap: SnapWords): S
 }
 
 /** What they say once a word stands in a blank cell. */
-export function standingAfter({ said, waiting }: Standing, { feature, code, rest }: FilledCell): Standing {
+export function standingAfter(standing: Standing, { feature, code, rest }: FilledCell): Standing {
+  const { said, waiting } = standing;
+  if (!waiting.some(({ features }) => features.includes(feature))) return standing;
   const open = waiting.filter(({ features, wanted }) => {
     const at = features.indexOf(feature);
     return at < 0 || wanted[at]?.includes(code);

@@ -81,7 +81,7 @@ describe('fit at halftime', () => {
     const tonight = fitTonight({ plan, film, live: screens, forecasts }) ?? [];
     expect(tonight.length).toBeGreaterThan(20);
     for (const { call, situation, net } of tonight)
-      expect(net).toEqual(calls.find((one) => one.call === call && one.situation === situation)?.net);
+      expect(net.mean).toBe(calls.find((one) => one.call === call && one.situation === situation)?.net.mean);
   });
 
   it('is Sunday’s fit in the sheet’s order where nothing came', () => {
