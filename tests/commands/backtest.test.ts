@@ -74,7 +74,7 @@ describe('backtest', () => {
     expect(out).toContain('3 games of offenses with fewer than five: each from all their others, later ones too.');
     expect(out).toMatch(/^Pass: 150 snaps in 5 games; not charted or not told on 0$/m);
     expect(out).toMatch(/^the chain before the look, with the archive {2,}0\.\d{4} /m);
-    expect(out).toMatch(/^motion or shift: not charted on any of 150 snaps$/m);
+    expect(out).toMatch(/^Motion or shift: not charted on any of 150 snaps$/m);
   });
 
   it('writes one line for every snap and target, whose log loss is the one printed', async () => {
