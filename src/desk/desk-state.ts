@@ -65,3 +65,9 @@ export function textOf(files: FileSet, path: string): string {
   const bytes = files.get(path);
   return bytes === undefined ? '' : new TextDecoder().decode(bytes);
 }
+
+/** The opponent named in a week's settings, for headings; the week's own name when there is none. */
+export function opponentOf(files: FileSet, week: string): string {
+  const found = /^opponent:\s*(.+)$/m.exec(textOf(files, `${week}/week.yaml`))?.[1]?.trim() ?? '';
+  return found.replace(/^(["'])(.*)\1$/, '$2') || week;
+}

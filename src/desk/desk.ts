@@ -1,24 +1,17 @@
-import { type FileSet, memoryFiles, wholeSeason } from '../season/memory-files.ts';
-import { nextWeek, seasonFiles } from '../season/new-season.ts';
+import { memoryFiles, wholeSeason } from '../season/memory-files.ts';
+import { nextWeek } from '../season/new-season.ts';
 import type { OutputFile } from '../season/store.ts';
-import { type DeskState, EMPTY_DESK, type OpenSeason, textOf, type ViewId, weeksOf } from './desk-state.ts';
-import { unpackText } from './engine/packed.ts';
+import { type DeskState, EMPTY_DESK, type OpenSeason, VIEWS, type ViewId, weeksOf } from './desk-state.ts';
+import { demoSeason, firstFiles, type NewSeason } from './engine/first-files.ts';
 import { browserStore, storageProblem } from './store/browser-store.ts';
-import { type Database, filesOfSeason, type KnownSeason, openDatabase } from './store/database.ts';
+import { type Database, type KnownSeason, openDatabase, putAtOnce } from './store/database.ts';
 import { folderStore } from './store/folder-store.ts';
 import { askForFolder, knownFolder, pickFolder } from './store/known-folder.ts';
-import { bytesOf, sameBytes } from './store/same-bytes.ts';
+import { forget, remember, unknownYet } from './store/known-seasons.ts';
+import { sameBytes } from './store/same-bytes.ts';
+import { changedPaths, changesTo, withFiles } from './store/season-changes.ts';
 import type { ComingSeason } from './store/season-files.ts';
 import { type SeasonLock, takeLock } from './store/season-lock.ts';
-
-/** The demo's season by its name; every page of it says that it is invented. */
-const DEMO_NAME = 'invented demo';
-
-/** What a new season begins with. */
-export interface NewSeason {
-  readonly name: string;
-  readonly opponent: string;
-}
 
 /**
  * The desk behind the page: it holds the state, reads and writes the season that is open, and tells the page of every
@@ -38,7 +31,9 @@ export class Desk {
       const seasons = await (await this.database).getAll('seasons');
       this.set({ seasons });
       const last = seasons.find(({ id }) => id === localStorage.getItem('pressure-plan open'));
-      if (last?.where === 'browser') await this.open(last);
+      if (last?.where !== 'browser') return;
+      this.set({ view: VIEWS.find(({ id }) => id === localStorage.getItem('pressure-plan view'))?.id ?? 'chart' });
+      await this.open(last);
     });
   }
 
@@ -85,8 +80,7 @@ export class Desk {
   /** Puts a season into the browser's own storage and opens it. */
   async bringIn({ name, files }: ComingSeason): Promise<void> {
     await this.guard(async () => {
-      const free = await this.freeName(name);
-      const known: KnownSeason = { id: `browser ${free}`, name: free, where: 'browser' };
+      const known = await unknownYet(await this.database, name);
       const store = browserStore(await this.database, known);
       await store.write([...files].map(([path, bytes]) => ({ name: path, text: bytes })));
       await this.remember(known);
@@ -96,17 +90,12 @@ export class Desk {
 
   /** The invented demo season, in the browser's own storage. */
   async demo(): Promise<void> {
-    const files = JSON.parse(unpackText('demo')) as Readonly<Record<string, string>>;
-    const entries = Object.entries(files).map(([path, text]) => [path, bytesOf(text)] as const);
-    await this.bringIn({ name: DEMO_NAME, files: new Map(entries) });
+    await this.bringIn(demoSeason());
   }
 
   /** A new season with its first week. */
-  async newSeason({ name, opponent }: NewSeason): Promise<void> {
-    const files = seasonFiles({ week: 'week-01', opponent }).map(
-      ({ name: path, text }) => [path, bytesOf(text ?? '')] as const,
-    );
-    await this.bringIn({ name, files: new Map(files) });
+  async newSeason(season: NewSeason): Promise<void> {
+    await this.bringIn(firstFiles(season));
   }
 
   /** The season's next week, with what stays from the last one: most settings, practice days, the profile. */
@@ -142,9 +131,7 @@ export class Desk {
   async keepDraft(path: string, draft: unknown): Promise<void> {
     const { open } = this.state;
     if (open === null || open.isElsewhere) return;
-    await this.guard(async () => {
-      await (await this.database).put('drafts', draft, `${open.known.id}/${path}`);
-    });
+    await this.guard(async () => putAtOnce(await this.database, `${open.known.id}/${path}`, draft));
   }
 
   /** Whether a file is another than the one last seen here. */
@@ -187,10 +174,7 @@ export class Desk {
   /** Takes a season off the desk; one in the browser's own storage is gone then, a folder stays as it is. */
   async forget(known: KnownSeason): Promise<void> {
     await this.guard(async () => {
-      const database = await this.database;
-      if (known.where === 'browser') await database.delete('files', filesOfSeason(known.id));
-      await database.delete('seasons', known.id);
-      this.set({ seasons: await database.getAll('seasons') });
+      this.set({ seasons: await forget(await this.database, known) });
     });
   }
 
@@ -228,16 +212,7 @@ export class Desk {
   }
 
   private async remember(known: KnownSeason): Promise<void> {
-    const database = await this.database;
-    await database.put('seasons', known);
-    this.set({ seasons: await database.getAll('seasons') });
-  }
-
-  private async freeName(name: string): Promise<string> {
-    const taken = new Set(await (await this.database).getAllKeys('seasons'));
-    let free = name;
-    for (let more = 2; taken.has(`browser ${free}`); more++) free = `${name} ${more}`;
-    return free;
+    this.set({ seasons: await remember(await this.database, known) });
   }
 
   private async saveNow(files: readonly OutputFile[]): Promise<boolean> {
@@ -245,39 +220,15 @@ export class Desk {
     if (open === null || open.isElsewhere) return false;
     this.set({ saving: 'saving' });
     try {
-      await open.store.write(files.map((file) => ({ ...file, ...lastSeen(open.files, file.name) })));
-      this.set({ saving: 'saved', problem: null });
+      const changes = changesTo(open.files, files);
+      await open.store.write(changes);
       const now = this.state.open;
-      if (now !== null) this.put({ ...now, files: withFiles(now.files, files) });
+      const put = now === null ? {} : { open: { ...now, files: withFiles(now.files, changes) } };
+      this.set({ saving: 'saved', problem: null, ...put });
       return true;
     } catch (error) {
       this.set({ saving: 'failed', problem: (error as Error).message });
       return false;
     }
   }
-}
-
-/** Pages the desk made are made again at will; every other file must still be what was last seen. */
-function lastSeen(files: FileSet, path: string): { readonly was?: Uint8Array | null } {
-  return /(^|\/)out\//.test(path) ? {} : { was: files.get(path) ?? null };
-}
-
-function withFiles(files: FileSet, changes: readonly OutputFile[]): FileSet {
-  const next = new Map(files);
-  for (const { name, text } of changes) {
-    if (text === null) next.delete(name);
-    else next.set(name, bytesOf(text));
-  }
-  return next;
-}
-
-function changedPaths(before: FileSet, now: FileSet): string[] {
-  const paths = new Set([...before.keys(), ...now.keys()]);
-  return [...paths].filter((path) => !sameBytes(before.get(path) ?? null, now.get(path) ?? null)).sort();
-}
-
-/** The opponent named in a week's settings, for headings; the week's own name when there is none. */
-export function opponentOf(files: FileSet, week: string): string {
-  const found = /^opponent:\s*(.+)$/m.exec(textOf(files, `${week}/week.yaml`))?.[1]?.trim() ?? '';
-  return found.replace(/^(["'])(.*)\1$/, '$2') || week;
 }

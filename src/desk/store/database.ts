@@ -33,3 +33,11 @@ export function openDatabase(): Promise<Database> {
 export function filesOfSeason(id: string): IDBKeyRange {
   return IDBKeyRange.bound([id, ''], [id, '\uffff']);
 }
+
+/** Keeps a draft; what was handed over is kept also when the page goes away before it hears so. */
+export async function putAtOnce(database: Database, key: string, draft: unknown): Promise<void> {
+  const writing = database.transaction('drafts', 'readwrite');
+  const put = writing.store.put(draft, key);
+  writing.commit();
+  await Promise.all([put, writing.done]);
+}

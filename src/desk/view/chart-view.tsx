@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
-import { opponentOf } from '../desk.ts';
-import type { OpenSeason } from '../desk-state.ts';
+import { type OpenSeason, opponentOf } from '../desk-state.ts';
 import { ChartPad } from './chart-pad.tsx';
 import type { SheetChoice } from './sheet-choice.ts';
 import type { ViewProps } from './view-props.ts';

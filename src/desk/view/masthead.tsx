@@ -1,5 +1,5 @@
-import { type Desk, opponentOf } from '../desk.ts';
-import { type DeskState, type OpenSeason, VIEWS, weeksOf } from '../desk-state.ts';
+import type { Desk } from '../desk.ts';
+import { type DeskState, type OpenSeason, opponentOf, VIEWS, weeksOf } from '../desk-state.ts';
 
 const SAVING = { saved: 'Saved', saving: 'Saving', failed: 'Not saved' } as const;
 

@@ -1,4 +1,4 @@
-import { opponentOf } from '../desk.ts';
+import { opponentOf } from '../desk-state.ts';
 import { PageShelf } from './page-shelf.tsx';
 import { keepPages } from './plan-view.tsx';
 import { useJob } from './use-job.ts';

@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
-import { opponentOf } from '../desk.ts';
-import { weeksOf } from '../desk-state.ts';
+import { opponentOf, weeksOf } from '../desk-state.ts';
 import { zipSeason } from '../store/season-files.ts';
 import { download } from './download.ts';
 import { PageShelf } from './page-shelf.tsx';

@@ -1,7 +1,6 @@
 import type { FileSet } from '../../season/memory-files.ts';
 import { nearTeam } from '../../season/team-slips.ts';
-import { opponentOf } from '../desk.ts';
-import { weeksOf } from '../desk-state.ts';
+import { opponentOf, weeksOf } from '../desk-state.ts';
 
 /**
  * What to say of an opponent's name that is close to one of another week; empty when it is not.

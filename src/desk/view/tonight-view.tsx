@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { opponentOf } from '../desk.ts';
+import { opponentOf } from '../desk-state.ts';
 import { ChartPad } from './chart-pad.tsx';
 import { PageShelf } from './page-shelf.tsx';
 import { keepPages } from './plan-view.tsx';
