@@ -26,8 +26,8 @@ export interface ChartState {
   readonly stop: number;
   /** What was typed of a number or name so far. */
   readonly entry: string;
-  /** The states before, the latest last. */
-  readonly past: readonly ChartState[];
+  /** The states before, the latest last, to go back to. */
+  readonly past: readonly Omit<ChartState, 'past'>[];
 }
 
 /** How a chart is opened. */

@@ -15,11 +15,16 @@ export type Stroke = { readonly key: string } | { readonly seconds: number };
 
 /** The chart after one stroke; the same chart when the stroke means nothing there. */
 export function press(state: ChartState, stroke: Stroke): ChartState {
-  if ('key' in stroke && stroke.key === 'undo') return state.past.at(-1) ?? state;
+  if ('key' in stroke && stroke.key === 'undo') return undone(state);
   const next = 'seconds' in stroke ? timed(state, stroke.seconds) : keyed(state, stroke.key);
   if (next === state) return state;
   const { past, ...before } = state;
-  return { ...next, past: [...past.slice(-MOST_PAST), { ...before, past: past.slice(-MOST_PAST) }] };
+  return { ...next, past: [...past.slice(1 - MOST_PAST), before] };
+}
+
+function undone(state: ChartState): ChartState {
+  const before = state.past.at(-1);
+  return before === undefined ? state : { ...before, past: state.past.slice(0, -1) };
 }
 
 type Command = (state: ChartState) => ChartState;

@@ -7,18 +7,32 @@ export function sheetWriter({
   columns: first,
 }: Pick<ChartSheet, 'remarks' | 'columns'>): (snaps: readonly SnapCells[]) => string {
   let columns: readonly ColumnName[] = first;
-  let lines = new WeakMap<SnapCells, string>();
-  const lineOf = (snap: SnapCells) => {
-    const line = lines.get(snap) ?? sheetLine(snap, columns);
-    lines.set(snap, line);
-    return line;
-  };
+  let before: readonly SnapCells[] = [];
+  let lines: readonly string[] = [];
   return (snaps) => {
-    const now = columnsWith(columns, snaps.slice(-1).concat(snaps.filter((snap) => !lines.has(snap))));
-    if (now !== columns) {
-      columns = now;
-      lines = new WeakMap();
-    }
-    return sheetHead({ remarks, columns }) + snaps.map(lineOf).join('');
+    const { start, end } = changedPart(before, snaps);
+    const now = columnsWith(columns, snaps.slice(start, snaps.length - end));
+    const write = (some: readonly SnapCells[]) => some.map((snap) => sheetLine(snap, now));
+    lines =
+      now === columns
+        ? [
+            ...lines.slice(0, start),
+            ...write(snaps.slice(start, snaps.length - end)),
+            ...lines.slice(lines.length - end),
+          ]
+        : write(snaps);
+    columns = now;
+    before = snaps;
+    return sheetHead({ remarks, columns }) + lines.join('');
   };
+}
+
+/** How many snaps at the start, and how many of the rest at the end, are the same in both. */
+function changedPart(before: readonly SnapCells[], now: readonly SnapCells[]) {
+  const most = Math.min(before.length, now.length);
+  let start = 0;
+  while (start < most && before[start] === now[start]) start++;
+  let end = 0;
+  while (end < most - start && before.at(-1 - end) === now.at(-1 - end)) end++;
+  return { start, end };
 }
