@@ -92,6 +92,66 @@ describe.skipIf(chromiumPath === null)('the settings of a week as a form', () =>
     await expect.poll(weekFile).toContain('snaps: 55');
   });
 
+  const summary = () => desk.page.getByText('Settings of the week:');
+
+  it('keeps a faulty value at every key: the page opened again shows it with its fault', async () => {
+    await newSeason(desk.page);
+    await openForm();
+    await tabTo(desk.page, (words) => words.startsWith('Snaps:'));
+    await desk.page.keyboard.type('man');
+    await desk.page.keyboard.type('y');
+    await desk.page.reload();
+    await desk.page.getByRole('heading', { name: /The plan for/ }).waitFor();
+    await desk.page.getByText('You typed this earlier and it is in no file.').waitFor();
+    await desk.page.getByText('Not saved until this is mended').waitFor();
+    const snaps = desk.page.getByLabel(/^Snaps:/);
+    expect(await snaps.inputValue()).toBe('many');
+    expect(await snaps.getAttribute('aria-invalid')).toBe('true');
+    expect(await weekFile()).not.toContain('snaps: many');
+    await snaps.focus();
+    await type('Snaps:', '55');
+    await expect.poll(weekFile).toContain('snaps: 55');
+    await desk.page.reload();
+    await summary().click();
+    expect(await desk.page.getByLabel(/^Snaps:/).inputValue()).toBe('55');
+    await expect.poll(() => desk.page.getByText('in no file').count()).toBe(0);
+  });
+
+  it('keeps a sound value that was typed and not left, as one to save or to put away', async () => {
+    await newSeason(desk.page);
+    await openForm();
+    await tabTo(desk.page, (words) => words.startsWith('Date:'));
+    await desk.page.keyboard.type('2026-10-23');
+    await desk.page.reload();
+    await desk.page.getByRole('button', { name: 'Save it' }).waitFor();
+    await pressButton(desk.page, 'Save it');
+    await expect.poll(weekFile).toContain('2026-10-23');
+    await tabTo(desk.page, (words) => words.startsWith('Date:'));
+    await desk.page.keyboard.type('x');
+    await desk.page.reload();
+    await desk.page.getByRole('button', { name: 'Go back to the file' }).waitFor();
+    await pressButton(desk.page, 'Go back to the file');
+    await expect.poll(() => desk.page.getByLabel(/^Date:/).inputValue()).toBe('2026-10-23');
+    await expect.poll(() => desk.page.getByText('in no file').count()).toBe(0);
+  });
+
+  it('keeps the settings typed as text, and a call half changed', async () => {
+    await newSeason(desk.page);
+    await openForm();
+    await desk.page.getByRole('button', { name: 'As text' }).click();
+    await desk.page.getByLabel('Settings of the week as text').fill('opponent: [');
+    await desk.page.reload();
+    await desk.page.getByText('You typed this earlier').waitFor();
+    expect(await desk.page.getByLabel('Settings of the week as text').inputValue()).toBe('opponent: [');
+    await desk.page.keyboard.press('Alt+Digit3');
+    await desk.page.getByRole('button', { name: 'Change it: Field Under' }).click();
+    await desk.page.getByLabel('Name on the field').fill('Field Over');
+    await desk.page.reload();
+    await desk.page.getByRole('button', { name: 'Keep the call' }).click();
+    await desk.page.getByRole('button', { name: 'Change it: Field Over' }).waitFor();
+    expect(await storedFile(desk.page, 'season', 'defense.yaml')).not.toContain('name: Field Under,');
+  });
+
   it('leaves comments and unknown keys where they are, and names what was wrong before', async () => {
     await takeSeason(desk.page, 'kept', { 'week-01/week.yaml': WEEK });
     await openForm();

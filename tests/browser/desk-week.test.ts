@@ -57,7 +57,6 @@ describe.skipIf(chromiumPath === null)('a week at the desk', () => {
     await press(desk.page, [...snapKeys(3, 'plan'), 'm', '1']);
     await desk.page.getByText('Where the back stands').last().waitFor();
     const before = await desk.page.locator('.strip').textContent();
-    await desk.page.waitForTimeout(100);
     await desk.page.reload();
     await desk.page.getByRole('application').waitFor();
     expect(await desk.page.locator('.strip').textContent()).toBe(before);

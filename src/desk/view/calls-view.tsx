@@ -15,29 +15,38 @@ type Call = CallLibrary['calls'][number];
 
 const engine = createEngine();
 
-/** A call under the pen; `at` is its place in the library, null for a new one. */
+/** A call under the pen; `was` is its name in the library, null for a new one. */
 interface Editing {
-  readonly at: number | null;
+  readonly was: string | null;
   readonly call: Call;
 }
 
+const PATH = 'defense.yaml';
+
 /** Calls: the library as cards, and a call drawn and held to the soundness rules while it is typed. */
 export function CallsView({ desk, open }: ViewProps) {
-  const text = textOf(open.files, 'defense.yaml');
+  const text = textOf(open.files, PATH);
   const [look, setLook] = useState<CallsLook | null>(null);
   const [editing, setEditing] = useState<Editing | null>(null);
   const [tried, setTried] = useState<CallsLook | null>(null);
   useEffect(() => {
     void engine.run('calls', { text }).result.then(setLook, (error) => desk.complain(error));
   }, [text]);
-  useEffect(() => {
-    if (editing === null) return setTried(null);
-    void engine.run('calls', { text, change: editing }).result.then(setTried, (error) => desk.complain(error));
-  }, [editing, text]);
-  const keep = async () => {
-    if (tried?.library && (await desk.save([{ name: 'defense.yaml', text: tried.text }]))) setEditing(null);
+  // A call is kept at every key until it is in the file or left as it was.
+  useEffect(() => void desk.keptDraft(PATH).then((left) => setEditing((left as Editing | undefined) ?? null)), []);
+  const edit = (next: Editing | null) => {
+    setEditing(next);
+    void desk.keepDraft(PATH, next ?? undefined);
   };
-  useEffect(() => window.scrollTo(0, 0), [editing?.at, editing === null]);
+  useEffect(() => {
+    if (editing === null || look?.library == null) return setTried(null);
+    const change = { at: placeOf(look.library, editing.was), call: editing.call };
+    void engine.run('calls', { text, change }).result.then(setTried, (error) => desk.complain(error));
+  }, [editing, look]);
+  const keep = async () => {
+    if (tried?.library && (await desk.save([{ name: PATH, text: tried.text }]))) edit(null);
+  };
+  useEffect(() => window.scrollTo(0, 0), [editing?.was, editing === null]);
   if (look === null) return null;
   if (look.library === null) return <Broken problems={look.problems} />;
   if (editing !== null)
@@ -45,12 +54,18 @@ export function CallsView({ desk, open }: ViewProps) {
       <Edit
         {...{ editing, tried }}
         library={look.library}
-        onChange={(call) => setEditing({ ...editing, call })}
+        onChange={(call) => edit({ ...editing, call })}
         onKeep={() => void keep()}
-        onLeave={() => setEditing(null)}
+        onLeave={() => edit(null)}
       />
     );
-  return <Cards look={look} library={look.library} onEdit={setEditing} />;
+  return <Cards look={look} library={look.library} onEdit={edit} />;
+}
+
+/** A call that is not there any more is a new one. */
+function placeOf({ calls }: CallLibrary, name: string | null): number | null {
+  const at = calls.findIndex((call) => call.name === name);
+  return at < 0 ? null : at;
 }
 
 function Broken({ problems }: { readonly problems: readonly string[] }) {
@@ -82,20 +97,24 @@ function Cards({ look, library, onEdit }: CardsProps) {
         back. Open: drops to the bar, or has the man in the ring.
       </p>
       <div class="cards">
-        {library.calls.map((call, at) => (
+        {library.calls.map((call) => (
           <div key={call.name} class="card">
             <h2>{call.name}</h2>
             <Drawing library={library} call={call} />
             <p>{`${familyLabel(call.family)}, ${call.coverage}. Path ${call.path}.`}</p>
             <Soundness faults={look.faults.filter((fault) => fault.call === call.name)} />
             <p>
-              <button type="button" aria-label={`Change it: ${call.name}`} onClick={() => onEdit({ at, call })}>
+              <button
+                type="button"
+                aria-label={`Change it: ${call.name}`}
+                onClick={() => onEdit({ was: call.name, call })}
+              >
                 Change it
               </button>{' '}
               <button
                 type="button"
                 aria-label={`New one like it: ${call.name}`}
-                onClick={() => onEdit({ at: null, call: { ...call, name: `${call.name} 2` } })}
+                onClick={() => onEdit({ was: null, call: { ...call, name: `${call.name} 2` } })}
               >
                 New one like it
               </button>
@@ -116,10 +135,10 @@ interface EditProps {
   readonly onLeave: () => void;
 }
 
-function Edit({ editing: { at, call }, library, tried, onChange, onKeep, onLeave }: EditProps) {
+function Edit({ editing: { was, call }, library, tried, onChange, onKeep, onLeave }: EditProps) {
   return (
     <section class="view">
-      <h1>{at === null ? `New call: ${call.name}` : call.name}</h1>
+      <h1>{was === null ? `New call: ${call.name}` : call.name}</h1>
       <div class="pad">
         <CallForm library={library} call={call} onChange={onChange} />
         <div class="card">

@@ -5,7 +5,7 @@ import type { WeekSettingsPen } from './use-week-settings.ts';
 export function SettingsText({ pen: { look, write } }: { readonly pen: WeekSettingsPen }) {
   const [typed, setTyped] = useState<string | null>(null);
   const keep = () => {
-    if (typed !== null) write(typed);
+    if (typed !== null) write(typed, true);
     setTyped(null);
   };
   return (
@@ -14,10 +14,13 @@ export function SettingsText({ pen: { look, write } }: { readonly pen: WeekSetti
         aria-label="Settings of the week as text"
         spellcheck={false}
         value={typed ?? look.text}
-        onInput={(event) => setTyped(event.currentTarget.value)}
+        onInput={(event) => {
+          setTyped(event.currentTarget.value);
+          write(event.currentTarget.value, false);
+        }}
       />
       <p>
-        <button type="button" disabled={typed === null || typed === look.text} onClick={keep}>
+        <button type="button" disabled={typed === null} onClick={keep}>
           Keep the text
         </button>
       </p>

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import { FAMILIES } from '../../game/families.ts';
 import { SITUATIONS } from '../../game/situations.ts';
 import { familyLabel } from '../../report/words/label.ts';
@@ -7,6 +7,7 @@ import type { SettingField } from '../../season/setting-fields.ts';
 import { textOf } from '../desk-state.ts';
 import { PracticeDays } from './practice-days.tsx';
 import { SettingInput } from './setting-input.tsx';
+import { SettingsStanding } from './settings-standing.tsx';
 import { SettingsText } from './settings-text.tsx';
 import { teamNote } from './team-note.ts';
 import { useWeekSettings, type WeekSettingsPen } from './use-week-settings.ts';
@@ -28,8 +29,11 @@ type Place = (typeof PARTS)[number]['place'];
 /** The settings of a week as a form over week.yaml; every change is saved once nothing new is wrong. */
 export function WeekForm(props: ViewProps) {
   const pen = useWeekSettings(props);
+  const isOpen = useRef(false);
+  // What was typed earlier is shown without a click, and stays open when it is saved.
+  isOpen.current ||= pen !== null && pen.earlier !== null;
   return (
-    <details class="settings">
+    <details class="settings" open={isOpen.current}>
       <summary>Settings of the week: opponent, date, practice days, menu, calls to carry</summary>
       {pen !== null && <Parts pen={pen} {...props} />}
     </details>
@@ -50,23 +54,9 @@ function Parts({ pen, ...view }: PartProps) {
           </button>
         ))}
       </div>
-      <Standing pen={pen} />
+      <SettingsStanding pen={pen} />
       {place === 'text' ? <SettingsText pen={pen} /> : <Part key={place} place={place} pen={pen} {...view} />}
     </>
-  );
-}
-
-/** Whether what stands in the form is saved, and what keeps it from being so. */
-function Standing({ pen: { look, isWaiting } }: { readonly pen: WeekSettingsPen }) {
-  return (
-    <div role="status">
-      {isWaiting && <p class="fault">Not saved until this is mended:</p>}
-      <ul class="faults">
-        {look.problems.map(({ line }) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-    </div>
   );
 }
 
