@@ -44,10 +44,7 @@ for (const [size, runs] of bySize) {
 function run(size: number, seed: number): Run {
   const input = bigWeek(size, seed);
   const { problem } = compileMenu(input);
-  const [choiceCpu] = timed(() => {
-    const best = choose({ problem, aim: { kind: 'points' } }, input.exact);
-    return choose({ problem, aim: { kind: 'fit', leastPoints: (best?.menu.points ?? 0) - 0.2 } }, input.exact);
-  });
+  const [choiceCpu] = timed(() => choose({ problem, aim: { kind: 'fit', mostGivenUp: null } }, input.exact));
   const [cpu, menu] = timed(() => planMenu(input));
   return { choiceCpu, cpu, proved: menu.kind === 'menu' && menu.proof.proved };
 }

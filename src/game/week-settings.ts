@@ -68,7 +68,7 @@ const menu = z
       .min(0)
       .max(20)
       .default(0.2)
-      .describe('points a game given up at most against the best by points'),
+      .describe('points a game given up at most, where points tell calls apart'),
     trust: share.default(0.7).describe('1 trusts the expected fit, 0 plans with the low end of its interval'),
     path_share: share.default(0.45).describe('no path takes more than this share of our pressures'),
     add_on_share: share.default(0.15).describe('an add-on is called on no more than this share of a situation’s snaps'),

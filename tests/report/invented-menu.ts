@@ -53,7 +53,7 @@ export function inventedMenu(library: CallLibrary, scores: ScoreChapter): MenuRe
     wrong: 5.2,
     value: 2.4,
     worstValue: -0.8,
-    regret: { points: 0.12, allowed: 0.2, best: 2.52 },
+    regret: { points: 0.12, allowed: 0.2, forced: 0 },
     nextBest: { added: ['Torch Zero'], dropped: ['Latch Spy'], less: 0.1, points: 0.02, proved: true },
     prices: [
       { limit: 'size', step: { kind: 'more', by: 1 }, gain: 0.4, added: ['Torch Zero'], dropped: [] },

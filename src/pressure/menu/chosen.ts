@@ -13,6 +13,8 @@ export interface ChosenMenu {
   readonly calls: readonly (readonly number[])[];
   /** Points saved a game against always playing the base. */
   readonly points: number;
+  /** Points a game given up where points tell calls apart. */
+  readonly givenUp: number;
   /** Snaps a game on which the called theory is right less those on which it is wrong, as the menu counts them. */
   readonly fit: number;
   readonly reps: number;
@@ -62,9 +64,10 @@ function worthOf(
       0,
     );
   const points = over((candidate, m) => candidate.points[m] as number);
+  const givenUp = over((candidate, m) => candidate.givenUp[m] as number);
   const fit = over((candidate, m) => candidate.fit[m] as number);
   const reps = repsOfSet(carried);
-  return { set, calls, points, fit, reps, worth: fit - problem.repPrice * reps };
+  return { set, calls, points, givenUp, fit, reps, worth: fit - problem.repPrice * reps };
 }
 
 /** Expected calls a game of the i-th carried candidate. */

@@ -102,6 +102,7 @@ function candidateOf(
     reps: repsThisWeek(call),
     isNew: !call.installed,
     points: over((id) => worth.get(id)?.points ?? 0),
+    givenUp: over((id) => worth.get(id)?.givenUp ?? 0),
     fit: over((id) => (worth.get(id)?.fit ?? 0) - lost),
     explosives: over((id) => (worth.get(id)?.explosives ?? 0) - baseExplosives(input, id)),
     closed: over((id) => Number(staysHome(id))).map((part) => part > 0.5),

@@ -10,26 +10,38 @@ import { mixShares, type SituationMix } from './mix-shares.ts';
 import type { MenuCandidate, MenuProblem } from './model.ts';
 import { menuNotes } from './notes.ts';
 import { pairingsOf, pathsOf, readOf } from './pairings.ts';
-import { limitPrices } from './prices.ts';
+import { limitPrices, type RegretLimit } from './prices.ts';
 import { otherSet } from './program.ts';
 import { repsOfCalls } from './reps.ts';
 import type { MenuCall, MenuResult, OtherMenu, WorstAnswer } from './result.ts';
 
 /**
  * The week's menu: which pressures to carry and how often to call each in every situation. Among all menus that give up
- * no more points than week.yaml allows against the best one by points, it is the one whose theories are right more often
- * than wrong on most snaps, less the price of its reps; or the limits that clash.
+ * no more points than week.yaml allows, it is the one whose theories are right more often than wrong on most snaps, less
+ * the price of its reps; or the limits that clash. Points are given up where they rule a call out: what no evidence tells
+ * apart costs nothing.
  */
 export function planMenu(input: MenuInput): MenuResult {
   const compiled = compileMenu(input);
   const possible = impossibleMusts(input, compiled.offer.out).length === 0;
-  const byPoints = possible ? choose({ problem: compiled.problem, aim: { kind: 'points' } }, input.exact) : null;
-  if (byPoints === null) {
-    return { kind: 'infeasible', clashing: clashingLimits(input, compiled), notes: menuNotes(input, compiled, null) };
-  }
-  const leastPoints = byPoints.menu.points - input.settings.menu.regret - ROUNDING;
-  const choice = choose({ problem: compiled.problem, aim: { kind: 'fit', leastPoints } }, input.exact) ?? byPoints;
-  return menuResult(input, compiled, { choice, leastPoints, best: byPoints.menu.points });
+  const free = possible
+    ? choose({ problem: compiled.problem, aim: { kind: 'fit', mostGivenUp: null } }, input.exact)
+    : null;
+  return free === null
+    ? { kind: 'infeasible', clashing: clashingLimits(input, compiled), notes: menuNotes(input, compiled, null) }
+    : menuResult(input, compiled, withinRegret(input, compiled, free));
+}
+
+/** The best menu by fit, or where that gives up too many points the best one that does not. */
+function withinRegret({ settings, exact }: MenuInput, { problem }: CompiledMenu, free: Choice): ChosenWeek {
+  const allowed = settings.menu.regret + ROUNDING;
+  if (free.menu.givenUp <= allowed) return { choice: free, regret: { most: allowed, forced: 0, binds: false } };
+  const byPoints = choose({ problem, aim: { kind: 'points' } }, exact) ?? free;
+  const forced = byPoints.menu.givenUp;
+  const most = forced + allowed;
+  if (free.menu.givenUp <= most) return { choice: free, regret: { most, forced, binds: false } };
+  const choice = choose({ problem, aim: { kind: 'fit', mostGivenUp: most } }, exact) ?? byPoints;
+  return { choice, regret: { most, forced, binds: true } };
 }
 
 /** The solver's rounding. */
@@ -37,9 +49,7 @@ const ROUNDING = 1e-6;
 
 interface ChosenWeek {
   readonly choice: Choice;
-  readonly leastPoints: number;
-  /** Points of the best menu by points. */
-  readonly best: number;
+  readonly regret: RegretLimit;
 }
 
 function menuResult(input: MenuInput, compiled: CompiledMenu, week: ChosenWeek): MenuResult {
@@ -69,12 +79,12 @@ function menuResult(input: MenuInput, compiled: CompiledMenu, week: ChosenWeek):
       0,
     ),
     regret: {
-      points: Math.max(0, week.best - menu.points),
+      points: Math.max(0, menu.givenUp - week.regret.forced),
       allowed: input.settings.menu.regret,
-      best: week.best,
+      forced: week.regret.forced,
     },
     nextBest: nextBest(input, problem, week),
-    prices: limitPrices(input, { compiled, choice: week.choice, leastPoints: week.leastPoints }),
+    prices: limitPrices(input, { compiled, ...week }),
     leftOut: whyLeftOut(compiled, menu),
     pairings,
     read: readOf(input, pairings),
@@ -145,9 +155,9 @@ function worstAnswer({ scores }: MenuInput, { problem }: CompiledMenu, { id, set
 }
 
 /** The best menu of another set of calls, within the same limits. */
-function nextBest(input: MenuInput, problem: MenuProblem, { choice, leastPoints }: ChosenWeek): OtherMenu | null {
+function nextBest(input: MenuInput, problem: MenuProblem, { choice, regret }: ChosenWeek): OtherMenu | null {
   const also = [otherSet(problem, choice.menu.set)];
-  const next = choose({ problem, aim: { kind: 'fit', leastPoints }, also }, input.exact);
+  const next = choose({ problem, aim: { kind: 'fit', mostGivenUp: regret.most }, also }, input.exact);
   if (next === null) return null;
   const names = new Set(choice.menu.set.map((c) => problem.candidates[c]?.call.name ?? ''));
   return {

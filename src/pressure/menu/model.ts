@@ -13,6 +13,8 @@ export interface MenuCandidate {
   /** By mix: points a call saves, and share by which its theory is right more often than wrong, there. */
   readonly points: readonly number[];
   readonly fit: readonly number[];
+  /** By mix: points given up by a call on which the best one by points is told from it; 0 where nothing tells them apart. */
+  readonly givenUp: readonly number[];
   /** By mix: explosive plays a call beyond the base's. */
   readonly explosives: readonly number[];
   /** By mix: whether it stays at home there, because it is plainly wrong or they do what it gives up on purpose. */

@@ -16,11 +16,18 @@ interface Loosened {
   readonly morePoints?: number;
 }
 
-/** The chosen menu and the points it may not fall under. */
+/** Points a game a menu may give up, what the limits force of it, and whether a better fit would give up more. */
+export interface RegretLimit {
+  readonly most: number;
+  readonly forced: number;
+  readonly binds: boolean;
+}
+
+/** The chosen menu and the points it may give up. */
 export interface PricedMenu {
   readonly compiled: CompiledMenu;
   readonly choice: Choice;
-  readonly leastPoints: number;
+  readonly regret: RegretLimit;
 }
 
 /** What each limit that binds costs, found by choosing again with that limit loosened by one step. */
@@ -28,11 +35,11 @@ export function limitPrices(input: MenuInput, priced: PricedMenu): LimitPrice[] 
   return steps(input, priced).map((loosened) => priceOf(input, priced, loosened));
 }
 
-function priceOf(input: MenuInput, { choice, leastPoints }: PricedMenu, loosened: Loosened): LimitPrice {
+function priceOf(input: MenuInput, { choice, regret }: PricedMenu, loosened: Loosened): LimitPrice {
   const { limit, of, step, change = {}, lift, morePoints = 0 } = loosened;
   const settings = { ...input.settings, menu: { ...input.settings.menu, ...change } };
   const { problem } = compileMenu({ ...input, settings }, lift ? [lift] : []);
-  const again = choose({ problem, aim: { kind: 'fit', leastPoints: leastPoints - morePoints } }, input.exact);
+  const again = choose({ problem, aim: { kind: 'fit', mostGivenUp: regret.most + morePoints } }, input.exact);
   const gain = Math.max(0, (again?.menu.worth ?? choice.menu.worth) - choice.menu.worth);
   const same = { added: [], dropped: [] };
   const moved = again === null || gain < NOTHING ? same : difference(problem, again.menu, nameSet(input, choice));
@@ -48,7 +55,7 @@ function nameSet(input: MenuInput, { menu }: Choice): ReadonlySet<string> {
 }
 
 /** The limits that bind: loosening any other leaves the menu as it is, as far as one step goes. */
-function steps({ settings }: MenuInput, { compiled, choice, leastPoints }: PricedMenu): Loosened[] {
+function steps({ settings }: MenuInput, { compiled, choice, regret }: PricedMenu): Loosened[] {
   const { menu } = settings;
   const bound = bindingKinds(compiled, choice);
   const numbers: readonly (readonly [RuleKind, Partial<MenuSettings>, number])[] = [
@@ -67,9 +74,8 @@ function steps({ settings }: MenuInput, { compiled, choice, leastPoints }: Price
       const lift = { kind, ...rule, ...(of === undefined ? {} : { of }) };
       return { limit: kind, ...(of === undefined ? {} : { of }), step: { kind: 'lift' }, lift };
     });
-  const atFloor = choice.menu.points - leastPoints < NOTHING;
-  const regret: Loosened = { limit: 'regret', step: { kind: 'more', by: 0.2 }, morePoints: 0.2 };
-  return [...more, ...lifts, ...(atFloor ? [regret] : [])];
+  const morePoints: Loosened = { limit: 'regret', step: { kind: 'more', by: 0.2 }, morePoints: 0.2 };
+  return [...more, ...lifts, ...(regret.binds ? [morePoints] : [])];
 }
 
 /** The kinds of limits that leave no room at the chosen menu; theories, musts and bans with their name. */

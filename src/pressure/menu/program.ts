@@ -5,8 +5,8 @@ import { callsHere, groupsOf, namesOf, overCalls, type Term } from './program-na
 import { readerConstraints, readerPrices } from './reader-limits.ts';
 import { OWN_REPS, SHARED_REPS } from './reps.ts';
 
-/** What a menu is chosen for: points alone, or fit less the price of reps with a floor under the points. */
-export type MenuAim = { readonly kind: 'points' } | { readonly kind: 'fit'; readonly leastPoints: number };
+/** What a menu is chosen for: as few points given up as can be, or fit less the price of reps, giving up no more than so many. */
+export type MenuAim = { readonly kind: 'points' } | { readonly kind: 'fit'; readonly mostGivenUp: number | null };
 
 /** What a pressure costs that cannot be sent: more than any fit or points, so that as many are sent as limits allow. */
 const SHORT_PRICE = 3;
@@ -18,9 +18,9 @@ const SHORT_PRICE = 3;
 export function menuProgram(problem: MenuProblem, aim: MenuAim): MixedProgram<number> {
   const names = namesOf(problem);
   const { candidates } = problem;
-  const worth = aim.kind === 'points' ? pointTerms(problem) : [...fitTerms(problem), ...priceTerms(problem)];
+  const worth = aim.kind === 'points' ? keptTerms(problem) : [...fitTerms(problem), ...priceTerms(problem)];
   const maximize = [...worth, ...shortTerms(problem), ...readerPrices(problem)];
-  const floor = aim.kind === 'points' ? [] : [{ terms: pointTerms(problem), min: aim.leastPoints }];
+  const regret = aim.kind === 'points' || aim.mostGivenUp === null ? [] : regretConstraint(problem, aim.mostGivenUp);
   return {
     maximize,
     constraints: [
@@ -30,7 +30,7 @@ export function menuProgram(problem: MenuProblem, aim: MenuAim): MixedProgram<nu
       ...pathConstraints(problem),
       ...readerConstraints(problem),
       ...dutyConstraints(problem),
-      ...floor,
+      ...regret,
     ],
     binaries: candidates.map((_, c) => names.carry(c)),
   };
@@ -60,8 +60,14 @@ function mixCount(candidates: readonly MenuCandidate[]): number {
   return candidates[0]?.fit.length ?? 0;
 }
 
-function pointTerms(problem: MenuProblem): Term[] {
-  return overCalls(problem, ({ points }, m) => points[m] as number);
+/** Every point not given up. */
+function keptTerms(problem: MenuProblem): Term[] {
+  return overCalls(problem, ({ givenUp }, m) => -(givenUp[m] as number));
+}
+
+function regretConstraint(problem: MenuProblem, most: number): LinearConstraint<number>[] {
+  const terms = overCalls(problem, ({ givenUp }, m) => givenUp[m] as number);
+  return terms.length === 0 ? [] : [{ terms, max: most }];
 }
 
 function fitTerms(problem: MenuProblem): Term[] {

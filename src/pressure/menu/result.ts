@@ -143,8 +143,8 @@ export type MenuResult =
       /** Points saved a game against always playing the base, by the forecast, and against their worst answer for us. */
       readonly value: number;
       readonly worstValue: number;
-      /** What the best menu by points alone within the same limits would save, and what may be given up of it. */
-      readonly regret: { readonly points: number; readonly allowed: number; readonly best: number };
+      /** Points a game given up where points tell calls apart, what may be given up, and what the limits force on top. */
+      readonly regret: { readonly points: number; readonly allowed: number; readonly forced: number };
       readonly nextBest: OtherMenu | null;
       readonly prices: readonly LimitPrice[];
       readonly leftOut: readonly { readonly call: string; readonly why: LeftOutReason }[];

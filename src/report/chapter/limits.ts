@@ -45,7 +45,8 @@ function worthSentence(menu: Menu): string {
 
 /** What the menu gives up in points, how near the next one comes, and how far the choice is proved. */
 function measureSentence(menu: Menu): string {
-  const { points, allowed } = menu.regret;
-  const rule = `Fit, reps and our own film choose; points only rule out: the menu gives up ${points.toFixed(2)} of at most ${allowed.toFixed(2)} points a game against the best by points alone.`;
+  const { points, allowed, forced } = menu.regret;
+  const most = `at most ${allowed.toFixed(2)}${forced < 0.005 ? '' : `, beside ${forced.toFixed(2)} that the limits force`}`;
+  const rule = `Fit, reps and our own film choose; points only rule out: where they tell calls apart the menu gives up ${points.toFixed(2)} points a game (${most}).`;
   return `${rule} ${proofWords(menu)}`;
 }

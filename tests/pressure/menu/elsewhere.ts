@@ -14,9 +14,9 @@ export function bestByEnumeration(input: MenuInput): number | null {
   const byPoints = sets.map((set) => mixedElsewhere(problem, set, null)).filter((mixed) => mixed !== null);
   if (byPoints.length === 0) return null;
   const best = byPoints.reduce((most, mixed) => (mixed.total > most.total ? mixed : most));
-  const least = best.total + best.priced - input.settings.menu.regret;
+  const forced = -(best.total + best.priced);
   const worths = sets.flatMap((set) => {
-    const mixed = mixedElsewhere(problem, set, least);
+    const mixed = mixedElsewhere(problem, set, forced + input.settings.menu.regret);
     return mixed === null ? [] : [mixed.total - problem.repPrice * repsOf(problem, set)];
   });
   return Math.max(...worths);
@@ -64,13 +64,13 @@ interface Mixed {
   readonly priced: number;
 }
 
-/** The most points a set can save, or with a floor under the points the most fit. */
-function mixedElsewhere(problem: MenuProblem, set: readonly number[], leastPoints: number | null): Mixed | null {
+/** The fewest points a set gives up, or the most fit while it gives up no more than so many. */
+function mixedElsewhere(problem: MenuProblem, set: readonly number[], mostGivenUp: number | null): Mixed | null {
   const { mixes, limits, candidates, baseExplosives } = problem;
   const all = mixes.reduce((sum, { pressures }) => sum + pressures, 0);
   const constraints: Bounds = {};
   const variables: Columns = {};
-  if (leastPoints !== null) constraints['points'] = { min: leastPoints - 1e-7 };
+  if (mostGivenUp !== null) constraints['givenUp'] = { max: mostGivenUp + 1e-7 };
   if (limits.explosives !== null) constraints['explosives'] = { max: limits.explosives - baseExplosives };
   mixes.forEach(({ pressures, expectedSnaps }, m) => {
     constraints[`sent ${m}`] = { equal: pressures };
@@ -93,7 +93,7 @@ function mixedElsewhere(problem: MenuProblem, set: readonly number[], leastPoint
       const readable = limits.pathShareHere !== null && pressures >= 1.5;
       if (readable) constraints[`here ${call.path} ${m}`] = { max: limits.pathShareHere! * pressures };
       const own = columnOf(problem, c, m);
-      variables[`${c} ${m}`] = { ...own, total: leastPoints === null ? own['points']! : own['fit']! };
+      variables[`${c} ${m}`] = { ...own, total: mostGivenUp === null ? -own['givenUp']! : own['fit']! };
     });
   }
   const solved = solvedElsewhere({ constraints, variables });
@@ -133,7 +133,7 @@ function addReaders({ mixes, limits }: MenuProblem, constraints: Bounds, variabl
 
 /** What one call of a candidate in a mix counts for in every constraint. */
 function columnOf({ candidates, limits }: MenuProblem, c: number, m: number): Record<string, number> {
-  const { call, points, fit, explosives } = candidates[c]!;
+  const { call, givenUp, fit, explosives } = candidates[c]!;
   const limit = limits.paths.find(({ path }) => path === call.path);
   const pairs = (limit?.coverages ?? []).map((coverage) => [
     `pair ${call.path} ${coverage}`,
@@ -141,7 +141,7 @@ function columnOf({ candidates, limits }: MenuProblem, c: number, m: number): Re
   ]);
   const changesUp = limit?.changeUp && limit.changeUp.usual !== call.coverage;
   return {
-    points: points[m]!,
+    givenUp: givenUp[m]!,
     fit: fit[m]!,
     explosives: explosives[m]!,
     [`sent ${m}`]: 1,

@@ -36,6 +36,8 @@ export interface TestWeek {
   readonly net: Worth;
   /** Points per ten snaps; alike when left out. */
   readonly points?: Worth;
+  /** Whether points tell a family from the best one; they do when left out. */
+  readonly ruledOut?: (family: Family, situation: string) => boolean;
   readonly explosives?: (call: string) => number;
   readonly menu?: Partial<Record<keyof WeekSettings['menu'], unknown>>;
   readonly own?: MenuInput['own'];
@@ -78,6 +80,7 @@ const OPEN = {
 /** The input of an invented week. */
 export function inputOf(week: TestWeek): MenuInput {
   const { calls, snaps, net: netOf, points = () => 0, explosives = () => 10, menu = {}, own = null, holes = [] } = week;
+  const { ruledOut = () => true } = week;
   const situations = Object.entries(snaps).map(([id, expectedSnaps]) => ({ id, label: id, expectedSnaps }));
   const flat = (mean: number) => ({ mean, low: mean, high: mean });
   const cells = calls.flatMap(({ name, family }) =>
@@ -100,11 +103,14 @@ export function inputOf(week: TestWeek): MenuInput {
       net: flat(net),
     };
   });
-  const families = situations.map(({ id }) => ({
-    family: 'base',
-    situation: id,
-    explosives: flat(explosives('base')),
-  }));
+  const families = situations.flatMap(({ id }) =>
+    FAMILIES.map((family) => ({
+      family,
+      situation: id,
+      explosives: flat(explosives(family)),
+      ruledOutBy: ruledOut(family, id) ? 'league' : null,
+    })),
+  );
   return {
     library: libraryOf(calls),
     settings: weekSettingsSchema.parse({ opponent: 'Harrow Creek', menu: { ...OPEN, ...menu } }),

@@ -94,12 +94,26 @@ describe('the menu', () => {
     expect(mixIn('Lock', 'first')).toBeLessThan(0.1);
   });
 
+  const hotPays = (call: string) => (call === 'Hot' ? 2 : 0);
+
   it('gives up no more points than allowed, whatever fits', () => {
-    const points = (call: string) => (call === 'Hot' ? 2 : 0);
-    const of = (regret: number) => menuOf(inputOf(week({ net: only('Roof'), points, menu: { regret } })));
+    const of = (regret: number) => menuOf(inputOf(week({ net: only('Roof'), points: hotPays, menu: { regret } })));
     expect(of(0.2).regret.points).toBeLessThanOrEqual(0.2 + 1e-5);
     expect(timesOf(of(0.2), 'Hot')).toBeGreaterThan(timesOf(of(20), 'Hot'));
     expect(timesOf(of(20), 'Roof')).toBeGreaterThan(20);
+  });
+
+  it('counts no points that no evidence tells apart', () => {
+    const level = week({ net: only('Roof'), points: hotPays, ruledOut: () => false, menu: { regret: 0 } });
+    expect(menuOf(inputOf(level)).regret).toEqual({ points: 0, allowed: 0, forced: 0 });
+    expect(timesOf(menuOf(inputOf(level)), 'Roof')).toBeGreaterThan(20);
+    const onThird = { ...level, ruledOut: (_: string, situation: string) => situation === 'third' };
+    const menu = menuOf(inputOf(onThird));
+    const inMix = (name: string, id: string) =>
+      menu.calls.find(({ call }) => call === name)?.mix.find(({ situation }) => situation === id)?.share ?? 0;
+    expect(inMix('Roof', 'third')).toBeLessThan(0.01);
+    expect(inMix('Hot', 'third')).toBeGreaterThan(0.4);
+    expect(inMix('Roof', 'first')).toBeGreaterThan(0.4);
   });
 
   it('is the same whatever the order of the library', () => {
