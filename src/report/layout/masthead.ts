@@ -23,7 +23,7 @@ function ownFilmWords({ forecast }: WeekPlan): string {
 }
 
 /** Says that the data are invented; printed wherever numbers from them are. */
-export const INVENTED: Html = html`<span class="invented">Invented demonstration data: no team, game or snap is real</span>`;
+export const INVENTED: Html = html`<span class="invented">Invented demonstration data: nothing here is real</span>`;
 
 /** The contents bar; the page script adds its buttons to it. */
 export function contentsBar(chapters: readonly Chapter[]): Html {
