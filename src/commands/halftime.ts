@@ -59,13 +59,13 @@ function updateText(update: HalftimeUpdate): string {
     ...update.situations.flatMap(({ label, overtakings }) =>
       overtakings.map((one) => `${label}: ${overtakingWords(one)}.`),
     ),
-    tonightText(rushTable(update)),
-    tonightText(update.calls.length > 0 ? callsTable(update) : familiesTable(update)),
+    plainTable(rushTable(update)),
+    plainTable(update.calls.length > 0 ? callsTable(update) : familiesTable(update)),
   ].join('\n');
 }
 
 /** A table of the page as the terminal prints it. */
-function tonightText({ columns, rows }: TableView): string {
+function plainTable({ columns, rows }: TableView): string {
   if (rows.length === 0) return '';
   const lines = rows.map(({ name, cells }) => [name, ...cells.map(({ text }) => text)]);
   return tableText(

@@ -18,7 +18,7 @@ function fullest(): HalftimeUpdate {
     situation: 'second_medium',
     name: 'screen',
     expected: 0.124,
-    tonight: share(9, 12),
+    firstHalf: share(9, 12),
     p: 0.001,
     adjusted: 0.04,
   };

@@ -12,7 +12,7 @@ import { PASS, runOrPassCodes } from '../snap/run-or-pass.ts';
 import { RUSH_GROUPS, type RushGroup, rushGroupOf } from '../snap/rush-group.ts';
 
 /** What they did tonight against one number of rushers. */
-export interface RushTonight {
+export interface RushAnswers {
   readonly group: RushGroup;
   readonly snaps: number;
   /** Runs among the snaps charted run or pass. */
@@ -27,7 +27,7 @@ export interface RushTonight {
  * Counts their answers tonight by how many we sent: `rushers_faced` where it was charted, otherwise the men our call
  * sends. Snaps with neither are left out. Where rushers were counted on passes alone, nothing is said of runs.
  */
-export function answersByRush(live: Film, library: CallLibrary | null, cuts: SituationCuts): readonly RushTonight[] {
+export function answersByRush(live: Film, library: CallLibrary | null, cuts: SituationCuts): readonly RushAnswers[] {
   const sent = rushersSent(live, library);
   const kinds = runOrPassCodes(live);
   const codes = {
@@ -67,7 +67,7 @@ function countsOf(
   live: Film,
   rows: readonly number[],
   { kinds, answers, runsCounted }: SnapCodes,
-): Omit<RushTonight, 'group' | 'snaps'> {
+): Omit<RushAnswers, 'group' | 'snaps'> {
   const known = rows.filter((i) => kinds[i] !== NOT_KNOWN);
   const passes = known.filter((i) => kinds[i] === PASS);
   const outcomes = rows.flatMap((i) => outcomeAt(live, i) ?? []);

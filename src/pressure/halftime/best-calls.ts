@@ -1,5 +1,5 @@
 import type { MenuCall, MenuSituation } from '../menu/result.ts';
-import type { CallMark } from './marks-tonight.ts';
+import type { CallMark } from './first-half-marks.ts';
 import type { CallNet } from './rank-by-fit.ts';
 
 /** Right less wrong of a call in one situation, -1 to 1, Sunday and now; null where it was never worked out. */
@@ -31,7 +31,7 @@ export interface BestCallsInput {
   readonly situations: readonly MenuSituation[];
   readonly menu: readonly MenuCall[];
   readonly sunday: readonly CallNet[];
-  readonly tonight: readonly CallNet[];
+  readonly halftime: readonly CallNet[];
   readonly marks: readonly CallMark[];
 }
 
@@ -48,7 +48,7 @@ const AHEAD_BY = 0.05;
 export function bestCalls(input: BestCallsInput): readonly SituationCalls[] {
   return input.situations.map(({ id, label, expectedSnaps }) => {
     const sheet = onSheet(input.menu, id).map((call) => ({ call, ...fitsOf(input, call, id) }));
-    const calls = tonightsOrder(sheet);
+    const calls = halftimeOrder(sheet);
     const overtakings = calls.flatMap((one, i) => overtaken(input, id, { one, over: sheet[i] }));
     return { situation: id, label, expectedSnaps, calls, overtakings };
   });
@@ -63,14 +63,14 @@ function onSheet(menu: readonly MenuCall[], situation: string): readonly string[
     .map(({ call }) => call);
 }
 
-function fitsOf({ sunday, tonight }: BestCallsInput, call: string, situation: string): Omit<FitMove, 'call'> {
+function fitsOf({ sunday, halftime }: BestCallsInput, call: string, situation: string): Omit<FitMove, 'call'> {
   const netIn = (fits: readonly CallNet[]) =>
     fits.find((fit) => fit.call === call && fit.situation === situation)?.net.mean ?? null;
-  return { before: netIn(sunday), now: netIn(tonight) };
+  return { before: netIn(sunday), now: netIn(halftime) };
 }
 
 /** Each call in turn moves up past those it goes ahead of. */
-function tonightsOrder(sheet: readonly FitMove[]): readonly FitMove[] {
+function halftimeOrder(sheet: readonly FitMove[]): readonly FitMove[] {
   return sheet.reduce<readonly FitMove[]>((placed, call) => {
     const behind = placed.findLastIndex((other) => !goesAhead(call, other));
     return [...placed.slice(0, behind + 1), call, ...placed.slice(behind + 1)];

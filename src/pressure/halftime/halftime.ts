@@ -1,14 +1,14 @@
 import type { Film } from '../../game/film.ts';
 import { plainName } from '../../game/plain-name.ts';
 import type { WeekPlan } from '../plan/week-plan.ts';
-import { answersByRush, type RushTonight } from './answers-by-rush.ts';
+import { answersByRush, type RushAnswers } from './answers-by-rush.ts';
 import { bestCalls, type SituationCalls } from './best-calls.ts';
-import { fitTonight } from './fit-tonight.ts';
+import { firstHalfMarks } from './first-half-marks.ts';
+import { halftimeFit } from './halftime-fit.ts';
 import { type LiveForecast, liveForecasts } from './live-forecast.ts';
 import { liveTallies } from './live-tally.ts';
-import { marksTonight } from './marks-tonight.ts';
-import { type MovedSearch, movedTonight } from './moved.ts';
-import { type OwnTonight, ownTonight } from './own-tonight.ts';
+import { type MovedSearch, movedHabits } from './moved.ts';
+import { type OurFirstHalf, ourFirstHalf } from './our-first-half.ts';
 import { byFit, type FitsThenAndNow, fitWhereCalled } from './rank-by-fit.ts';
 import { type RankedCall, type RankedFamily, rankCalls, rankFamilies } from './rank-calls.ts';
 
@@ -53,8 +53,8 @@ export interface HalftimeUpdate {
   /** False where fit stands as on Sunday, for want of the film behind the plan. */
   readonly fitMoved: boolean;
   /** What they did tonight by how many we sent. */
-  readonly byRush: readonly RushTonight[];
-  readonly tonight: OwnTonight;
+  readonly byRush: readonly RushAnswers[];
+  readonly ours: OurFirstHalf;
   readonly warnings: readonly PathWarning[];
 }
 
@@ -78,10 +78,10 @@ export function halftimeUpdate({ plan, live, film }: HalftimeInput): HalftimeUpd
   const discount = settings.live_discount;
   const tallies = liveTallies(live, settings.situations);
   const forecasts = liveForecasts(forecast, tallies, discount);
-  const tonight = ownTonight(live, plan.library);
+  const ours = ourFirstHalf(live, plan.library);
   const answers = forecasts.find(({ target, situation }) => target === 'answer' && situation === 'all');
-  const moved = fitTonight({ plan, film, live, forecasts });
-  const fits = { sunday: plan.fit?.calls ?? [], tonight: moved ?? plan.fit?.calls ?? [] };
+  const moved = halftimeFit({ plan, film, live, forecasts });
+  const fits = { sunday: plan.fit?.calls ?? [], halftime: moved ?? plan.fit?.calls ?? [] };
   return {
     schema: 'pressure-plan.halftime/3',
     version: plan.version,
@@ -89,27 +89,27 @@ export function halftimeUpdate({ plan, live, film }: HalftimeInput): HalftimeUpd
     us: plan.us,
     invented: plan.film.invented,
     liveSnaps: live.size,
-    answersKnown: answers?.classes[0]?.tonight.trials ?? 0,
+    answersKnown: answers?.classes[0]?.firstHalf.trials ?? 0,
     discount,
     forecasts,
-    moved: movedTonight(forecast, tallies),
+    moved: movedHabits(forecast, tallies),
     families: rankFamilies({ scores, live: forecasts }),
-    calls: halftimeCalls(plan, { forecasts, tonight, fits }),
+    calls: halftimeCalls(plan, { forecasts, ours, fits }),
     situations: situationCalls(plan, live, fits),
     fitMoved: moved !== null,
     byRush: answersByRush(live, plan.library, settings.situations),
-    tonight,
-    warnings: pathWarnings(plan, tonight),
+    ours,
+    warnings: pathWarnings(plan, ours),
   };
 }
 
-interface CallsTonight {
+interface HalftimeCallsInput {
   readonly forecasts: readonly LiveForecast[];
-  readonly tonight: OwnTonight;
+  readonly ours: OurFirstHalf;
   readonly fits: FitsThenAndNow;
 }
 
-function halftimeCalls(plan: WeekPlan, { forecasts, tonight, fits }: CallsTonight): readonly HalftimeCall[] {
+function halftimeCalls(plan: WeekPlan, { forecasts, ours, fits }: HalftimeCallsInput): readonly HalftimeCall[] {
   const menu = plan.menu?.kind === 'menu' ? plan.menu : null;
   if (menu === null) return [];
   const snapsOf = new Map(menu.situations.map(({ id, expectedSnaps }) => [id, expectedSnaps]));
@@ -117,26 +117,26 @@ function halftimeCalls(plan: WeekPlan, { forecasts, tonight, fits }: CallsTonigh
     const carried = menu.calls.find(({ call }) => call === ranked.call);
     if (carried === undefined) return [];
     const fit = fitWhereCalled(carried, snapsOf, fits);
-    return { ...ranked, used: timesUsed(tonight, ranked.call), planned: carried.expectedCalls, mix: carried.mix, fit };
+    return { ...ranked, used: timesUsed(ours, ranked.call), planned: carried.expectedCalls, mix: carried.mix, fit };
   });
   return byFit(calls);
 }
 
 function situationCalls({ menu, library, settings }: WeekPlan, live: Film, fits: FitsThenAndNow) {
   if (menu?.kind !== 'menu' || library === null) return [];
-  const marks = marksTonight(live, library, settings.situations);
+  const marks = firstHalfMarks(live, library, settings.situations);
   return bestCalls({ situations: menu.situations, menu: menu.calls, ...fits, marks });
 }
 
-function timesUsed(tonight: OwnTonight, call: string): number {
-  return tonight.calls
+function timesUsed(ours: OurFirstHalf, call: string): number {
+  return ours.calls
     .filter((entry) => plainName(entry.call) === plainName(call))
     .reduce((sum, { snaps }) => sum + snaps, 0);
 }
 
-function pathWarnings(plan: WeekPlan, tonight: OwnTonight): PathWarning[] {
+function pathWarnings(plan: WeekPlan, ours: OurFirstHalf): PathWarning[] {
   const carried = plan.menu?.kind === 'menu' ? plan.menu.calls : [];
-  return tonight.paths
+  return ours.paths
     .filter(({ share }) => share.trials >= PATH_CALLS && (share.estimate ?? 0) > plan.settings.menu.pairing_cap)
     .filter(({ path }) => isPressure(plan, path))
     .map(({ path, coverage, share }) => ({

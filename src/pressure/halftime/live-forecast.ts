@@ -14,7 +14,7 @@ export interface LiveClass {
   readonly high: number;
   readonly alpha: number;
   /** What was seen tonight in this situation. */
-  readonly tonight: Share;
+  readonly firstHalf: Share;
 }
 
 /** Sunday's forecast of a target in a situation, brought up to date. */
@@ -119,7 +119,7 @@ function updated(forecast: Forecast, counts: readonly number[], update: Update):
       low,
       high,
       alpha,
-      tonight: tonight(counts, k),
+      firstHalf: seenIn(counts, k),
     };
   });
   return { target: forecast.target, situation: forecast.situation, classes };
@@ -127,12 +127,12 @@ function updated(forecast: Forecast, counts: readonly number[], update: Update):
 
 function unchanged(forecast: Forecast, counts: readonly number[]): LiveForecast {
   const classes = forecast.classes.map(({ name, share: part, low, high, alpha }, k) => {
-    return { name, before: part, share: part, low, high, alpha, tonight: tonight(counts, k) };
+    return { name, before: part, share: part, low, high, alpha, firstHalf: seenIn(counts, k) };
   });
   return { target: forecast.target, situation: forecast.situation, classes };
 }
 
-function tonight(counts: readonly number[], k: number): Share {
+function seenIn(counts: readonly number[], k: number): Share {
   return share(
     counts[k] as number,
     counts.reduce((sum, count) => sum + count, 0),

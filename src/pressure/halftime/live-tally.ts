@@ -49,5 +49,5 @@ export function liveTotals({ classes, bySituation }: LiveTally): readonly number
 
 /** Some words are read in the light of their file; tonight's snaps are one film, in however many files they came. */
 function asOneFile(live: Film): Film {
-  return { ...live, sources: ['tonight'], sourceOf: new Uint16Array(live.size) };
+  return { ...live, sources: ['first half'], sourceOf: new Uint16Array(live.size) };
 }

@@ -13,7 +13,7 @@ export interface MovedHabit {
   readonly name: string;
   /** Share Sunday's forecast expected on tonight's snaps. */
   readonly expected: number;
-  readonly tonight: Share;
+  readonly firstHalf: Share;
   /** Chance of a count at least this far out if nothing has changed, both sides. */
   readonly p: number;
   readonly adjusted: number;
@@ -39,7 +39,7 @@ const LOOKS_MOVED = 0.15;
  * forecast and the usual game-to-game spread allow, both sides, corrected over everything looked at. Over all snaps the
  * expectation is that of tonight's situations, so that more third and longs are not mistaken for a new habit.
  */
-export function movedTonight(chapter: ForecastChapter, tallies: readonly LiveTally[]): MovedSearch {
+export function movedHabits(chapter: ForecastChapter, tallies: readonly LiveTally[]): MovedSearch {
   const tests = chapter.forecasts.flatMap((forecast) => {
     const tally = tallies.find(({ target }) => target === forecast.target);
     return tally ? testsOf(chapter, tally, forecast) : [];
@@ -70,7 +70,7 @@ function testsOf(chapter: ForecastChapter, tally: LiveTally, forecast: Forecast)
       situation: forecast.situation,
       name,
       expected: mean,
-      tonight: share(count, trials),
+      firstHalf: share(count, trials),
       p,
     };
   });
@@ -100,6 +100,6 @@ function bothTails(pmf: Float64Array, count: number): number {
   return Math.min(1, 2 * Math.min(below, above));
 }
 
-function differs({ expected, tonight }: Tested): boolean {
-  return tonight.estimate !== null && Math.abs(tonight.estimate - expected) >= LOOKS_MOVED;
+function differs({ expected, firstHalf }: Tested): boolean {
+  return firstHalf.estimate !== null && Math.abs(firstHalf.estimate - expected) >= LOOKS_MOVED;
 }

@@ -9,7 +9,7 @@ export interface CallNet extends Pick<CallFit, 'call' | 'situation'> {
 /** The calls' fit on Sunday and now. */
 export interface FitsThenAndNow {
   readonly sunday: readonly CallNet[];
-  readonly tonight: readonly CallNet[];
+  readonly halftime: readonly CallNet[];
 }
 
 /** A call with its fit and its rank on Sunday. */
@@ -26,7 +26,7 @@ interface Ranked {
 export function fitWhereCalled(
   { call, mix }: Pick<MenuCall, 'call' | 'mix'>,
   snapsOf: ReadonlyMap<string, number>,
-  { sunday, tonight }: FitsThenAndNow,
+  { sunday, halftime }: FitsThenAndNow,
 ): Ranked['fit'] {
   const netOver = (fits: readonly CallNet[]) => {
     const parts = mix.flatMap(({ situation, share }) => {
@@ -36,7 +36,7 @@ export function fitWhereCalled(
     const snaps = parts.reduce((sum, part) => sum + part.snaps, 0);
     return snaps === 0 ? null : parts.reduce((sum, part) => sum + part.net * part.snaps, 0) / snaps;
   };
-  const [before, now] = [netOver(sunday), netOver(tonight)];
+  const [before, now] = [netOver(sunday), netOver(halftime)];
   return before === null || now === null ? null : { before, now };
 }
 

@@ -1,5 +1,6 @@
 import type { Film } from '../../game/film.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
+import type { Interval } from '../../stats/interval.ts';
 import { normalWidth } from '../../stats/normal.ts';
 import { type Share, share } from '../../stats/share.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
@@ -49,7 +50,7 @@ export function gradeGame(ours: Film, scores: ScoreChapter, cuts: SituationCuts)
     ungraded: ours.size - snaps.length,
     calls: gradesBy(named, ({ call }) => call ?? ''),
     families: gradesBy(snaps, ({ family }) => family),
-    total: gradeOf('all graded snaps', snaps),
+    total: gradeOf('all', snaps),
   };
 }
 
@@ -90,22 +91,21 @@ function gradeOf(name: string, snaps: readonly Expecting[]): Grade {
   const [saved, expected] = [perTen * sum((snap) => snap.saved), perTen * sum((snap) => snap.expected)];
   const half = normalWidth(0.95) * perTen * Math.sqrt(sum((snap) => snap.variance));
   const held = snaps.filter(({ outcome }) => outcome === 'loss' || outcome === 'stop' || outcome === 'takeaway').length;
-  const [low, high] = [saved - half, saved + half];
+  const range = { low: saved - half, high: saved + half };
   return {
     name,
     snaps: snaps.length,
     held: share(held, snaps.length),
     expected,
     saved,
-    low,
-    high,
+    ...range,
     overExpectation: sum((snap) => snap.saved - snap.expected),
-    standing: standingOf(snaps.length, expected, [low, high]),
+    standing: snaps.length < LEAST_GRADED ? 'too_few' : standingOf(expected, range),
   };
 }
 
-function standingOf(snaps: number, expected: number, [low, high]: readonly [number, number]): GradeStanding {
-  if (snaps < LEAST_GRADED) return 'too_few';
+/** Where what was expected lies against the range of what was saved. */
+export function standingOf(expected: number, { low, high }: Interval): GradeStanding {
   if (expected < low) return 'above';
   return expected > high ? 'below' : 'within';
 }

@@ -3,8 +3,8 @@ import type { SituationCuts } from '../../game/week-settings.ts';
 import { type Share, share } from '../../stats/share.ts';
 import { countWords, type OwnSnap, ownSnaps } from '../self-scout/snaps.ts';
 
-/** How often a reader of our earlier film would have named tonight's coverage behind a pressure. */
-export interface GuessTonight {
+/** How often a reader of our earlier film would have named the coverage of the game's snaps behind a pressure. */
+export interface GameGuesses {
   /** Our earlier pressures with path and coverage that he has read. */
   readonly read: number;
   /** Naming the commonest coverage every time. */
@@ -17,13 +17,13 @@ export interface GuessTonight {
 const SEEN_ENOUGH = 3;
 
 /**
- * The guess rate of the game: a reader who knows all our earlier film and none of tonight's names the coverage behind
+ * The guess rate of the game: a reader who knows all our earlier film and none of this game names the coverage behind
  * each pressure. Null without earlier film.
  */
-export function guessTonight(earlier: Film | null, tonight: Film, cuts: SituationCuts): GuessTonight | null {
+export function gameGuesses(earlier: Film | null, game: Film, cuts: SituationCuts): GameGuesses | null {
   const read = earlier ? charted(ownSnaps(earlier, cuts)) : [];
   if (read.length === 0) return null;
-  const asked = charted(ownSnaps(tonight, cuts));
+  const asked = charted(ownSnaps(game, cuts));
   const blind = commonest(read);
   const right = (guess: (snap: OwnSnap) => string | undefined) =>
     share(asked.filter((snap) => guess(snap) === snap.coverage).length, asked.length);

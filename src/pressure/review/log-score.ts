@@ -7,6 +7,7 @@ import type { Forecast, ForecastChapter, Target } from '../forecast/forecast-res
 import { TARGET_DEFINITIONS } from '../forecast/target.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import { situationCodes } from '../snap/situation.ts';
+import type { ForecastPair } from './season-calibration.ts';
 
 /** Sunday's forecast of one target judged on the game: mean log loss a snap, lower is better. */
 export interface TargetReview {
@@ -22,7 +23,7 @@ export interface TargetReview {
   readonly difference: number;
   readonly standardError: number | null;
   /** For targets of two classes: the forecast of the first class and whether it came, snap by snap. */
-  readonly pairs: readonly (readonly [forecast: number, came: 0 | 1])[];
+  readonly pairs: readonly ForecastPair[];
 }
 
 /** Added to every count of a plain rate, so that what was never seen is not called impossible (Jeffreys). */
@@ -84,7 +85,7 @@ function summaryOf(target: Target, scored: readonly ScoredSnap[]): TargetReview 
     rawCell: mean(losses((snap) => snap.cell)),
     difference: mean(differences),
     standardError: standardError(differences),
-    pairs: two ? scored.map(({ first, came }) => [rounded(first), came] as const) : [],
+    pairs: two ? scored.map(({ first, came }) => ({ forecast: rounded(first), came })) : [],
   };
 }
 

@@ -5,7 +5,7 @@ import type { WeekPlan } from '../plan/week-plan.ts';
 import { type CountCheck, checkCounts } from './count-range.ts';
 import { type FirstSeen, firstSeen } from './first-seen.ts';
 import { type GameGrades, gradeGame } from './grade.ts';
-import { type GuessTonight, guessTonight } from './guess.ts';
+import { type GameGuesses, gameGuesses } from './guess.ts';
 import { reviewScores, type TargetReview } from './log-score.ts';
 import { type RangeReview, rangeHits } from './range-hits.ts';
 import { type GameFit, ruleRecord } from './rule-record.ts';
@@ -35,7 +35,7 @@ export interface Review {
   readonly tells: readonly TellReview[];
   /** Null when our own calls of the game were not charted. */
   readonly grades: GameGrades | null;
-  readonly guesses: GuessTonight | null;
+  readonly guesses: GameGuesses | null;
   /** Our calls marked by the rules on what then came; null when not charted, absent from reviews of earlier versions. */
   readonly fit?: GameFit | null | undefined;
   /** What hurt us; absent from reviews of earlier versions, as is the next. */
@@ -83,7 +83,7 @@ export function reviewWeek(input: ReviewInput): Review {
     ranges: rangeHits(counts),
     tells: reviewTells(plan.forecast.tells.tells, game, cuts),
     grades: ours ? gradeGame(ours, plan.scores, cuts) : null,
-    guesses: ours ? guessTonight(input.earlierFilm, ours, cuts) : null,
+    guesses: ours ? gameGuesses(input.earlierFilm, ours, cuts) : null,
     fit: ours && plan.fit ? ruleRecord({ rules: plan.fit.rules, library: plan.library, ours, game, cuts }) : null,
     hurt: whatHurt(ours ?? game, cuts),
     firstSeen: firstSeen({ game, film: input.film, cuts }),

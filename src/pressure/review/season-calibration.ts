@@ -1,3 +1,4 @@
+import { mean } from '../../stats/mean.ts';
 import { type Calibration, calibration } from '../../stats/scores.ts';
 import { type Share, share } from '../../stats/share.ts';
 
@@ -13,7 +14,10 @@ export interface CalibrationBin {
 }
 
 /** A forecast of the first of two classes, and whether it came. */
-export type ForecastPair = readonly [forecast: number, came: 0 | 1];
+export interface ForecastPair {
+  readonly forecast: number;
+  readonly came: 0 | 1;
+}
 
 /** Bins of the scale; fifths, common practice. */
 const BINS = 5;
@@ -24,9 +28,9 @@ const LEAST_PAIRS = 100;
 /** Sorts forecasts into fifths of the scale; empty fifths stay, with 0 of 0. */
 export function calibrationBins(pairs: readonly ForecastPair[]): readonly CalibrationBin[] {
   return Array.from({ length: BINS }, (_, bin) => {
-    const own = pairs.filter(([forecast]) => Math.min(BINS - 1, Math.floor(forecast * BINS)) === bin);
-    const forecast = own.length === 0 ? null : own.reduce((sum, [p]) => sum + p, 0) / own.length;
-    const came = share(own.filter(([, y]) => y === 1).length, own.length);
+    const own = pairs.filter(({ forecast }) => Math.min(BINS - 1, Math.floor(forecast * BINS)) === bin);
+    const forecast = own.length === 0 ? null : mean(own.map((pair) => pair.forecast));
+    const came = share(own.filter((pair) => pair.came === 1).length, own.length);
     return { low: bin / BINS, high: (bin + 1) / BINS, forecast, came };
   });
 }
@@ -35,7 +39,7 @@ export function calibrationBins(pairs: readonly ForecastPair[]): readonly Calibr
 export function calibrationLine(pairs: readonly ForecastPair[]): Calibration {
   if (pairs.length < LEAST_PAIRS) return { intercept: null, slope: null, inTheLarge: null };
   return calibration(
-    pairs.map(([forecast]) => forecast),
-    pairs.map(([, came]) => came),
+    pairs.map(({ forecast }) => forecast),
+    pairs.map(({ came }) => came),
   );
 }

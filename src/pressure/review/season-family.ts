@@ -1,11 +1,10 @@
 import { share } from '../../stats/share.ts';
-import type { Grade, GradeStanding } from './grade.ts';
+import { type Grade, standingOf } from './grade.ts';
 import type { Review } from './review.ts';
 
 /** A family graded over the season, in points saved per ten snaps against what four rushers usually give up. */
-export interface SeasonFamily extends Omit<Grade, 'standing'> {
+export interface SeasonFamily extends Grade {
   readonly games: number;
-  readonly standing: GradeStanding;
 }
 
 /** Under these, a family's season carries no standing; 20 snaps is the page's mark for thin, 3 games judgment. */
@@ -32,16 +31,20 @@ function familyOf(name: string, games: readonly Grade[]): SeasonFamily {
   const [saved, expected] = [perSnap((grade) => grade.saved), perSnap((grade) => grade.expected)];
   const squares = games.reduce((sum, { saved: mid, high, snaps: n }) => sum + ((high - mid) * n) ** 2, 0);
   const half = Math.sqrt(squares) / snaps;
-  const [low, high] = [saved - half, saved + half];
+  const range = { low: saved - half, high: saved + half };
   const held = games.reduce((sum, grade) => sum + grade.held.count, 0);
   const overExpectation = games.reduce((sum, grade) => sum + grade.overExpectation, 0);
   const enough = snaps >= LEAST.snaps && games.length >= LEAST.games;
-  const standing = enough ? standingOf(expected, [low, high]) : 'too_few';
-  const range = { low, high, standing };
-  return { name, games: games.length, snaps, held: share(held, snaps), expected, saved, overExpectation, ...range };
-}
-
-function standingOf(expected: number, [low, high]: readonly [number, number]): GradeStanding {
-  if (expected < low) return 'above';
-  return expected > high ? 'below' : 'within';
+  const standing = enough ? standingOf(expected, range) : 'too_few';
+  return {
+    name,
+    games: games.length,
+    snaps,
+    held: share(held, snaps),
+    expected,
+    saved,
+    overExpectation,
+    ...range,
+    standing,
+  };
 }

@@ -35,7 +35,7 @@ export function seasonTargets(reviews: readonly Review[]): readonly SeasonTarget
 function targetOf(target: Target, games: readonly TargetReview[]): SeasonTarget {
   const differences = games.map(({ difference }) => difference);
   const pairs = games.flatMap((game) => game.pairs);
-  const forecasts = pairs.map(([forecast]) => forecast);
+  const forecasts = pairs.map(({ forecast }) => forecast);
   return {
     target,
     games: games.length,
@@ -49,6 +49,6 @@ function targetOf(target: Target, games: readonly TargetReview[]): SeasonTarget 
     yes:
       pairs.length === 0
         ? null
-        : { forecast: mean(forecasts), came: share(pairs.filter(([, came]) => came === 1).length, pairs.length) },
+        : { forecast: mean(forecasts), came: share(pairs.filter(({ came }) => came === 1).length, pairs.length) },
   };
 }

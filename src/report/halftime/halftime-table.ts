@@ -22,11 +22,11 @@ export function answersTable({ forecasts }: HalftimeUpdate): TableView {
     id: 'answers',
     caption: 'What they do with the ball',
     columns: [words('All snaps'), numbers('Sunday'), numbers('Tonight'), numbers('Now')],
-    rows: (all?.classes ?? []).map(({ name, before, share, tonight }) => ({
+    rows: (all?.classes ?? []).map(({ name, before, share, firstHalf }) => ({
       name: answerLabel(name),
       cells: [
         numberCell(percent(before), before),
-        numberCell(countWords(tonight), tonight.estimate ?? -1),
+        numberCell(countWords(firstHalf), firstHalf.estimate ?? -1),
         numberCell(percent(share), share),
       ],
     })),
@@ -35,20 +35,20 @@ export function answersTable({ forecasts }: HalftimeUpdate): TableView {
 }
 
 /** The carried calls, best fit first, with what was used of them. */
-export function callsTable({ calls, tonight }: HalftimeUpdate): TableView {
+export function callsTable({ calls, ours }: HalftimeUpdate): TableView {
   return {
     id: 'calls',
     caption: 'Carried calls, best first',
     columns: [words('Call'), ...['Sunday', 'Now', 'Points', 'Called', 'Plan', 'Held'].map((head) => numbers(head))],
     rows: calls.slice(0, CALLS_SHOWN).map((call, i) => {
-      const seen = tonight.calls.find((entry) => entry.call === call.call);
+      const seen = ours.calls.find((entry) => entry.call === call.call);
       return {
         name: `${i + 1} ${call.call}${moveMark(call, i + 1)}`,
         cells: [
           fitCell(call.fit?.before),
           fitCell(call.fit?.now),
           numberCell(signed(call.now), call.now),
-          tonight.charted.count === 0 ? textCell('') : numberCell(String(call.used), call.used),
+          ours.charted.count === 0 ? textCell('') : numberCell(String(call.used), call.used),
           numberCell(String(Math.round(call.planned)), call.planned),
           textCell(seen && seen.held.trials > 0 ? countWords(seen.held) : ''),
         ],

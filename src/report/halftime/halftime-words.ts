@@ -12,10 +12,10 @@ import { isThin, shareWords } from '../words/share-words.ts';
  *
  * @example "Screen, 3rd and long: 6 of 8, expected 24%"
  */
-export function habitWords({ target, situation, name, tonight, expected }: MovedHabit): string {
+export function habitWords({ target, situation, name, firstHalf, expected }: MovedHabit): string {
   const where = SITUATIONS.find(({ id }) => id === situation)?.label;
   const place = where ? `, ${where}` : '';
-  return `${habitName(target, name)}${place}: ${shareWords(tonight)}, expected ${percent(expected)}`;
+  return `${habitName(target, name)}${place}: ${shareWords(firstHalf)}, expected ${percent(expected)}`;
 }
 
 /** A path they have seen too often with one coverage, and what breaks it. */
@@ -25,8 +25,8 @@ export function warningWords({ path, coverage, count, trials, instead }: PathWar
 }
 
 /** How much of our own calls was charted, and how often we sent five or more. */
-export function pressureWords({ tonight }: HalftimeUpdate): string {
-  const { charted, pressures } = tonight;
+export function pressureWords({ ours }: HalftimeUpdate): string {
+  const { charted, pressures } = ours;
   if (charted.count === 0) return 'Our calls are not charted beside the snaps.';
   const sent = pressures.trials === 0 ? 'family not known' : `we sent five or more on ${shareWords(pressures)}`;
   return `Call charted on ${charted.count} of ${charted.trials} snaps; ${sent}.`;

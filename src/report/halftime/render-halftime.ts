@@ -65,11 +65,10 @@ function families(update: HalftimeUpdate): Html {
   return html`<h2>Kinds of pressure</h2>\n${tableMarkup(familiesTable(update))}`;
 }
 
-function warnings({ warnings: list, tonight }: HalftimeUpdate): Html {
-  const unknown =
-    tonight.unknown.length === 0 ? [] : [`Not in defense.yaml: ${tonight.unknown.slice(0, 4).join(', ')}.`];
+function warnings({ warnings: list, ours }: HalftimeUpdate): Html {
+  const unknown = ours.unknown.length === 0 ? [] : [`Not in defense.yaml: ${ours.unknown.slice(0, 4).join(', ')}.`];
   const lines = [...list.slice(0, WARNINGS_SHOWN).map(warningWords), ...unknown];
-  if (tonight.charted.count === 0) return html``;
+  if (ours.charted.count === 0) return html``;
   return lines.length === 0
     ? html`<p class="none">No path gives its coverage away tonight.</p>`
     : html`<ul>${lines.map((line) => html`<li>${line}</li>`)}</ul>\n`;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CallFit } from '../../../src/pressure/fit/fit-result.ts';
 import { type BestCallsInput, bestCalls } from '../../../src/pressure/halftime/best-calls.ts';
-import type { CallMark } from '../../../src/pressure/halftime/marks-tonight.ts';
+import type { CallMark } from '../../../src/pressure/halftime/first-half-marks.ts';
 import type { MenuCall } from '../../../src/pressure/menu/result.ts';
 
 const spread = (mean: number) => ({ mean, low: mean, high: mean });
@@ -36,7 +36,7 @@ const mark = (name: string, situation: string, nets: Record<string, number>): Ca
 });
 
 /** Third and long, where Sunday calls Rake most, then Torch, and never Latch. */
-function thirdLong(tonight: readonly [number, number], marks: readonly CallMark[] = []) {
+function thirdLong(halftime: readonly [number, number], marks: readonly CallMark[] = []) {
   const input: BestCallsInput = {
     situations: [
       {
@@ -50,7 +50,7 @@ function thirdLong(tonight: readonly [number, number], marks: readonly CallMark[
     ],
     menu: [carried('Torch', 0.1), carried('Rake', 0.3), carried('Latch', 0.004)],
     sunday: [netOf('Rake', 0.2), netOf('Torch', 0.1), netOf('Latch', 0.9)],
-    tonight: [netOf('Rake', tonight[0]), netOf('Torch', tonight[1]), netOf('Latch', 0.9)],
+    halftime: [netOf('Rake', halftime[0]), netOf('Torch', halftime[1]), netOf('Latch', 0.9)],
     marks,
   };
   const [only] = bestCalls(input);

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { filmFromRecords, joinFilms, type SnapRecord } from '../../../src/game/film.ts';
 import { PLAY_KINDS } from '../../../src/game/vocabulary.ts';
 import { halftimeUpdate } from '../../../src/pressure/halftime/halftime.ts';
-import { ownTonight } from '../../../src/pressure/halftime/own-tonight.ts';
+import { ourFirstHalf } from '../../../src/pressure/halftime/our-first-half.ts';
 import { rankCalls } from '../../../src/pressure/halftime/rank-calls.ts';
 import { inventedPlan } from '../../report/invented-plan.ts';
 
@@ -92,13 +92,13 @@ describe('the halftime update', () => {
 
   it('without a library or menu it still says what moved', () => {
     const bare = { ...plan, library: null, menu: null };
-    const { calls, tonight, warnings } = halftimeUpdate({
+    const { calls, ours, warnings } = halftimeUpdate({
       plan: bare,
       live: live([{ down: 1, to_go: 10, play_kind: 'run', call: 'Rake' }]),
       film: null,
     });
     expect([calls, warnings]).toEqual([[], []]);
-    expect(tonight).toMatchObject({ charted: { count: 1, trials: 1 }, pressures: { trials: 0, estimate: null } });
+    expect(ours).toMatchObject({ charted: { count: 1, trials: 1 }, pressures: { trials: 0, estimate: null } });
   });
 });
 
@@ -110,10 +110,10 @@ describe('our own tendency tonight', () => {
       { down: 1, to_go: 10, play_kind: 'run', call: 'Rake' },
       { down: 1, to_go: 10, gain: 3, play_kind: 'run', call: 'Unheard' },
     ]);
-    const tonight = ownTonight(chart, plan.library);
-    expect(tonight.calls[0]).toMatchObject({ call: 'Rake', snaps: 3, held: { count: 1, trials: 2 } });
-    expect(tonight.unknown).toEqual(['Unheard']);
-    expect(tonight.pressures).toMatchObject({ count: 3, trials: 3 });
-    expect(tonight.paths).toMatchObject([{ path: 'rake', coverage: 'three deep', share: { count: 3, trials: 3 } }]);
+    const ours = ourFirstHalf(chart, plan.library);
+    expect(ours.calls[0]).toMatchObject({ call: 'Rake', snaps: 3, held: { count: 1, trials: 2 } });
+    expect(ours.unknown).toEqual(['Unheard']);
+    expect(ours.pressures).toMatchObject({ count: 3, trials: 3 });
+    expect(ours.paths).toMatchObject([{ path: 'rake', coverage: 'three deep', share: { count: 3, trials: 3 } }]);
   });
 });

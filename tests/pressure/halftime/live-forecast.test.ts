@@ -73,7 +73,7 @@ describe("Sunday's forecast with tonight's snaps", () => {
     const here = screenIn('third_long', Array(6).fill({ down: 3, to_go: 9, play_kind: 'screen' }));
     expect(elsewhere?.share).toBeGreaterThan(elsewhere?.before ?? 1);
     expect(here?.share).toBeGreaterThan(elsewhere?.share ?? 1);
-    expect(elsewhere?.tonight).toMatchObject({ count: 0, trials: 0, estimate: null });
+    expect(elsewhere?.firstHalf).toMatchObject({ count: 0, trials: 0, estimate: null });
   });
 
   it('a live file in two halves equals one file', () => {

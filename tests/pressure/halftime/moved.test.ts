@@ -2,19 +2,19 @@ import { describe, expect, it } from 'vitest';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import { liveTallies } from '../../../src/pressure/halftime/live-tally.ts';
-import { movedTonight } from '../../../src/pressure/halftime/moved.ts';
+import { movedHabits } from '../../../src/pressure/halftime/moved.ts';
 import { createRandom } from '../../../src/stats/random.ts';
 import { inventedForecast } from '../../report/invented-forecast.ts';
 
 const cuts = weekSettingsSchema.parse({ opponent: 'Nobody' }).situations;
 const chapter = inventedForecast();
-const searchOf = (records: readonly SnapRecord[]) => movedTonight(chapter, liveTallies(filmFromRecords(records), cuts));
+const searchOf = (records: readonly SnapRecord[]) => movedHabits(chapter, liveTallies(filmFromRecords(records), cuts));
 
 describe('what truly moved tonight', () => {
   it('thirty screens in a row are a new habit', () => {
     const { moved, looked } = searchOf(Array(30).fill({ down: 1, to_go: 10, play_kind: 'screen' }));
     const screens = moved.find(({ name, situation }) => name === 'screen' && situation === 'all');
-    expect(screens).toMatchObject({ tonight: { count: 30, trials: 30 } });
+    expect(screens).toMatchObject({ firstHalf: { count: 30, trials: 30 } });
     expect(screens?.adjusted).toBeLessThan(0.01);
     expect(looked).toBeGreaterThan(0);
   });
@@ -56,7 +56,7 @@ describe('what truly moved tonight', () => {
         return { down: 1, to_go: 10, play_kind: drawn?.name ?? 'run' };
       });
       const answers = { ...chapter, forecasts: chapter.forecasts.filter(({ target }) => target === 'answer') };
-      return movedTonight(answers, liveTallies(filmFromRecords(records), cuts)).moved.length > 0;
+      return movedHabits(answers, liveTallies(filmFromRecords(records), cuts)).moved.length > 0;
     });
     expect(nights.filter(Boolean).length / nights.length).toBeLessThanOrEqual(1 / 7);
   });

@@ -44,7 +44,7 @@ describe('the forecast against the game', () => {
 
   it('keeps forecast and outcome of two-class targets for the season', () => {
     const [runs] = reviewScores(only('run_or_pass'), filmFromRecords(records.slice(0, 3)), cuts);
-    expect(runs?.pairs.map(([, came]) => came)).toEqual([0, 0, 1]);
+    expect(runs?.pairs.map(({ came }) => came)).toEqual([0, 0, 1]);
     expect(reviewScores(only('answer'), filmFromRecords(records), cuts)[0]?.pairs).toEqual([]);
   });
 

@@ -6,7 +6,11 @@ import { filmFromRecords, joinFilms } from '../../../src/game/film.ts';
 import { gradeGame } from '../../../src/pressure/review/grade.ts';
 import { type Review, reviewWeek } from '../../../src/pressure/review/review.ts';
 import { seasonOf } from '../../../src/pressure/review/season.ts';
-import { calibrationBins, calibrationLine } from '../../../src/pressure/review/season-calibration.ts';
+import {
+  calibrationBins,
+  calibrationLine,
+  type ForecastPair,
+} from '../../../src/pressure/review/season-calibration.ts';
 import { seasonFamilies } from '../../../src/pressure/review/season-family.ts';
 import { guessTrend } from '../../../src/pressure/review/season-guess.ts';
 import { newcombeDifference } from '../../../src/stats/difference.ts';
@@ -150,10 +154,13 @@ describe('kinds of pressure over the season', () => {
 });
 
 describe('calibration over the season', () => {
-  const pairs = Array.from({ length: 120 }, (_, i) => [(i % 10) / 10, i % 3 === 0 ? 1 : 0] as const);
+  const pairs = Array.from(
+    { length: 120 },
+    (_, i): ForecastPair => ({ forecast: (i % 10) / 10, came: i % 3 === 0 ? 1 : 0 }),
+  );
 
   it('puts every forecast into one fifth, the last one included', () => {
-    const bins = calibrationBins([...pairs, [1, 1]]);
+    const bins = calibrationBins([...pairs, { forecast: 1, came: 1 }]);
     expect(bins.map(({ came }) => came.trials).reduce((a, b) => a + b, 0)).toBe(121);
     expect(bins.at(-1)?.forecast).toBeGreaterThan(0.8);
     expect(calibrationBins([])[0]).toMatchObject({ forecast: null, came: { trials: 0, estimate: null } });
@@ -161,8 +168,8 @@ describe('calibration over the season', () => {
 
   it('draws its line as the scoring library does, and none under a hundred forecasts', () => {
     const line = calibration(
-      pairs.map(([p]) => p),
-      pairs.map(([, y]) => y),
+      pairs.map(({ forecast }) => forecast),
+      pairs.map(({ came }) => came),
     );
     expect(calibrationLine(pairs)).toEqual(line);
     expect(calibrationLine(pairs.slice(0, 99)).slope).toBeNull();

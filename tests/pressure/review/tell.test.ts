@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { filmFromRecords, type SnapRecord } from '../../../src/game/film.ts';
 import { weekSettingsSchema } from '../../../src/game/week-settings.ts';
 import type { Tell } from '../../../src/pressure/forecast/forecast-result.ts';
-import { guessTonight } from '../../../src/pressure/review/guess.ts';
+import { gameGuesses } from '../../../src/pressure/review/guess.ts';
 import { reviewTells } from '../../../src/pressure/review/tell.ts';
 import { share } from '../../../src/stats/share.ts';
 
@@ -56,7 +56,7 @@ describe('the guess rate of the game', () => {
   ]);
 
   it('is what a reader of our earlier film would have named, from the path and blind', () => {
-    const tonight = filmFromRecords([
+    const game = filmFromRecords([
       called('rake', 'three deep'),
       called('rake', 'zero'),
       called('torch', 'zero'),
@@ -64,7 +64,7 @@ describe('the guess rate of the game', () => {
       { family: 'base', path: 'stay', coverage: 'three deep' },
       { family: 'hot', path: 'torch' },
     ]);
-    expect(guessTonight(earlier, tonight, cuts)).toMatchObject({
+    expect(gameGuesses(earlier, game, cuts)).toMatchObject({
       read: 9,
       blind: { count: 2, trials: 4 },
       fromPath: { count: 2, trials: 4 },
@@ -72,7 +72,7 @@ describe('the guess rate of the game', () => {
   });
 
   it('is nothing without earlier film, and 0 of 0 without pressures tonight', () => {
-    expect(guessTonight(null, earlier, cuts)).toBeNull();
-    expect(guessTonight(earlier, filmFromRecords([]), cuts)?.fromPath).toMatchObject({ trials: 0, estimate: null });
+    expect(gameGuesses(null, earlier, cuts)).toBeNull();
+    expect(gameGuesses(earlier, filmFromRecords([]), cuts)?.fromPath).toMatchObject({ trials: 0, estimate: null });
   });
 });

@@ -97,7 +97,7 @@ describe('the halftime page', () => {
       situation: 'third_long',
       name: 'screen',
       expected: 0.24,
-      tonight: share(6, 8),
+      firstHalf: share(6, 8),
       p: 0.01,
       adjusted: 0.05,
     } as const;
@@ -108,6 +108,6 @@ describe('the halftime page', () => {
     expect(warningWords({ path: 'rake', coverage: 'zero', count: 3, trials: 3, instead: [] })).toContain(
       'nothing on the menu breaks it',
     );
-    expect(pressureWords({ ...update, tonight: { ...update.tonight, charted: share(0, 9) } })).toContain('not charted');
+    expect(pressureWords({ ...update, ours: { ...update.ours, charted: share(0, 9) } })).toContain('not charted');
   });
 });

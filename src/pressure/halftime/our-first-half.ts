@@ -5,14 +5,14 @@ import { completeOwnFilm } from '../plan/complete-own-film.ts';
 import { outcomeAt } from '../snap/outcome.ts';
 
 /** One of our calls tonight: how often, and how often it held (loss, stop or takeaway) where the outcome was charted. */
-export interface CallTonight {
+export interface FirstHalfCall {
   readonly call: string;
   readonly snaps: number;
   readonly held: Share;
 }
 
 /** The coverages that followed one path tonight. */
-export interface PathTonight {
+export interface FirstHalfPath {
   readonly path: string;
   readonly snaps: number;
   readonly coverage: string;
@@ -21,13 +21,13 @@ export interface PathTonight {
 }
 
 /** What we have shown tonight, as far as the call was charted. */
-export interface OwnTonight {
+export interface OurFirstHalf {
   /** Snaps on which our call was charted, of all live snaps. */
   readonly charted: Share;
   /** Five or more sent, of the snaps with a known family. */
   readonly pressures: Share;
-  readonly calls: readonly CallTonight[];
-  readonly paths: readonly PathTonight[];
+  readonly calls: readonly FirstHalfCall[];
+  readonly paths: readonly FirstHalfPath[];
   /** Calls charted tonight that the library does not have. */
   readonly unknown: readonly string[];
 }
@@ -36,7 +36,7 @@ export interface OwnTonight {
  * Our own tendency tonight, read from the calls charted beside their snaps. Path, coverage and family come from the
  * library; without one only the calls are counted.
  */
-export function ownTonight(live: Film, library: CallLibrary | null): OwnTonight {
+export function ourFirstHalf(live: Film, library: CallLibrary | null): OurFirstHalf {
   const completed = library ? completeOwnFilm(live, library) : { chart: live, unknownCalls: [] };
   const { chart } = completed;
   const families = rows(chart).flatMap((i) => textAt(chart, 'family', i) ?? []);
@@ -47,8 +47,8 @@ export function ownTonight(live: Film, library: CallLibrary | null): OwnTonight 
       chart.size,
     ),
     pressures: share(families.filter((family) => family !== 'base').length, families.length),
-    calls: [...calls].map(([call, snaps]) => callTonight(chart, call, snaps)).sort((a, b) => b.snaps - a.snaps),
-    paths: [...groupBy(chart, 'path')].flatMap(([path, snaps]) => pathTonight(chart, path, snaps)),
+    calls: [...calls].map(([call, snaps]) => firstHalfCall(chart, call, snaps)).sort((a, b) => b.snaps - a.snaps),
+    paths: [...groupBy(chart, 'path')].flatMap(([path, snaps]) => firstHalfPath(chart, path, snaps)),
     unknown: completed.unknownCalls.map(({ call }) => call),
   };
 }
@@ -66,13 +66,13 @@ function groupBy(chart: Film, column: 'call' | 'path' | 'coverage'): Map<string,
   return groups;
 }
 
-function callTonight(chart: Film, call: string, snaps: readonly number[]): CallTonight {
+function firstHalfCall(chart: Film, call: string, snaps: readonly number[]): FirstHalfCall {
   const outcomes = snaps.flatMap((i) => outcomeAt(chart, i) ?? []);
   const held = outcomes.filter((kind) => kind === 'loss' || kind === 'stop' || kind === 'takeaway');
   return { call, snaps: snaps.length, held: share(held.length, outcomes.length) };
 }
 
-function pathTonight(chart: Film, path: string, snaps: readonly number[]): PathTonight[] {
+function firstHalfPath(chart: Film, path: string, snaps: readonly number[]): FirstHalfPath[] {
   const counts = new Map<string, number>();
   for (const i of snaps) {
     const coverage = textAt(chart, 'coverage', i);

@@ -21,7 +21,7 @@ export interface CallMark {
 }
 
 /** Marks every call of the library on every snap of tonight, by the rules of fit. */
-export function marksTonight(live: Film, library: CallLibrary, cuts: SituationCuts): readonly CallMark[] {
+export function firstHalfMarks(live: Film, library: CallLibrary, cuts: SituationCuts): readonly CallMark[] {
   const features = snapFeatures(live, cuts);
   const names = Object.keys(features) as FitFeature[];
   const situations = situationCodes(live, cuts);

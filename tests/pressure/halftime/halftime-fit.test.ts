@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords, joinFilms, type SnapRecord } from '../../../src/game/film.ts';
 import { fitChapter } from '../../../src/pressure/fit/fit-chapter.ts';
-import { fitTonight } from '../../../src/pressure/halftime/fit-tonight.ts';
+import { firstHalfMarks } from '../../../src/pressure/halftime/first-half-marks.ts';
 import { halftimeUpdate } from '../../../src/pressure/halftime/halftime.ts';
-import { marksTonight } from '../../../src/pressure/halftime/marks-tonight.ts';
+import { halftimeFit } from '../../../src/pressure/halftime/halftime-fit.ts';
 import { inventedPlan } from '../../report/invented-plan.ts';
 
 const thirdLong = (play_kind: string, more: SnapRecord = {}): SnapRecord => ({
@@ -78,9 +78,9 @@ describe('fit at halftime', () => {
       pressured: plan.pressured,
       seed: 1,
     });
-    const tonight = fitTonight({ plan, film, live: screens, forecasts }) ?? [];
-    expect(tonight.length).toBeGreaterThan(20);
-    for (const { call, situation, net } of tonight)
+    const fitted = halftimeFit({ plan, film, live: screens, forecasts }) ?? [];
+    expect(fitted.length).toBeGreaterThan(20);
+    for (const { call, situation, net } of fitted)
       expect(net.mean).toBe(calls.find((one) => one.call === call && one.situation === situation)?.net.mean);
   });
 
@@ -99,7 +99,7 @@ describe('fit at halftime', () => {
     const library = bare.library;
     if (!library) throw new Error('the invented plan has a library');
     const live = filmFromRecords([thirdLong('screen', { snap: 12 }), { down: 1, to_go: 10 }]);
-    const [screen, unknown] = marksTonight(live, library, bare.settings.situations);
+    const [screen, unknown] = firstHalfMarks(live, library, bare.settings.situations);
     expect([screen?.name, screen?.situation]).toEqual(['12', 'third_long']);
     const base = library.calls.find(({ family }) => family === 'base')?.name ?? '';
     expect(screen?.nets.get(base)).toBe(1);

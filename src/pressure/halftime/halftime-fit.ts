@@ -14,7 +14,7 @@ import type { LiveForecast } from './live-forecast.ts';
 import type { CallNet } from './rank-by-fit.ts';
 
 /** What the fit of tonight is worked out from. */
-export interface FitTonightInput {
+export interface HalftimeFitInput {
   readonly plan: WeekPlan;
   /** The film behind Sunday's plan; null where only the plan is at hand. */
   readonly film: Film | null;
@@ -27,13 +27,13 @@ export interface FitTonightInput {
  * Sunday's rules. Null where the film is not at hand, the plan has no fit or no menu, tonight counts for nothing or no
  * snap came: then Sunday's fit stands.
  */
-export function fitTonight({ plan, film, live, forecasts }: FitTonightInput): readonly CallNet[] | null {
+export function halftimeFit({ plan, film, live, forecasts }: HalftimeFitInput): readonly CallNet[] | null {
   const { fit, library, menu, settings } = plan;
   if (film === null || !fit || !library || menu?.kind !== 'menu') return null;
   if (settings.live_discount === 0 || live.size === 0) return null;
   const carried = new Set(menu.calls.map(({ call }) => call));
   const only = { ...library, calls: library.calls.filter(({ name }) => carried.has(name)) };
-  return callNets(plan, only, { chart: joinFilms([film, live]), forecast: withTonight(plan.forecast, forecasts) });
+  return callNets(plan, only, { chart: joinFilms([film, live]), forecast: withFirstHalf(plan.forecast, forecasts) });
 }
 
 interface FilmNow {
@@ -58,7 +58,7 @@ function callNets({ settings, pressured }: WeekPlan, library: CallLibrary, { cha
 }
 
 /** Sunday's forecast with the shares and weights of tonight. */
-function withTonight(chapter: ForecastChapter, live: readonly LiveForecast[]): ForecastChapter {
+function withFirstHalf(chapter: ForecastChapter, live: readonly LiveForecast[]): ForecastChapter {
   const forecasts = chapter.forecasts.map((forecast) => {
     const now = live.find(({ target, situation }) => target === forecast.target && situation === forecast.situation);
     const classes = forecast.classes.map((entry) => {
