@@ -9,7 +9,7 @@ import { scoredCalls } from './sheet/scored-calls.ts';
 import { sheetHead, sheetList } from './sheet/sheet-head.ts';
 import { type SheetCall, type SheetRow, sheetRows } from './sheet/sheet-row.ts';
 import { CALL_SHEET_STYLE } from './sheet/sheet-style.ts';
-import { zoneRows } from './sheet/zone-rows.ts';
+import { zoneRows } from './view/zone-rows.ts';
 import { CAUTION_LINE } from './words/caution-words.ts';
 import { ruleWords } from './words/menu-words.ts';
 import { listed } from './words/number-words.ts';

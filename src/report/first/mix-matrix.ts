@@ -3,6 +3,7 @@ import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { tintClass } from '../layout/grid.ts';
 import { type Html, html, trusted } from '../page/html.ts';
 import { mixShare, unnamedBase } from '../view/menu-table.ts';
+import { scoringZoneRows } from '../view/zone-rows.ts';
 import { percent } from '../words/percent.ts';
 import { SIDE_WORDS } from '../words/side-words.ts';
 
@@ -21,7 +22,10 @@ export interface MixColumn {
   readonly shareOf: (situation: string) => number;
 }
 
-/** The mix a man reads across the room: situations down, base and pressures across, the share of snaps in each cell. */
+/**
+ * The mix a man reads across the room: situations down, base and pressures across, the share of snaps in each cell; below
+ * them the calls that fit near their goal line.
+ */
 export function mixMatrix(plan: WeekPlan, menu: Menu): Html {
   const columns = mixColumns(plan, menu);
   const heads = columns.map(
@@ -31,8 +35,12 @@ export function mixMatrix(plan: WeekPlan, menu: Menu): Html {
   const rows = menu.situations
     .filter(({ expectedSnaps }) => expectedSnaps >= SHOWN_FROM)
     .map(({ id, label }) => matrixRow(label, columns, id));
+  const zones = scoringZoneRows(plan).map(
+    ({ label, words }) =>
+      html`<tr class="zone"><th scope="row">${label}</th><td colspan="${columns.length}">${words}</td></tr>\n`,
+  );
   return html`<table class="mix" id="mix"><caption class="said">What to call by situation, share of snaps</caption>
-<thead><tr><th scope="col" class="where">Share of snaps</th>${heads}</tr></thead><tbody>${rows}</tbody></table>\n`;
+<thead><tr><th scope="col" class="where">Share of snaps</th>${heads}</tr></thead><tbody>${rows}${zones}</tbody></table>\n`;
 }
 
 /** Base first, then the pressures most called. */

@@ -13,6 +13,7 @@ export const FIRST_SCREEN_STYLE = `
 .mix .where{width:10.6rem}
 .mix td{font-size:var(--s3);font-variant-numeric:tabular-nums}
 .mix td.most{font-weight:700;font-size:var(--s2);line-height:1}
+.mix .zone td{text-align:left;font-size:var(--s4)}
 .different li{display:grid;grid-template-columns:minmax(0,1fr) auto;gap:0 .6rem}
 .different .draw{grid-column:1/-1;max-height:1.1rem}
 @media screen and (max-width:62rem){.first{grid-template-columns:1fr}}

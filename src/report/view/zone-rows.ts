@@ -1,11 +1,13 @@
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { TableZone, ZoneCall, ZoneCalls } from '../../pressure/zone/zone-result.ts';
+import { capital } from '../words/label.ts';
 import { counted, listed } from '../words/number-words.ts';
 import { isThin, shareWords } from '../words/share-words.ts';
 import { SIDE_WORDS } from '../words/side-words.ts';
 
-/** A row of the call sheet that is not cut by down and distance. */
+/** A row of the call sheet or of the first screen that is not cut by down and distance. */
 export interface ZoneRow {
+  readonly zone: TableZone | 'two_minute';
   readonly label: string;
   readonly words: string;
   /** What they do there, counted on film. */
@@ -22,9 +24,18 @@ const ZONES: readonly { readonly id: TableZone; readonly label: string }[] = [
 /** The field zones and two minute: which of the carried calls fit there, the side to send them from, what to leave out. */
 export function zoneRows(plan: WeekPlan): readonly ZoneRow[] {
   return [
-    ...ZONES.map(({ id, label }) => ({ label, words: zoneWords(plan, id), fact: zoneFact(plan, id) })),
-    { label: 'Two minute', words: twoMinuteWords(plan), fact: '' },
+    ...ZONES.map(({ id, label }) => ({ zone: id, label, words: zoneWords(plan, id), fact: zoneFact(plan, id) })),
+    { zone: 'two_minute', label: 'Two minute', words: twoMinuteWords(plan), fact: '' },
   ];
+}
+
+/** The zones near their goal line in which calls are chosen from film of them there. */
+export function scoringZoneRows(plan: WeekPlan): readonly ZoneRow[] {
+  return zoneRows(plan).filter(({ zone }) => (zone === 'red_zone' || zone === 'goal_line') && isOnFilm(plan, zone));
+}
+
+function isOnFilm({ zones }: WeekPlan, zone: TableZone): boolean {
+  return zones?.some((found) => found.zone === zone && found.calls.length > 0) ?? false;
 }
 
 /** Calls named as the best of a zone. */
@@ -33,12 +44,12 @@ const BEST_NAMED = 3;
 function zoneWords(plan: WeekPlan, zone: TableZone): string {
   if (zone === 'open_field') return 'The rows above.';
   const found = plan.zones?.find((entry) => entry.zone === zone);
-  if (found === undefined || found.calls.length === 0) return 'No film of them there: call by down and distance.';
+  if (found === undefined || !isOnFilm(plan, zone)) return 'No film of them there: call by down and distance.';
   const lean = isThin({ trials: found.snaps }) ? `A lean (${counted(found.snaps, 'snap', 'snaps')}): ` : '';
   const best = found.calls.filter(({ does }) => does === 'best').slice(0, BEST_NAMED);
   const first =
     best.length === 0 ? 'base; no pressure fits there' : listed(best.map((call) => withSide(plan, call.call)));
-  return `${lean}${first}.${outWords(found)}`;
+  return capital(`${lean}${first}.${outWords(found)}`);
 }
 
 function outWords({ calls }: ZoneCalls): string {
