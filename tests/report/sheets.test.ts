@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { parse } from 'node-html-parser';
 import { describe, expect, it } from 'vitest';
 import type { MenuResult } from '../../src/pressure/menu/result.ts';
 import { renderCallSheet } from '../../src/report/render-call-sheet.ts';
@@ -10,6 +11,7 @@ import { lookTable, SHEET_LOOKS } from '../../src/report/sheet/look-changes.ts';
 import { breakLines } from '../../src/report/sheet/our-tells.ts';
 import { protectLines } from '../../src/report/sheet/player-lines.ts';
 import { sheetRows } from '../../src/report/sheet/sheet-row.ts';
+import { signed } from '../../src/report/words/number-words.ts';
 import { majoritySure } from '../../src/report/words/sure-words.ts';
 import { share } from '../../src/stats/share.ts';
 import { hostilePlan } from './hostile-plan.ts';
@@ -194,8 +196,21 @@ describe('the call sheet', () => {
   it('lists calls by points and claims no mix when a library is there but no menu was chosen', async () => {
     const scored = await renderCallSheet({ ...plan, menu: null });
     expect(scored).toContain('No menu was chosen');
-    const best = plan.scores.calls.find((score) => score.family !== 'base');
-    expect(scored).toContain(best?.call ?? 'a call');
+    const rows = parse(scored)
+      .querySelectorAll('tr')
+      .map((row) => [row.querySelector('th.where')?.text, row.querySelector('td.calls')?.text ?? ''] as const)
+      .filter(([label]) => label !== undefined);
+    // Situations expected at least once on Friday, the most frequent first.
+    const expected = [...plan.scores.situations]
+      .filter(({ expectedSnaps }) => expectedSnaps >= 1)
+      .sort((a, b) => b.expectedSnaps - a.expectedSnaps);
+    expect(rows.map(([label]) => label)).toEqual(expected.map(({ label }) => label));
+    rows.forEach(([, words], i) => {
+      const here = plan.scores.calls.filter(({ situation }) => situation === expected[i]?.id);
+      const best = here.filter(({ family }) => family !== 'base').sort((a, b) => b.points.mean - a.points.mean);
+      const firstThree = best.slice(0, 3).map(({ call, points }) => `${call} ${signed(points.mean)}`);
+      expect(words.split('; ').map((part) => part.replace(/ \(.*$/, ''))).toEqual(firstThree);
+    });
   });
 
   it('without a library says so, and names the limits that clash', async () => {

@@ -30,9 +30,9 @@ export function callScore(mix: PointsMix, call: Call, model: PointsModel): CallS
     situation: mix.id,
     points: spreadOf({ mean: mean + shift, error }),
     explosives: {
-      mean: Math.max(0, explosives.mean + lost),
+      mean: explosives.mean + lost,
       low: Math.max(0, explosives.low + lost),
-      high: Math.max(0, explosives.high + lost),
+      high: explosives.high + lost,
     },
     byAnswer: ANSWERS.map((answer) => ({ answer, points: saved[answer] + shifts[answer] })),
   };

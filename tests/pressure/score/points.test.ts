@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ANSWERS } from '../../../src/game/answers.ts';
+import { ANSWERS, PASS_ANSWERS } from '../../../src/game/answers.ts';
 import { FAMILIES } from '../../../src/game/families.ts';
 import { filmFromRecords } from '../../../src/game/film.ts';
 import { SITUATIONS } from '../../../src/game/situations.ts';
@@ -107,6 +107,27 @@ describe('the opponent part', () => {
           return pointsOf(inventedWeek({ snaps: 40 }, { library, protection }).week.all, 'hot');
         };
         expect(mean(Math.max(home, more))).toBeGreaterThanOrEqual(mean(Math.min(home, more)) - 1e-12);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  it('expects no fewer than no big plays of a call, however often its own rushers are home', () => {
+    const chance = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(chance, chance, chance, (ember, kiln, typical) => {
+        const protection = raced(
+          PASS_ANSWERS.flatMap((answer) => [
+            raceLine('Ember', answer, [ember, typical]),
+            raceLine('Kiln', answer, [kiln, typical]),
+          ]),
+        );
+        const { input } = inventedWeek({ snaps: 40 }, { library, protection });
+        for (const { explosives } of scoreChapter(input).calls) {
+          expect(explosives.low).toBeGreaterThanOrEqual(0);
+          expect(explosives.mean).toBeGreaterThanOrEqual(explosives.low);
+          expect(explosives.high).toBeGreaterThanOrEqual(explosives.mean);
+        }
       }),
       { numRuns: 20 },
     );
