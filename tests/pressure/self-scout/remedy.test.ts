@@ -151,6 +151,8 @@ describe('the remedy', () => {
     expect(remedy.swaps).toContainEqual(
       expect.objectContaining({ situation: 'third_short', path: 'p', instead: 'a', coverage: 'b', snaps: 3 }),
     );
+    expect(remedy.swaps.find(({ situation }) => situation === 'third_short')?.costPoints).toBeCloseTo(3 * 0.01, 9);
+    expect(remedy.swaps.find(({ situation }) => situation === 'third_long')?.costPoints).toBeCloseTo(5 * 0.15, 9);
     const snaps = remedy.swaps.reduce((sum, swap) => sum + swap.snaps, 0);
     // Four games of nine pressures, 34 of them as usual: 9 fewer would make 25 of 36, but with 8 of 16 p has no usual one.
     expect(snaps).toBe(8);

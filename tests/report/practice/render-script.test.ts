@@ -90,6 +90,22 @@ describe('a scout card drawn', () => {
     }
   });
 
+  it.each(cards.map((card) => [card.kind, card] as const))(
+    '%s has room for every man, receivers outside first',
+    (_, card) => {
+      const set = cardSet(card);
+      const men = [...set.line, ...set.strong, ...set.away, ...set.backs, set.passer];
+      // A man is drawn 11 units wide.
+      men.forEach((one, i) => {
+        for (const other of men.slice(i + 1)) expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThan(11);
+      });
+      for (const receivers of [set.strong, set.away]) {
+        const fromBall = receivers.map(({ x }) => Math.abs(x - CARD_SIZE.width / 2));
+        expect(fromBall).toEqual([...fromBall].sort((a, b) => b - a));
+      }
+    },
+  );
+
   it('stands as charted: strength left, passer under center, motion dashed, nobody beside him in empty', () => {
     const [run, wide, empty] = ['run', 'wide_release', 'empty'].map((kind) => cards.find((card) => card.kind === kind));
     if (!run || !wide || !empty) throw new Error('all kinds were asked for');
