@@ -39,6 +39,22 @@ describe('the archive’s weight', () => {
     expect(use('screen')).toMatchObject({ ownShare: 0 });
   });
 
+  it('counts a game for a target once somebody charted it there, on however few of its snaps', () => {
+    const games = (motions: readonly (string | undefined)[]) =>
+      filmFromRecords(
+        motions.map((motion, i) => ({
+          offense: 'Far',
+          game: `f${i % 2}`,
+          play_kind: 'run',
+          ...(motion && { motion }),
+        })),
+      );
+    const motionGames = (archive: Film) =>
+      archiveWeight({ chart, archive, settings, forecast }).uses.find(({ target }) => target === 'motion')?.games;
+    expect(motionGames(games(['fast', undefined, undefined, undefined]))).toBe(1);
+    expect(motionGames(games(['fast', undefined, undefined, 'none']))).toBe(2);
+  });
+
   it('sets yards a snap beside the opponent’s, from the snaps whose gain was charted', () => {
     const gained = (offense: string, gains: readonly number[]): SnapRecord[] =>
       gains.map((gain) => ({ offense, game: 'g', play_kind: 'run', gain }));

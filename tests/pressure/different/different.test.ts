@@ -118,7 +118,19 @@ describe('differentChapter', () => {
   it('compares with nobody without an archive, and says so', () => {
     const own = offense('alone', { run: 0.9, screen: 0.5, motion: 0.9, heavy: 0.9 });
     expect(chapterOf(own, null)).toEqual({ against: 'no_archive', offenses: 0, looked: 0, lines: [] });
-    expect(chapterOf([], archive).lines).toEqual([]);
+    expect(chapterOf([], archive)).toEqual({ against: 'no_archive', offenses: 0, looked: 0, lines: [] });
+  });
+
+  it('compares what they do against a rush from eight passes on, and not from fewer', () => {
+    const lookedWith = (faced: number) => {
+      const own = offense('seldom', PLAIN).map(({ rushers_faced: _, ...snap }, i): SnapRecord => {
+        const played = i < 8 ? { ...snap, play_kind: 'dropback' } : snap;
+        return i < faced ? { ...played, rushers_faced: 5 } : played;
+      });
+      return chapterOf(own, archive).looked;
+    };
+    expect(lookedWith(7)).toBe(lookedWith(0));
+    expect(lookedWith(8)).toBeGreaterThan(lookedWith(7));
   });
 
   it('never counts a blank as a no', () => {
