@@ -127,7 +127,7 @@ function spoilText(mutation: (typeof YAML_MUTATIONS)[number], bytes: Uint8Array,
   }
 }
 
-/** Every command with spoilt inputs, or those whose names begin as asked. */
+/** Every command with spoiled inputs, or those with names that begin as asked. */
 async function tryCommands(): Promise<void> {
   for (const { name, perThousand, attempt } of COMMAND_PARTS.filter(({ name }) => name.startsWith(values.only ?? ''))) {
     for (let i = 0; i < (Number(values.commands) * perThousand) / 1000; i++) {

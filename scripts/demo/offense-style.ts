@@ -93,5 +93,5 @@ export const OFFENSES: readonly OffenseStyle[] = [
   { ...usual, name: 'Larkmoor', quick: 0.2, deep: 0.14, backStaysLong: 0.66, strength: -0.2 },
 ];
 
-/** The invented school whose defense this is. */
+/** The invented school that plays this defense. */
 export const OUR_SCHOOL = 'Oakhollow';

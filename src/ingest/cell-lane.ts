@@ -10,11 +10,11 @@ export const ODD = Number.NEGATIVE_INFINITY;
 /** Different texts a lane remembers; beyond it every cell is read again. Judgment. */
 const MOST_REMEMBERED = 0x10000;
 
-/** A planned column with the store it fills and what it has learnt: each different text is read only once. */
+/** A planned column with the store it fills and what it has learned: each different text is read only once. */
 export interface CellLane<Store> {
   readonly column: PlannedColumn;
   readonly store: Store;
-  /** The code or number of a text, or {@link ODD}; undefined before it was learnt. */
+  /** The code or number of a text, or {@link ODD}; undefined before it was learned. */
   readonly cache: Map<string, number>;
   /** What was seen in the texts that are {@link ODD}. */
   readonly odd: Map<string, OddText>;

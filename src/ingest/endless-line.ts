@@ -4,7 +4,7 @@ export interface EndlessLine {
   readonly start: (text: string) => void;
   /** Takes the line's share of the next piece and gives what follows the line; all of the piece when no line waits. */
   readonly rest: (text: string) => string;
-  /** Hands over the line whose end never came. */
+  /** Hands over the line that never ended. */
   readonly end: () => void;
 }
 

@@ -44,7 +44,7 @@ const source = z.preprocess(
     sides: z
       .record(z.string(), z.enum(['own', 'opp']))
       .optional()
-      .describe('for ball_on written as PLW 35: which of his words is whose side of the field'),
+      .describe('for ball_on written as PLW 35: which word of the sheet means which side of the field'),
     words: z.record(z.string(), z.string()).default({}).describe('his code: our word, or "not charted"'),
     not_charted: z.array(z.string()).default([]).describe('codes that say nothing'),
     others: z.literal(NOT_CHARTED).optional().describe('codes that are not listed say nothing'),

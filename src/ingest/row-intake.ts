@@ -8,7 +8,7 @@ import { RejectedRow } from './rejected-row.ts';
 import type { RowProblem } from './row-problem.ts';
 import type { SheetPlan } from './sheet-plan.ts';
 import { createSnapChecks, type SnapCheck, type SnapColumns, type SnapFinding } from './single-snap-checks.ts';
-import { createSnapIdentity, FIRST_MOMENT, UNTOLD } from './snap-identity.ts';
+import { createSnapIdentity, FIRST_MOMENT, NOT_SAID } from './snap-identity.ts';
 import { createSnapLedger } from './snap-ledger.ts';
 
 /** Takes the rows of one sheet in, one at a time, and gives the chart at the end. */
@@ -202,7 +202,7 @@ function createRepeatCheck(lanes: readonly (CodeLane | NumberLane)[]): SnapCheck
   return (i) => {
     const number = identityOf(i);
     const gameCode = game.codes[i] ?? 0;
-    if (number === UNTOLD) return undefined;
+    if (number === NOT_SAID) return undefined;
     const offenseCode = offense?.kind === 'code' ? (offense.codes[i] ?? 0) : 0;
     if (ledger.enter({ game: gameCode, offense: offenseCode, number }) === 'new') return undefined;
     return repeatFinding(number, game.values[gameCode] ?? '');

@@ -34,7 +34,7 @@ export interface ColumnMatch {
   readonly columns: readonly PlannedColumn[];
   readonly keeps: RowTest;
   readonly used: ReadonlySet<number>;
-  /** Columns a profile names by letter, whose headers need not differ from others. */
+  /** Columns a profile names by letter; their headers need not differ from others. */
   readonly byLetter: ReadonlySet<number>;
   readonly problems: readonly RowProblem[];
 }

@@ -2,7 +2,7 @@ import { type Film, numberAt, textAt } from '../game/film.ts';
 import { freeWordKey } from '../game/free-word.ts';
 import { chartedTwice } from './charted-twice.ts';
 import type { RowProblem } from './row-problem.ts';
-import { createSnapIdentity, UNTOLD } from './snap-identity.ts';
+import { createSnapIdentity, NOT_SAID } from './snap-identity.ts';
 
 /**
  * Faults for every snap that an earlier chart lists already: same game and offense with the same snap number, or with
@@ -38,8 +38,8 @@ function enterChart(
   const repeats: { index: number; earlier: Place }[] = [];
   for (let index = 0; index < chart.size; index++) {
     const places = placesOf(index);
-    const identity = places ? identityOf(index) : UNTOLD;
-    if (!places || identity === UNTOLD) continue;
+    const identity = places ? identityOf(index) : NOT_SAID;
+    if (!places || identity === NOT_SAID) continue;
     const earlier = places.get(identity);
     if (earlier === undefined) places.set(identity, number * CHART + index);
     else if (earlier < number * CHART) repeats.push({ index, earlier });

@@ -23,7 +23,7 @@ export type RowSink = (cells: readonly string[], note: RowNote) => RowAnswer;
 export interface RowSplitter {
   /** Takes the next piece of text. */
   readonly push: (text: string) => void;
-  /** Hands over the last row, whose line end may be missing. */
+  /** Hands over the last row; its line end may be missing. */
   readonly end: () => void;
 }
 

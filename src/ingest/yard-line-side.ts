@@ -12,8 +12,8 @@ export interface SideAndLine {
 }
 
 /**
- * The word and the yard line of a cell such as `PLW 35`; undefined when it has no such shape. A team whose short name is
- * a month may have become a date: 2026-03-10 is `mar` and 10, and so is 3/10/2026, or 10/3/2026 when dates are turned.
+ * The word and the yard line of a cell such as `PLW 35`; undefined when it has no such shape. A team with a month
+ * for a short name may have become a date: 2026-03-10 is `mar` and 10, and so is 3/10/2026, or 10/3/2026 when dates are turned.
  */
 export function splitYardLine(written: string, dates: PairDates = 'plain'): SideAndLine | undefined {
   const text = written.trim();

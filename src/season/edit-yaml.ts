@@ -47,7 +47,7 @@ function put(document: Document, path: SettingChange['path'], value: unknown): v
   document.setIn(path, document.createNode(value));
 }
 
-/** A group whose key stands there with nothing behind it, and an empty list in brackets, take what is put into them. */
+/** A group with a key and nothing behind it, and an empty list in brackets, take what is put into them. */
 function openAt(document: Document, path: SettingChange['path']): void {
   const there = document.getIn(path, true);
   if (isScalar(there) && there.value === null) document.deleteIn(path);

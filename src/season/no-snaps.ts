@@ -3,7 +3,7 @@ import type { NamedReading } from './read-season-sheets.ts';
 import type { SeasonFolder } from './season-folder.ts';
 import { UserProblem } from './user-problem.ts';
 
-/** A week whose film has no usable snap of the opponent. */
+/** A week with no usable snap of the opponent on film. */
 interface EmptyWeek {
   readonly opponent: string;
   readonly film: readonly NamedReading[];

@@ -17,7 +17,7 @@ const LISTED = 20;
 /**
  * The tallies in the files given, without those of offenses with film here.
  *
- * @param filmed - says whose film is here; asked only when there are tallies
+ * @param filmed - says which offenses are on film here; asked only when there are tallies
  * @throws UserProblem when a file has a fault; tallies with holes in them would be wrong numbers
  */
 export function readCountFiles(files: readonly FoundFile[], filmed: () => Filmed): CountsBesideFilm {

@@ -26,7 +26,7 @@ export interface GameReading {
   readonly named: readonly string[];
 }
 
-/** Whose game it is, and the calls we teach. */
+/** The teams of the game, and the calls we teach. */
 export interface GameOf {
   readonly opponent: string;
   readonly library: CallLibrary | null;

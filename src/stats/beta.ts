@@ -84,7 +84,7 @@ export function digamma(x: number): number {
 }
 
 /**
- * The largest exponent whose exponential is a double, and the largest argument with a gamma that is one: MAXLOG and
+ * The largest exponent with an exponential that is a double, and the largest argument with a gamma that is one: MAXLOG and
  * MAXGAM of Moshier, Cephes Mathematical Library (from memory; a test checks the edge against the library itself).
  */
 const LARGEST = { logarithm: 709.782712893384, gamma: 171.6243769563027 } as const;
@@ -98,7 +98,7 @@ function gammasOverflow(a: number, b: number): boolean {
 }
 
 /**
- * The distribution function by way of a neighbor whose gammas are doubles: the shape below 1 raised by one.
+ * The distribution function by way of a neighbor with gammas that are doubles: the shape below 1 raised by one.
  *
  * @see NIST Digital Library of Mathematical Functions, 8.17.20 and 8.17.21 (numbers from memory)
  */

@@ -27,7 +27,7 @@ export interface GammaShape {
   readonly shape: number;
   /** {@link cubeCentre} of the shape. */
   readonly d: number;
-  /** {@link cubeSlope} of the centre. */
+  /** {@link cubeSlope} of the center. */
   readonly c: number;
 }
 

@@ -26,9 +26,9 @@ export function wilsonInterval(successes: number, trials: number, level = 0.95):
 
 function wilsonLimits(estimate: number, trials: number, z: number): Interval {
   const scale = 1 + (z * z) / trials;
-  const centre = (estimate + (z * z) / (2 * trials)) / scale;
+  const center = (estimate + (z * z) / (2 * trials)) / scale;
   const spread = (z / scale) * Math.sqrt((estimate * (1 - estimate)) / trials + (z * z) / (4 * trials * trials));
-  return { low: centre - spread, high: centre + spread };
+  return { low: center - spread, high: center + spread };
 }
 
 function withExactEnds(limits: Interval, successes: number, trials: number): Interval {
@@ -43,7 +43,7 @@ function withExactEnds(limits: Interval, successes: number, trials: number): Int
  * @param successes - at most `trials`
  * @param trials - none gives [0, 1]
  * @param level - confidence level, strictly between 0 and 1
- * @returns an interval whose low end is exactly 0 at no success and whose high end is exactly 1 at no failure
+ * @returns an interval with a low end of exactly 0 at no success and a high end of exactly 1 at no failure
  * @throws StatsInputError when the counts are impossible or the level is out of range
  * @see Brown, Cai and DasGupta 2001, Statistical Science 16:101
  * @example jeffreysInterval(8, 10) // low 0.4972255, high 0.9559406

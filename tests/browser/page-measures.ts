@@ -26,7 +26,7 @@ export function chartTextProblems(spacing: string): string[] {
   return problems;
 }
 
-/** Runs in the page: texts of drawings whose contrast with what lies under them is below 4.5 to 1. */
+/** Runs in the page: texts of drawings with a contrast to what lies under them below 4.5 to 1. */
 export function contrastProblems(): { problems: string[]; checked: number } {
   const paper = parse(getComputedStyle(document.body).backgroundColor);
   const problems: string[] = [];

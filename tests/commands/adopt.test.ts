@@ -48,7 +48,7 @@ function twoInARow(): string {
   return `${[heads, ...lines].join('\n')}\n`;
 }
 
-/** A workbook whose title spans all columns, as merged cells are kept: a text, then nothing. */
+/** A workbook with a title across all columns, as merged cells are kept: a text, then nothing. */
 function mergedWorkbook(): Uint8Array {
   const cells = [HEADER, ...ROWS].map((line, i) =>
     line.split(',').map((text): WorkbookCell => (i > 0 && /^-?\d+(?:\.\d+)?$/.test(text) ? Number(text) : text)),
@@ -81,7 +81,7 @@ const KINDS: readonly (readonly [string, string | Uint8Array, string?])[] = [
   ],
   ['tabs', sheetOf(SNAPS, INVENTED_COLUMNS, '\t'), 'opponent.tsv'],
   ['a workbook with merged titles and a total', mergedWorkbook(), 'opponent.xlsx'],
-  ['a workbook whose downs became dates', datedWorkbook(), 'opponent.xlsx'],
+  ['a workbook with downs that became dates', datedWorkbook(), 'opponent.xlsx'],
 ];
 
 const seen = ({ week }: AdoptedWeek) =>

@@ -77,7 +77,7 @@ describe('backtest', () => {
     expect(out).toMatch(/^Motion or shift: not charted on any of 150 snaps$/m);
   });
 
-  it('writes one line for every snap and target, whose log loss is the one printed', async () => {
+  it('writes one line for every snap and target, with the log loss that is printed', async () => {
     const { out } = await run([two], { predictions: at('said.csv'), json: true });
     const { data } = Papa.parse<Record<string, string>>(readFileSync(at('said.csv'), 'utf8'), {
       header: true,

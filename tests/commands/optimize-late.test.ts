@@ -17,7 +17,7 @@ it.runIf(process.versions.node.startsWith('20.')).each(LATE_OPTIONS)(
   },
 );
 
-it.each(['19.0.0', '22.23.3', '24.21.0', '99.1.0', ''])('leaves Node "%s" alone, whose engine lacks it', (release) => {
+it.each(['19.0.0', '22.23.3', '24.21.0', '99.1.0', ''])('leaves Node "%s" alone: its engine lacks it', (release) => {
   expect(optimizeLate(release)).toBe(false);
 });
 

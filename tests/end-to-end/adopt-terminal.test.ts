@@ -16,7 +16,7 @@ const COLUMNS = INVENTED_COLUMNS.map(
     header === 'R/P' ? [header, (snap) => ({ slip: 'Z', kite: 'W' })[snap.concept] ?? snap.kind] : [header, cell],
 );
 
-/** A week whose sheet has two codes that nothing tells, adopted by somebody who types these replies. */
+/** A week with two codes on its sheet that nothing explains, adopted by somebody who types these replies. */
 function adopted(replies: string) {
   const season = mkdtempSync(join(tmpdir(), 'adopt-terminal-'));
   made.push(season);

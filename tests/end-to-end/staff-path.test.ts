@@ -154,7 +154,7 @@ describe('check', () => {
   });
 });
 
-it('a first week with the starter, no film of ours and no archive has a menu without a number that is none', () => {
+it('a first week with the starter, no film of our own and no archive has a menu without a number that is none', () => {
   const film = Array.from({ length: 60 }, (_, i) => {
     const kind = ['run', 'quick', 'dropback', 'screen'][i % 4];
     return `w1,${i + 1},${1 + (i % 3)},10,own ${20 + (i % 20)},${kind}`;

@@ -89,7 +89,7 @@ export function bareWorkbook(snaps: readonly TrueSnap[]): Uint8Array {
   return makeWorkbook([[['Down', 'Distance', 'R/P', 'Yards', 'Result'], ...rows]]);
 }
 
-/** A staff that pastes tabs: two games whose numbers start again, goal to go as G, a side, and motion as Y and N. */
+/** A staff that pastes tabs: two games, the numbers of the second from 1, goal to go as G, a side, and motion as Y and N. */
 export function middlingTsv(snaps: readonly TrueSnap[]): string {
   const rows = snaps.map((snap) => [
     snap.number,

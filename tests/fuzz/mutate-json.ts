@@ -1,7 +1,7 @@
 import type { Random } from '../../src/stats/random.ts';
 import { NASTY_TEXTS } from './nasty-text.ts';
 
-/** One way to spoil a JSON file of ours. */
+/** One way to spoil one of our JSON files. */
 export interface JsonMutation {
   readonly name: string;
   readonly spoil: (text: string, random: Random) => string;

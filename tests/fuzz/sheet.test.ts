@@ -85,7 +85,7 @@ describe('what must not matter does not', () => {
   });
 });
 
-/** The sheet with columns beside it that are none of ours. */
+/** The sheet with columns beside ours that we do not know. */
 function wide(): Uint8Array {
   const names = Array.from({ length: 10_000 }, (_, i) => `extra ${i}`).join(',');
   const cells = ',x'.repeat(10_000);

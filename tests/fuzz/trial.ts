@@ -10,7 +10,7 @@ import { describeProblem } from '../../src/ingest/row-problem.ts';
 import { UserProblem } from '../../src/season/user-problem.ts';
 import { impossibleNumbers } from './plan-numbers.ts';
 
-/** How an input ended: `correct`, `faults named`, `refused` in words, or a `bug` of ours with what is wrong. */
+/** How an input ended: `correct`, `faults named`, `refused` in words, or a `bug` with what is wrong. */
 export type Outcome =
   | { readonly kind: 'correct' | 'faults named' }
   | { readonly kind: 'refused'; readonly words: string }

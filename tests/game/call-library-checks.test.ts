@@ -51,7 +51,7 @@ describe('defense.yaml', () => {
     ]);
   });
 
-  it('names the call, the role and the rule where a word of a call is not one of ours', () => {
+  it('names the call, the role and the rule where a word of a call is not one we know', () => {
     const text = readFileSync(FULL, 'utf8').replace('{ role: nickel, lane: near_C }', '{ role: nickel, lane: near_E }');
     const read = readYaml(text, defenseSchema, 'defense.yaml');
     if (read.kind !== 'problems') throw new Error('near_E was taken for a lane');

@@ -13,7 +13,7 @@ function faultySheet(): Uint8Array {
   return Buffer.from(`game,snap,down,to_go,ball_on,play_kind,formation\n${rows.join('\n')}\n`);
 }
 
-describe('a sheet whose rows are all faulty', () => {
+describe('a sheet with a fault in every row', () => {
   const reading = readSheet({ file: 'opponent.csv', bytes: faultySheet() }, { kind: 'opponent' });
 
   it('loses no row and no fault', () => {

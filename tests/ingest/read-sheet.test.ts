@@ -132,7 +132,7 @@ describe('readSheet, what a chart holds', () => {
     expect(problems[0]).toMatchObject({ severity: 'fault', header: 'snap', found: '1', columnLetter: 'B' });
   });
 
-  it('rejects a snap without a number whose moment and place its game has already', () => {
+  it('rejects a snap without a number at a moment and place that its game has already', () => {
     const header = 'game,quarter,clock,down,to_go,ball_on,play_kind';
     const row = 'w1,2,7:42,1,10,own 35,run';
     const other = row.replace('7:42', '7:10');

@@ -43,7 +43,7 @@ describe('templates of YAML files', () => {
     expect(reading).toEqual({ kind: 'value', value: weekSettingsSchema.parse({ opponent }) });
   });
 
-  it('say that the defense is invented, and whose rules hold', () => {
+  it('say that the defense is invented, and which rules hold', () => {
     expect(defenseTemplate()).toMatch(/invented/);
     expect(defenseTemplate()).toMatch(/state association and licensed athletic trainers/);
   });

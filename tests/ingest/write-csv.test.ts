@@ -26,7 +26,7 @@ describe('toCsv', () => {
     expect(toCsv([])).toBe('');
   });
 
-  it('writes what papaparse writes, whose help is asked for odd cells only', () => {
+  it('writes what papaparse writes, and asks it for odd cells only', () => {
     const unit = fc.constantFrom('a', '7', '.', ',', '"', '\n', '\r', ' ', '=', '-', '+', '\t', ')', '\ufeff', 'é');
     const cell = fc.oneof(fc.string({ unit, maxLength: 5 }), fc.double({ noNaN: true }), fc.integer());
     const rows = fc.array(fc.array(cell, { minLength: 2, maxLength: 4 }), { minLength: 1, maxLength: 4 });

@@ -11,7 +11,7 @@ export const HOSTILE_NAMES = {
   tell: "=cmd()|'/c calc'!A1 </td><td>",
 } as const;
 
-/** An invented plan whose names are hostile wherever a user may write one. */
+/** An invented plan with names that are hostile wherever a user may write one. */
 export function hostilePlan(): WeekPlan {
   const plan = inventedPlan({ opponent: HOSTILE_NAMES.opponent, us: HOSTILE_NAMES.us });
   const text = JSON.stringify(plan)

@@ -3,7 +3,7 @@ import type { MenuResult } from '../../src/pressure/menu/result.ts';
 import type { ScoreChapter } from '../../src/pressure/score/score-result.ts';
 import { wobble } from './invented-numbers.ts';
 
-/** An invented menu of eight of the library's calls, the base among them, whose mixes sum to one in every situation. */
+/** An invented menu of eight of the library's calls, the base among them, with mixes that sum to one in every situation. */
 export function inventedMenu(library: CallLibrary, scores: ScoreChapter): MenuResult {
   const carried = library.calls.filter((call) => call.name !== 'Torch Zero' && call.name !== 'Anvil Hold');
   const mixOf = (situation: string) => {

@@ -6,7 +6,7 @@ import type { FamilyScore, ScoreChapter } from '../../src/pressure/score/score-r
 import { INVENTED_SITUATIONS } from './invented-forecast.ts';
 import { wobble } from './invented-numbers.ts';
 
-/** Invented scores whose answer parts sum to the family's mean, as real ones do. */
+/** Invented scores with answer parts that sum to the family's mean, as real ones do. */
 export function inventedScores(forecast: ForecastChapter, library: CallLibrary): ScoreChapter {
   const situations = INVENTED_SITUATIONS.map(({ id, label, expectedSnaps }) => ({ id, label, expectedSnaps }));
   const cells = ['all', ...situations.map((situation) => situation.id)];

@@ -87,7 +87,7 @@ describe('a plan with parts missing', () => {
     expect(without).not.toContain('id="mix"');
   });
 
-  it('whose limits clash names those that do', async () => {
+  it('names the limits that clash', async () => {
     const clash = await none({
       menu: {
         kind: 'infeasible',

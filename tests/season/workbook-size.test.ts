@@ -45,7 +45,7 @@ describe('a workbook that unpacks to more than it may', () => {
   });
 });
 
-describe('a workbook whose cells lie far apart', () => {
+describe('a workbook with cells far apart', () => {
   const sheet = (xml: string) => archive(deflateRawSync(Buffer.from(xml)), xml.length);
 
   it.each([
@@ -72,7 +72,7 @@ describe('a workbook whose cells lie far apart', () => {
 const outside = (bytes: Buffer) => bytes.fill(0xff, bytes.length - 6, bytes.length - 2);
 
 describe('any other file', () => {
-  it('of ours is read', async () => {
+  it('that we wrote is read', async () => {
     expect(await workbookText(makeWorkbook([[['dn'], [1]]]))).toEqual({
       kind: 'sheet',
       name: 'sheet1',

@@ -41,8 +41,8 @@ describe("Cohen's kappa", () => {
         expect(got.high).toBeLessThanOrEqual(1);
         expect(got.low <= got.estimate! + 1e-12 && got.estimate! <= got.high + 1e-12).toBe(true);
         const turned = cohenKappa(table[0]!.map((_, j) => table.map((row) => row[j]!)));
-        const relabelled = cohenKappa(table.toReversed().map((row) => row.toReversed()));
-        for (const other of [turned, relabelled]) {
+        const relabeled = cohenKappa(table.toReversed().map((row) => row.toReversed()));
+        for (const other of [turned, relabeled]) {
           expect(other.estimate).toBeCloseTo(got.estimate!, 10);
           expect(other.standardError).toBeCloseTo(got.standardError!, 10);
         }

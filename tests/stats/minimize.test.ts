@@ -22,18 +22,18 @@ describe('minimize', () => {
   it('solves any well-posed quadratic, however uneven, when told its curvature', () => {
     const curvatures = fc.array(fc.double({ min: 1e-3, max: 1e5, noNaN: true }), { minLength: 1, maxLength: 8 });
     fc.assert(
-      fc.property(curvatures, fc.double({ min: -5, max: 5, noNaN: true }), (list, centre) => {
+      fc.property(curvatures, fc.double({ min: -5, max: 5, noNaN: true }), (list, center) => {
         const curvature = Float64Array.from(list);
         const objective: Objective = (x, gradient) => {
           let value = 0;
           x.forEach((xi, i) => {
-            gradient[i] = curvature[i]! * (xi - centre);
-            value += 0.5 * curvature[i]! * (xi - centre) ** 2;
+            gradient[i] = curvature[i]! * (xi - center);
+            value += 0.5 * curvature[i]! * (xi - center) ** 2;
           });
           return value;
         };
         const got = minimize({ objective, start: new Float64Array(list.length), curvature });
-        for (const x of got.point) expect(x).toBeCloseTo(centre, 5);
+        for (const x of got.point) expect(x).toBeCloseTo(center, 5);
       }),
     );
   });

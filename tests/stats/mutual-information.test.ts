@@ -44,7 +44,7 @@ describe('mutual information', () => {
     );
   });
 
-  it('does not change when categories are relabelled', () => {
+  it('does not change when categories are relabeled', () => {
     fc.assert(
       fc.property(table, (counts) => {
         const value = mutualInformation(counts)?.value ?? 0;

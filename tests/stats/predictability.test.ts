@@ -75,15 +75,15 @@ describe.each(MEASURES)('%s', (_name, measure) => {
       fc.property(table, (counts) => {
         const value = measure(counts, 'column-given-row');
         const turned = measure(transposed(counts), 'row-given-column');
-        const relabelled = measure(
+        const relabeled = measure(
           counts.toReversed().map((row) => row.toReversed()),
           'column-given-row',
         );
         if (value === null) {
-          expect([turned, relabelled]).toEqual([null, null]);
+          expect([turned, relabeled]).toEqual([null, null]);
         } else {
           expect(turned).toBeCloseTo(value, 10);
-          expect(relabelled).toBeCloseTo(value, 10);
+          expect(relabeled).toBeCloseTo(value, 10);
         }
       }),
     );

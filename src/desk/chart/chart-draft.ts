@@ -24,7 +24,7 @@ export function baseOf(text: string): string {
   return `${text.length} ${text.slice(-200)}`;
 }
 
-/** The draft of a chart; `saved` are the snaps as they stand in the file, whose text gave `base`. */
+/** The draft of a chart; `saved` are the snaps as they stand in the file; `base` is from its text. */
 export function draftOf(state: ChartState, saved: readonly SnapCells[], base: string): ChartDraft {
   const { depth, passes, game, snaps, at, draft, known, stop, entry } = state;
   const unsaved = snaps.flatMap((snap, i) => (snap === saved[i] ? [] : [[i, snap] as const]));

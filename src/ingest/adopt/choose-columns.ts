@@ -127,7 +127,7 @@ function isOtherHeader(column: ColumnName, { header }: ColumnFacts, { score }: E
   return FILM_COLUMNS.some(({ name }) => headerLikeness(header, name) >= 0.9);
 }
 
-/** A column nearly as likely, whose header does not set it apart, makes the choice a question. */
+/** A column nearly as likely, with a header that does not set it apart, makes the choice a question. */
 function withRivals(
   pair: ColumnChoice,
   pairs: readonly ColumnChoice[],

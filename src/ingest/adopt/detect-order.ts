@@ -115,7 +115,7 @@ function marginSign(facts: ColumnFacts, context: SheetContext): Pick<Evidence, '
   return { as: 'plus', open: 'whether a plus means that the offense leads' };
 }
 
-/** Two scores: the offense's rises when it has gained all it needed, or its header says whose it is. */
+/** Two scores: the offense's rises when it has gained all it needed, or its header names the team. */
 function joinedMargin(facts: ColumnFacts, context: SheetContext): Evidence | undefined {
   const { as, open } = marginSign(facts, context);
   if (as === 'minus') return undefined;
@@ -125,13 +125,13 @@ function joinedMargin(facts: ColumnFacts, context: SheetContext): Evidence | und
   const [first, second] = [sideOfScore(facts.header), sideOfScore(other?.header ?? '')];
   if (first === second) {
     const twice = (facts.joined?.index ?? 0) < facts.index;
-    return twice ? undefined : { score: 0.55, why: 'is two scores', as: 'plus', open: 'whose score is which' };
+    return twice ? undefined : { score: 0.55, why: 'is two scores', as: 'plus', open: 'which team has which score' };
   }
   const offenseFirst = first === 'offense' || second === 'defense';
   return offenseFirst ? { score: 0.85, why: 'is the score of the offense, and that of the defense' } : undefined;
 }
 
-/** Whose score a header says it is; undefined when it does not. */
+/** The team a header names for a score; undefined when it names none. */
 function sideOfScore(header: string): 'offense' | 'defense' | undefined {
   const says = (words: readonly string[]) => headerTokens(header).some((token) => words.includes(token));
   if (says(['off', 'offense', 'offence', 'for'])) return 'offense';

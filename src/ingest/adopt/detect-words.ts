@@ -57,7 +57,7 @@ function surenessOf(column: ColumnName, facts: ColumnFacts): number {
   return variety * (long >= 0.5 || isTelling(column, words) ? 1 : 0.6);
 }
 
-/** A column of left and right whose header does not say more is asked about, and not read until then; judgment. */
+/** A column of left and right under a header that says no more is asked about, and not read until then; judgment. */
 const UNSIDED = 0.45;
 
 /** Columns of sides. */

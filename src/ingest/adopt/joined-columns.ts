@@ -3,7 +3,7 @@ import { joinCells } from '../join-cells.ts';
 import { type ColumnFacts, factsOf, isInside, shareWhere } from './column-facts.ts';
 import { stepShare } from './game-runs.ts';
 
-/** Words for a side of the field, or the teams whose sides they are, are so many at most; judgment. */
+/** Words for a side of the field, or for the teams, are so many at most; judgment. */
 const MOST_SIDES = 8;
 
 /** Pairs of columns looked at for each of our columns; judgment. */

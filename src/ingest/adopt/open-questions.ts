@@ -105,7 +105,7 @@ function choicesFor({ choices }: DraftState, facts: ColumnFacts, first: readonly
   return [...new Set([...first, ...others.slice(0, 5), NOT_READ])];
 }
 
-/** A spreadsheet's dates whose order the values do not tell. */
+/** A spreadsheet's dates when the values do not tell the order of day and month. */
 function dateQuestions(state: DraftState): Question[] {
   const { answers } = state.request;
   const columns = state.context.columns.filter(({ part }) => part === undefined);

@@ -78,9 +78,9 @@ function followedSteps(steps: readonly number[], toGo: ColumnFacts, gain: Column
 }
 
 /**
- * More steps followed; of equals the one whose steps are fewer, then whose distance is more often 10 (yards to the goal
- * line fall by the gain as well), then whose numbers stand in cells of their own, then by header, so that their order is
- * no matter.
+ * More steps followed; of equals the one with fewer steps, then the one with 10 to go more often (yards to the goal line
+ * fall by the gain as well), then the one with numbers in cells of their own, then by header, so that order does not
+ * matter.
  */
 function isBetter(chain: Chain, best: Chain | undefined): boolean {
   if (best === undefined) return chain.followed > 0;

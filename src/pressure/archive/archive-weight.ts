@@ -27,7 +27,7 @@ export interface ArchiveUse {
   readonly ownShare: number | null;
 }
 
-/** The base rates: whose they are, how alike, and where they help. */
+/** The base rates: which offenses they come from, how alike those are, and where they help. */
 export interface ArchiveWeight {
   readonly offenses: readonly ArchiveOffense[];
   readonly offenseGames: number;
@@ -41,7 +41,7 @@ export interface ArchiveWeight {
   readonly level: WeekSettings['level'];
 }
 
-/** Whose film there is, and what the forecast made of it. */
+/** Which offenses are on film, and what the forecast made of it. */
 export interface ArchiveInput {
   readonly chart: Film;
   readonly archive: Film | null;

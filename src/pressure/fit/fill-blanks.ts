@@ -36,7 +36,7 @@ export interface Way {
   readonly chance: number;
 }
 
-/** A theory whose words are grouped by which of its rules they speak to. */
+/** A theory with its words grouped by the rules they speak to. */
 export function theoryRules(
   rules: readonly ReadyRule[],
   features: readonly FitFeature[],

@@ -49,7 +49,7 @@ const SPLITS: readonly LineSplit[] = [
   },
 ];
 
-/** Level of the receivers among the line's, whose strength is judgment. */
+/** Level of the receivers among the line's; its strength is judgment. */
 const RECEIVER_LEVEL = 3;
 
 /** The receivers' own strength in place of the look's. */

@@ -8,7 +8,7 @@ const ARCHIVE_WORTH = 60;
 /**
  * Snaps of each situation to expect on Friday, in the order of the situations.
  *
- * @param film - the opponent's own mix of situations, moved a little towards the archive's
+ * @param film - the opponent's own mix of situations, moved a little toward the archive's
  * @param snaps - their snaps expected on Friday
  * @returns numbers that sum to `snaps`, or all 0 when no situation was charted
  */

@@ -23,7 +23,7 @@ export interface TellGround {
   readonly expected: LeftOutShares;
   /** Classes that are tested; all when absent. */
   readonly asked?: readonly number[];
-  /** Whose snaps are alike; absent where snaps count as independent. */
+  /** The game of each snap, because snaps of one game are alike; absent where snaps count as independent. */
   readonly clusters?: TellClusters;
   /** All charted snaps: the cell is set against those outside of it. Absent where the expectation is taken as it is. */
   readonly totals?: TellTotals;

@@ -17,7 +17,7 @@ import type { MenuCall, MenuResult, OtherMenu, WorstAnswer } from './result.ts';
 
 /**
  * The week's menu: which pressures to carry and how often to call each in every situation. Among all menus that give up
- * no more points than week.yaml allows, it is the one whose theories are right more often than wrong on most snaps, less
+ * no more points than week.yaml allows, it is the one with theories right more often than wrong on most snaps, less
  * the price of its reps; or the limits that clash. Points are given up where they rule a call out: what no evidence tells
  * apart costs nothing.
  */

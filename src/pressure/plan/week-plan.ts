@@ -60,7 +60,7 @@ export interface WeekPlan {
   readonly tables: OpponentTables;
   /** What makes them different from the archive's offenses, in at most eight lines. */
   readonly different: DifferentChapter;
-  /** Whose film the base rates are, how alike, and what each question counts them for. */
+  /** Which offenses the base rates come from, how alike they are, and what each question counts them for. */
   readonly archive?: ArchiveWeight;
   readonly protection: ProtectionChapter;
   readonly scores: ScoreChapter;

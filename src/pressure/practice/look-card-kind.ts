@@ -7,7 +7,7 @@ import { LOOKS, lookCodes, receiverLookOf } from '../snap/look.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 
 /**
- * The kind of look of every snap, or undefined where the answer is not known. A dropback whose back's job was not charted
+ * The kind of look of every snap, or undefined where the answer is not known. A dropback on which the back's job was not charted
  * counts as one with the back in.
  *
  * @param cuts - the staff's cut-offs, for the answer

@@ -37,8 +37,8 @@ export interface LookCard {
 }
 
 /**
- * One card for every kind of look asked for, numbered from 1 in the order of the kinds. The snap on a card is the one
- * whose charted words are shared by most snaps of its kind; the earlier one when several are.
+ * One card for every kind of look asked for, numbered from 1 in the order of the kinds. The snap on a card is the
+ * one that shares its charted words with most snaps of its kind; the earlier one when several do.
  *
  * @param chart - the opponent's film
  * @param cuts - the staff's cut-offs

@@ -8,7 +8,7 @@ export const LINE_SPOTS = ['far_tackle', 'far_guard', 'center', 'near_guard', 'n
 export type LineSpot = (typeof LINE_SPOTS)[number];
 
 /**
- * Whose man a rusher is in a man protection: a lineman's; one the back reads; or nobody's, because he came from depth
+ * Who has a rusher in a man protection: a lineman; the back, who reads him; or nobody, because he came from depth
  * and is not in their count.
  */
 export type CountedBy = LineSpot | 'back' | 'nobody';

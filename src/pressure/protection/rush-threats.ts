@@ -117,7 +117,7 @@ function rusherOf({ call, roles, counted }: RushContext, entry: RushEntry): Rush
 }
 
 /**
- * Whose man each of our roles is in a man protection: linemen take our linemen and then linebackers inside out until
+ * Who has each of our men in a man protection: linemen take our linemen and then linebackers inside out until
  * five are counted; the back reads the rest of the men within five yards of the ball's line and eight of the ball
  * (judgment); a man from depth is nobody's until film shows him to them.
  */

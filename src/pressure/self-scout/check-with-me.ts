@@ -8,7 +8,7 @@ const THEIRS: readonly (OwnSnap['outcome'] | undefined)[] = ['gain', 'explosive'
 
 /**
  * What it costs to show early against an offense that changes its play: how the snaps ended that they changed after our
- * look, against those they left, with the interval of the difference (Newcombe). Snaps whose change or end was not
+ * look, against those they left, with the interval of the difference (Newcombe). Snaps on which the change or the end was not
  * charted are counted apart.
  */
 export function lookChanges(snaps: readonly OwnSnap[]): LookChanges {

@@ -115,7 +115,7 @@ function answerTest(test: SnapTest, answer: string, { chart, cuts }: CutFilm): S
   return (index) => (charted[index] === NOT_KNOWN ? undefined : test(index));
 }
 
-/** A chart that never says quarterback_run does not tell whose run it was. */
+/** A chart that never says quarterback_run does not tell who ran. */
 function tellsQuarterbackRuns(chart: Film): boolean {
   const kinds = chart.columns.play_kind;
   return kinds?.kind === 'code' && kinds.values.includes('quarterback_run');

@@ -4,7 +4,7 @@ import { fixed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { numberCell, numbers, type TableView, words } from './table-view.ts';
 
-/** The base rates: whose they are, how many snaps, how alike in style. */
+/** The base rates: which offenses, how many snaps, how alike in style. */
 export function archiveTable({ offenses, ownGames, ownYards }: ArchiveWeight): TableView {
   const yardstick = ownGames === null ? '' : `; their own games are ${distanceWords(ownGames)} from each other`;
   return {

@@ -80,7 +80,7 @@ describe('what no sheet of its kind can say is asked', () => {
     expect(cellsOf(turned, 'to_go')).toEqual(short.map(({ down }) => down));
   });
 
-  it('whose score is which, with both columns named in the answer', () => {
+  it('which score is which, with both columns named in the answer', () => {
     const sheet = coachSheets().find(({ name }) => name.startsWith('team and yard line'));
     const question = adopt(sheet?.text ?? '').draft.questions.find(({ key }) => key === 'HC');
     expect(question?.choices).toEqual(
@@ -97,7 +97,7 @@ describe('what no sheet of its kind can say is asked', () => {
     expect(keys).toEqual(expect.arrayContaining(['personnel/Ace', 'personnel/Deuce', 'personnel/Pro', 'H', 'Call']));
   });
 
-  it('a yard line whose side is blank on some rows, while both sides are named on others, is not taken for either', () => {
+  it('a yard line with a side that is blank on some rows, while both sides are named on others, is not taken for either', () => {
     const body = rows(({ i, down, toGo, yards, kind, gain }) =>
       [down, toGo, i % 10 === 3 ? '' : yards > 50 ? 'OWN' : 'OPP', line(yards), kind, gain].join(','),
     );
@@ -108,7 +108,7 @@ describe('what no sheet of its kind can say is asked', () => {
     expect(reading.rejected[0]?.reasons.join()).toContain('does not say on which side of the 50');
   });
 
-  it('whose rows are to be read, when a column says which unit is on the field', () => {
+  it('which rows are to be read, when a column says which unit is on the field', () => {
     const body = rows(({ i, down, toGo, yards, kind, gain }) =>
       [i % 5 === 4 ? 'D' : i % 11 === 7 ? 'K' : 'O', down, toGo, yards, kind, gain].join(','),
     );

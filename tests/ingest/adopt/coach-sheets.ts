@@ -166,7 +166,7 @@ export function coachSheets(): CoachSheet[] {
         ['Gain', ['gain'], ({ gain }) => (gain < 0 ? `${gain} yds` : `+${gain}`)],
       ],
     }),
-    sheet('team and yard line, and two scores that do not say whose', {
+    sheet('team and yard line, and two scores that name no team', {
       snaps: coachSnaps(15, 60, 2),
       delimiter: ';',
       columns: [
@@ -214,7 +214,7 @@ export function coachSheets(): CoachSheet[] {
   ];
 }
 
-/** Sheets whose down and distance, or ball position, a spreadsheet took for dates. */
+/** Sheets on which a spreadsheet took down and distance, or ball position, for dates. */
 function dateSheets(): CoachSheet[] {
   const pairs: readonly (readonly [string, (snap: CoachSnap) => string])[] = [
     ['3-Oct for 3-10', ({ down, toGo }) => `${down}-${MONTHS[toGo - 1]}`],

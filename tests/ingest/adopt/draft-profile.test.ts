@@ -205,7 +205,7 @@ describe('a drafted profile survives', () => {
     ['-35', (yards: number) => String(yards > 50 ? -(100 - yards) : yards)],
     ['PLW 35', (yards: number) => (yards > 50 ? `HC ${100 - yards}` : yards === 50 ? '50' : `PLW ${yards}`)],
     [
-      'a team whose short name is a month: Mar-10',
+      'a team with a month for a short name: Mar-10',
       (yards: number) => (yards > 50 ? `${100 - yards}-Mar` : yards === 50 ? '50' : `PLW ${yards}`),
     ],
   ])('ball positions written as %s', (_, write) => {
@@ -253,7 +253,7 @@ describe('what the values do not tell is asked', () => {
     expect(textAt(answered.reading.chart, 'play_kind', slip)).toBe('screen');
   });
 
-  it('a code again when its answer is no word of ours', () => {
+  it('a code again when its answer is not one of our words', () => {
     const text = sheetOf(
       SNAPS,
       withColumn('R/P', ({ kind, concept }) => (concept === 'slip' ? 'Z' : kind)),

@@ -55,7 +55,7 @@ describe('the archive’s weight', () => {
     expect(motionGames(games(['fast', undefined, undefined, 'none']))).toBe(2);
   });
 
-  it('sets yards a snap beside the opponent’s, from the snaps whose gain was charted', () => {
+  it('sets yards a snap beside the opponent’s, from the snaps with a charted gain', () => {
     const gained = (offense: string, gains: readonly number[]): SnapRecord[] =>
       gains.map((gain) => ({ offense, game: 'g', play_kind: 'run', gain }));
     const level = archiveWeight({

@@ -104,7 +104,7 @@ describe('fitChain', () => {
     );
   });
 
-  it('gives relabelled answers for relabelled classes', () => {
+  it('gives relabeled answers for relabeled classes', () => {
     fc.assert(
       fc.property(games(3), fc.option(fc.array(snapOf(3), { minLength: 1, maxLength: 30 })), (own, archive) => {
         const turn = (list: readonly Snap[]) => list.map(([a, b, k]): Snap => [a, b, (k + 1) % 3]);

@@ -86,7 +86,7 @@ describe('forecastWeek', () => {
     );
   });
 
-  it('moves towards the archive, and the less the more film there is', () => {
+  it('moves toward the archive, and the less the more film there is', () => {
     const archive = runs(400, 100);
     const shareOf = (own: SnapRecord[]) =>
       find(forecastOf(own, archive).forecasts, 'run_or_pass', 'all').classes[0]!.share;

@@ -16,7 +16,7 @@ const WORDS: Readonly<Record<SlideTo, readonly string[]>> = {
   back: ['trips', 'hash left'],
 };
 
-/** Seeds whose habit of 34 of 37 is named under its own question from both words of its look. */
+/** Seeds with a habit of 34 of 37 that is named under its own question from both words of its look. */
 function named(to: SlideTo, behind: Film | null): string[] {
   const seeds = ['one', 'two', 'three'];
   return seeds.filter((seed) =>

@@ -103,7 +103,7 @@ describe('the halftime update', () => {
 });
 
 describe('our own tendency tonight', () => {
-  it('a call held on a stop, a loss or a takeaway, of the snaps whose outcome is known', () => {
+  it('a call held on a stop, a loss or a takeaway, of the snaps with a known outcome', () => {
     const chart = live([
       { down: 1, to_go: 10, gain: 2, play_kind: 'run', call: 'Rake' },
       { down: 1, to_go: 10, gain: 8, play_kind: 'run', call: 'Rake' },

@@ -7,7 +7,7 @@ import { familyShares, menuAgainst, planAgainst } from './style-menus.ts';
 interface Expected {
   /** Families one of which is sent most. */
   readonly leads: readonly Family[];
-  /** The family whose theory is most right, where another word behind the same path may be sent as often: at least a fifth. */
+  /** The family with the theory that is most right, where another word behind the same path may be sent as often: at least a fifth. */
   readonly answer?: Family;
   /** Families of which more than a call or two a game would be a mistake; together at most this share of our pressures. */
   readonly sparing: readonly Family[];

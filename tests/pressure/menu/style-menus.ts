@@ -9,7 +9,7 @@ import { demoDefense } from '../demo-defense.ts';
 
 const exact = await loadExactSolver();
 
-/** The whole plan of a week against an invented offense, with the demo's calls and no film of ours. */
+/** The whole plan of a week against an invented offense, with the demo's calls and no film of our own. */
 export function planAgainst(chart: Film): WeekPlan {
   const has = { archive: false, ownFilm: false, library: true, weekFile: true };
   return planWeek({

@@ -69,7 +69,7 @@ describe('releases', () => {
     expect(slow.fit.mu - slow.typical.mu).toBeCloseTo(Math.log(1.08), 6);
   });
 
-  it('draws a curve whose bounds hold its median', () => {
+  it('draws a curve with bounds that hold its median', () => {
     const curve = releaseCurve(dropbacks(many(5, dropback(3))));
     expect(curve.low).toBeLessThan(curve.median);
     expect(curve.high).toBeGreaterThan(curve.median);

@@ -33,7 +33,7 @@ describe('a shuffled log is called nothing', () => {
     expect(count(({ earlyShows }) => earlyShows.some(({ adjusted }) => (adjusted ?? 1) < 0.05))).toBeLessThanOrEqual(4);
   });
 
-  it('no change of theirs is said to cost or to gain', () => {
+  it('none of their changes is said to cost or to gain', () => {
     expect(
       count(({ lookChanges }) => lookChanges.difference.low > 0 || lookChanges.difference.high < 0),
     ).toBeLessThanOrEqual(4);

@@ -121,7 +121,7 @@ describe('ownFilmChapter', () => {
     expect(b.pressureRates).toEqual(a.pressureRates);
   });
 
-  it('finds no tell of ours in a log that follows the situation alone', () => {
+  it('finds none of our tells in a log that follows the situation alone', () => {
     const log = situationLog(300);
     expect(chapterOf(log).tells).toEqual([]);
   });

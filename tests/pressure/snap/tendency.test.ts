@@ -69,9 +69,9 @@ describe('tendencyOf', () => {
 
   it('takes a pass for no run, and asks which pass only where a game tells its passes apart', () => {
     const kinds = ['run', 'run', 'pass', 'pass', 'pass', 'screen'];
-    const untold = filmFromRecords(kinds.map((play_kind) => ({ game: 'w01', down: 1, to_go: 10, play_kind })));
+    const notSaid = filmFromRecords(kinds.map((play_kind) => ({ game: 'w01', down: 1, to_go: 10, play_kind })));
     const totalOf = (of: string) => {
-      const answer = tendencyOf(untold, { of, when: [], by: 'down' }, cuts);
+      const answer = tendencyOf(notSaid, { of, when: [], by: 'down' }, cuts);
       if (answer.kind !== 'rows') throw new Error('expected rows');
       const { share, notCharted } = answer.total;
       return [share.count, share.trials, notCharted];

@@ -104,7 +104,7 @@ describe('backtest', () => {
     expect(forecastsOf(turned, 'Cinder Vale week 5')).toEqual(forecastsOf(records, 'Cinder Vale week 5'));
   });
 
-  it('gives relabelled scores for relabelled classes', () => {
+  it('gives relabeled scores for relabeled classes', () => {
     const records = inventedFilm(four);
     const original = TARGET_DEFINITIONS.find(({ target }) => target === 'protectors')!;
     const turn = (code: number) => (code === 255 ? 255 : (code + 1) % 3);
