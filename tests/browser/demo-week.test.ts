@@ -14,7 +14,7 @@ describe.skipIf(chromiumPath === null || !hasPdfTools)('the demo week on paper',
   beforeAll(async () => {
     season = demoSeason();
     const week = join(season, 'week-09');
-    expect(run(['report', week]).code).toBe(0);
+    for (const command of ['report', 'script']) expect(run([command, week]).code).toBe(0);
     out = join(week, 'out');
     browser = await launchBrowser();
   });
@@ -29,6 +29,7 @@ describe.skipIf(chromiumPath === null || !hasPdfTools)('the demo week on paper',
     ['wristband', 1],
     ['tip-sheet', 1],
     ['report', 8],
+    ['script', 8],
   ])('%s keeps to %i sides at most', async (name, sides) => {
     const { page } = await openPage(browser, `file://${join(out, `${name}.html`)}`);
     const path = join(out, `${name}.pdf`);
@@ -38,7 +39,7 @@ describe.skipIf(chromiumPath === null || !hasPdfTools)('the demo week on paper',
   });
 
   it.each([1280, 820, 390])('no page is wider than a window of %i', async (width) => {
-    for (const name of ['report', 'call-sheet', 'tip-sheet']) {
+    for (const name of ['report', 'call-sheet', 'tip-sheet', 'script']) {
       const { page } = await openPage(browser, `file://${join(out, `${name}.html`)}`);
       await page.setViewportSize({ width, height: 900 });
       expect(await page.evaluate('document.documentElement.scrollWidth'), name).toBeLessThanOrEqual(width);

@@ -15,19 +15,12 @@ export function periodTable(
   return {
     id: place.id,
     caption: place.caption,
-    columns: [
-      words('Rep'),
-      words('Situation'),
-      words('Call'),
-      words('Sent'),
-      words('Card'),
-      words('Why'),
-      words('Watch'),
-    ],
+    columns: ['Rep', 'Situation', 'Hash', 'Call', 'Sent', 'Card', 'Why', 'Watch'].map((head) => words(head)),
     rows: reps.map((rep) => ({
       name: String(rep.number),
       cells: [
-        textCell(`${situationName(rep.situation)}, ${rep.hash} hash`),
+        textCell(situationName(rep.situation)),
+        textCell(rep.hash),
         textCell(rep.isNew ? `${rep.call} (NEW)` : rep.call),
         textCell(sentWords(rep.sentFrom)),
         textCell(`${rep.card} ${lookKindLabel(rep.look)}`),
@@ -85,5 +78,5 @@ export function contactTable(load: ContactLoad): TableView {
 }
 
 function sentWords(from: string): string {
-  return from === 'either' ? 'either side' : from.replaceAll('_', ' ');
+  return from === 'either' ? 'either' : from.replaceAll('_', ' ');
 }
