@@ -21,7 +21,7 @@ ${betweenLine(between)}<p class="small">${sureWithWord('lean')} under 20 snaps o
 
 function betweenLine(calls: readonly CallVerdict[]): Html | null {
   if (calls.length === 0) return null;
-  const said = calls.map(({ call, words }, i) => html`${i === 0 ? '' : '; '}<b><bdi>${call}</bdi></b> ${words}`);
+  const said = calls.map(({ call, words }, i) => html`${i === 0 ? null : html`; `}<b><bdi>${call}</bdi></b> ${words}`);
   return html`<p>In between, carry on: ${said}.</p>\n`;
 }
 

@@ -107,8 +107,14 @@ describe('keep, fix, drop', () => {
   });
 
   it('names the calls that came out in between, so that none is missing', async () => {
-    const page = (await renderReview(gradedAs(3, ['right']))).replaceAll(/<[^>]+>/g, '');
-    expect(page).toContain('In between, carry on: Rake held 3 of 6 (50%); right call on 1, wrong on 0.');
+    const review = gradedAs(3, ['right']);
+    const [call] = review.grades?.calls ?? [];
+    if (!call || !review.grades) throw new Error('the invented game is graded');
+    const two = { ...review, grades: { ...review.grades, calls: [call, { ...call, name: 'Torch' }] } };
+    const page = (await renderReview(two)).replaceAll(/<[^>]+>/g, '');
+    expect(page).toContain(
+      'In between, carry on: Rake held 3 of 6 (50%); right call on 1, wrong on 0; Torch held 3 of 6 (50%).',
+    );
   });
 
   it('stands on top of Monday’s page', async () => {
