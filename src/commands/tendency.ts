@@ -1,5 +1,7 @@
+import { nearestWord } from '../ingest/nearest-word.ts';
 import { toCsv } from '../ingest/write-csv.ts';
-import { type TendencyAnswer, type TendencyRow, tendencyOf } from '../pressure/snap/tendency.ts';
+import type { QuestionFault } from '../pressure/snap/condition.ts';
+import { type QuestionProblem, type TendencyAnswer, type TendencyRow, tendencyOf } from '../pressure/snap/tendency.ts';
 import { percentRange } from '../report/words/percent.ts';
 import { questionFaultWords } from '../report/words/question-words.ts';
 import { isThin, shareWords } from '../report/words/share-words.ts';
@@ -26,15 +28,24 @@ export async function tendency(weekFolder: string, options: TendencyOptions, ter
   const question = { of: options.of, when: options.when ?? [], by: options.by };
   const answer = tendencyOf(week.chart, question, week.settings.situations);
   if (answer.kind === 'problems') {
-    throw new UserProblem(
-      'usage',
-      answer.problems.map(({ text, fault }) => `"${text}" ${questionFaultWords(fault)}`).join('\n'),
-    );
+    throw new UserProblem('usage', answer.problems.map(problemLine).join('\n'));
   }
   if (options.json) terminal.out(`${JSON.stringify({ question, ...answer }, null, 2)}\n`);
   else if (options.csv) terminal.out(tendencyCsv(question, answer));
   else terminal.out(tendencyText(question, answer));
   return EXIT.fine;
+}
+
+/** What is wrong with a part of the question, after the word that was most likely meant. */
+function problemLine({ text, fault }: QuestionProblem): string {
+  const near = 'words' in fault ? nearestWord(wordIn(text, fault), fault.words) : undefined;
+  return `${near === undefined ? '' : `Did you mean "${near}"? `}"${text}" ${questionFaultWords(fault)}`;
+}
+
+/** The word of the part that is not known. */
+function wordIn(text: string, fault: QuestionFault): string {
+  if ('asked' in fault) return fault.asked;
+  return 'name' in fault ? fault.name : text;
 }
 
 function tendencyText(question: TendencyOptions, answer: Extract<TendencyAnswer, { kind: 'rows' }>): string {

@@ -131,3 +131,18 @@ describe('wrong usage', () => {
     expect(run(['report', week]).note).toMatch(/may not write/);
   });
 });
+
+describe('a question with a slip of the pen', () => {
+  it.each([
+    [['--of', 'scren'], 'Did you mean "screen"? "scren" is none of'],
+    [['--of', 'run', '--when', 'thrd_long'], 'Did you mean "third_long"?'],
+    [['--of', 'run', '--when', 'slyde=left'], 'Did you mean "slide"?'],
+    [['--of', 'run', '--when', 'down=3', '--by', 'dwn'], 'Did you mean "down"?'],
+    [['--of', 'zebra'], '"zebra" is none of'],
+  ])('%j names the word that was meant, or the words there are', (asked, said) => {
+    const { code, note } = run(['tendency', weekWith(`${header},slide\n${snap},left\n`), ...asked]);
+    expect(code).toBe(2);
+    expect(note).toContain(said);
+    expect(note.includes('Did you mean')).toBe(said.startsWith('Did'));
+  });
+});
