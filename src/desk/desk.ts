@@ -134,11 +134,15 @@ export class Desk {
     await this.guard(async () => putAtOnce(await this.database, `${open.known.id}/${path}`, draft));
   }
 
-  /** Whether a file is another than the one last seen here. */
-  async isChanged(path: string): Promise<boolean> {
-    const { open } = this.state;
-    if (open === null) return false;
-    return !sameBytes(await open.store.read(path).catch(() => null), open.files.get(path) ?? null);
+  /** Whether a file is another than the one last seen here; files being written are waited for. */
+  isChanged(path: string): Promise<boolean> {
+    const turn = this.writing.then(async () => {
+      const { open } = this.state;
+      if (open === null) return false;
+      return !sameBytes(await open.store.read(path).catch(() => null), open.files.get(path) ?? null);
+    });
+    this.writing = turn;
+    return turn;
   }
 
   /** Reads the season again; what changed outside of the page is said. */

@@ -1,4 +1,5 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { chromiumPath, launchBrowser } from './browser.ts';
@@ -7,8 +8,8 @@ import { builtDesk } from './desk-page.ts';
 import { snapKeys } from './typed-game.ts';
 
 /**
- * A real folder as browsers give it, in their origin private file system (WHATWG File System); a page opened from disk is
- * given none, so the same page stands at an address that leads nowhere.
+ * Folders to write into are real ones as browsers give them, in their origin private file system (WHATWG File System); a
+ * page opened from disk is given none, so the same page stands at an address that leads nowhere. One is on the real disk.
  */
 const ADDRESS = 'https://desk.invalid/';
 const SHEET = 'week-01/opponent.csv';
@@ -119,6 +120,48 @@ describe.skipIf(chromiumPath === null)('a season in a folder on disk', () => {
     await page.getByRole('heading', { name: 'Chart Pine Hollow' }).waitFor();
   });
 
+  /** The coach picks a folder of the real disk: it is dropped on the page, since no picker can be driven. */
+  async function openRealFolder(path: string): Promise<void> {
+    await page.evaluate(() => {
+      const dropped = new Promise((resolve) => {
+        document.addEventListener('dragover', (event) => event.preventDefault());
+        document.addEventListener('drop', (event) => {
+          event.preventDefault();
+          const item = event.dataTransfer?.items[0] as unknown as { getAsFileSystemHandle: () => unknown };
+          resolve(item.getAsFileSystemHandle());
+        });
+      });
+      Object.assign(window, { showDirectoryPicker: () => dropped });
+    });
+    const browserItself = await context.newCDPSession(page);
+    const data = { items: [], files: [path], dragOperationsMask: 1 };
+    for (const type of ['dragEnter', 'dragOver', 'drop'] as const)
+      await browserItself.send('Input.dispatchDragEvent', { type, x: 100, y: 100, data });
+    await page.getByRole('button', { name: 'Work in a season folder' }).click();
+  }
+
+  it('on the real disk is read, and read again once another program changed or removed what is in it', async () => {
+    const folder = join(built.home, 'season');
+    await openRealFolder(folder);
+    await page.getByRole('heading', { name: 'Chart Harrow Creek' }).waitFor();
+    await page.getByText('Saved in the folder').waitFor();
+    const week = join(folder, 'week-09', 'week.yaml');
+    writeFileSync(week, readFileSync(week, 'utf8').replace('Harrow Creek', 'Pine Hollow'));
+    await page.evaluate(() => window.dispatchEvent(new Event('focus')));
+    await page.getByText('changed outside of this page: week-09/week.yaml').waitFor();
+    await page.getByRole('heading', { name: 'Chart Pine Hollow' }).waitFor();
+    rmSync(join(folder, 'week-09', 'live.csv'));
+    await page.evaluate(() => window.dispatchEvent(new Event('focus')));
+    await page.getByText('changed outside of this page: week-09/live.csv').waitFor();
+  });
+
+  /**
+   * Simulated: a browser without a window asks nobody whether a page may write to the disk, and neither answers for the
+   * coach nor takes an answer back (its debugging protocol knows no such permission). The error is the one that the
+   * interface names.
+   *
+   * @see WICG, "File System Access" (2024), section 2.3: NotAllowedError where the permission is not granted; from memory
+   */
   it('that the browser no longer lets the page into says so, keeps what is typed, and writes it when it may', async () => {
     await openFolder();
     await page.evaluate(() => {
