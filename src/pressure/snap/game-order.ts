@@ -48,9 +48,12 @@ function compareWords(one: string, other: string): number {
 
 function sorted(film: Film, rows: readonly number[]): readonly number[] {
   for (const momentAt of [numberOf, secondsPlayed]) {
-    const moments = new Map(rows.map((row) => [row, momentAt(film, row)]));
-    if (rows.some((row) => moments.get(row) === undefined)) continue;
-    return [...rows].sort((one, other) => (moments.get(one) ?? 0) - (moments.get(other) ?? 0) || one - other);
+    const timed = rows.flatMap((row) => {
+      const moment = momentAt(film, row);
+      return moment === undefined ? [] : [{ row, moment }];
+    });
+    if (timed.length < rows.length) continue;
+    return timed.sort((one, other) => one.moment - other.moment || one.row - other.row).map(({ row }) => row);
   }
   return rows;
 }

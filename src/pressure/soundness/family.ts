@@ -9,8 +9,7 @@ export function familyFaults(call: Call): Fault[] {
   const { family } = call;
   const made = familyFacts(family).men;
   const counts = countsOf(call);
-  return (Object.keys(made) as MenKind[]).flatMap((men): Fault[] => {
-    const wanted = made[men] ?? 0;
+  return (Object.entries(made) as [MenKind, number][]).flatMap(([men, wanted]): Fault[] => {
     const found = counts[men];
     const fits = men === 'late' && wanted > 0 ? found >= wanted : found === wanted;
     return fits ? [] : [{ failure: { kind: 'not_the_family', family, men, found, wanted } }];
