@@ -47,6 +47,6 @@ export function saysOf({ games, due }: OwnCounts, question: string): number[] {
       counts.subarray(place, place + due.classes).reduce((sum, n) => sum + n, 0),
     );
     const snaps = trials.reduce((sum, n) => sum + n, 0);
-    return snaps === 0 ? 1 : effectiveSnaps(trials, question) / snaps;
+    return effectiveSnaps(trials, question) / Math.max(1, snaps);
   });
 }

@@ -143,6 +143,21 @@ describe('pressuredChapter', () => {
 });
 
 describe('answersToPressure', () => {
+  it('takes what other offenses do against five where nobody ever sent five at these', () => {
+    const never = offense('never five', { screens: [0.1, 0.1] }).map((snap) => ({ ...snap, rushers_faced: 4 }));
+    const others = ['Elm', 'Fir', 'Oak', 'Pine', 'Yew'].flatMap((name) =>
+      offense(`league ${name}`, { screens: [0.05, 0.5], offense: name }),
+    );
+    const { factors } = chapterOf(never, others);
+    const kept = factors.filter(({ by, group, target }) => {
+      return by === 'rushers' && group === 'five' && target === 'pass_answer';
+    });
+    const of = (answer: string) => kept.find(({ name }) => name === answer)?.factor;
+    expect(of('screen')).toBeGreaterThan(1.2);
+    expect(of('quick')).toBeLessThan(1);
+    expect(of('dropback')).toBeLessThan(1);
+  });
+
   it('is the forecast itself without a rush or coverage on film', () => {
     const chart = filmFromRecords(offense('plain', { screens: [0.1, 0.1] }));
     const { forecasts } = countedForecast(chart, settings);
