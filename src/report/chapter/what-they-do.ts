@@ -7,7 +7,9 @@ import { forecastChart } from '../view/forecast-chart.ts';
 import { habitTable } from '../view/habit-table.ts';
 import { lineSituationTable, lineTable } from '../view/line-table.ts';
 import { opponentTable } from '../view/opponent-tables.ts';
+import type { TableView } from '../view/table-view.ts';
 import { tellsChart } from '../view/tells-chart.ts';
+import { tempoTable } from '../view/tempo-table.ts';
 
 /** The tables a staff asks for first, and those that are folded. */
 const [OPEN, FOLDED] = [
@@ -32,6 +34,7 @@ export function whatTheyDoChapter(plan: WeekPlan): Chapter {
         blocks: [
           ...(plan.different.lines.length === 0 ? [] : [{ kind: 'table', table: differentTable(plan) } as const]),
           ...FOLDED.flatMap((by) => splitBlock(plan, by)),
+          ...tableBlock(tempoTable(plan)),
           ...[lineTable(plan), lineSituationTable(plan), habitTable(plan)].map(
             (table) => ({ kind: 'table', table }) as const,
           ),
@@ -42,7 +45,10 @@ export function whatTheyDoChapter(plan: WeekPlan): Chapter {
 }
 
 function splitBlock(plan: WeekPlan, by: TableSplit): readonly Block[] {
-  const table = opponentTable(plan, by);
+  return tableBlock(opponentTable(plan, by));
+}
+
+function tableBlock(table: TableView | null): readonly Block[] {
   return table === null ? [] : [{ kind: 'table', table }];
 }
 
