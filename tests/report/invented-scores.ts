@@ -38,12 +38,6 @@ export function inventedScores(forecast: ForecastChapter, library: CallLibrary):
     ),
     ownFilm: [],
     notes: [{ kind: 'runs', share: 0.48 }],
-    backRelease: cells.map((situation) => ({
-      situation,
-      out: 0.4,
-      whenIn: FAMILIES.map((family) => ANSWERS.map((answer) => backChange(family, answer, 0.5))),
-      whenOut: FAMILIES.map((family) => ANSWERS.map((answer) => backChange(family, answer, -0.75))),
-    })),
     disagreements: ['play_action'],
   };
 }
@@ -54,11 +48,6 @@ function valueAgainst(family: Family, answer: string): number {
   const held = answer === 'dropback' || answer === 'deep_shot' ? 1.1 : 0;
   const harmed = (answer === 'screen' || answer === 'quick') && (family === 'add_on' || family === 'zero') ? -1.6 : 0;
   return held + harmed + 1.4 * (wobble(family, answer) - 0.45);
-}
-
-/** Invented: a back who stays helps the add-on and zero on a held ball, one who gets out hurts them. */
-function backChange(family: Family, answer: string, change: number): number {
-  return answer === 'dropback' && (family === 'add_on' || family === 'zero') ? change : 0;
 }
 
 function verdictOf(mean: number, half: number): FamilyScore['verdict'] {

@@ -1,6 +1,5 @@
 import { FAMILIES, type Family } from '../../game/families.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
-import { backReleases } from './back-release.ts';
 import { callScore } from './call-points.ts';
 import { disagreementsOf } from './disagreement.ts';
 import { familyScores } from './family-points.ts';
@@ -24,7 +23,6 @@ export function scoreChapter(input: ScoreInput): ScoreChapter {
     families: [all, ...situations].flatMap((mix) => familyScores(mix, families, model)),
     zones: zones.flatMap((mix) => familyScores(mix, families, model)),
     calls: callScores(input, week, model),
-    backRelease: backReleases(week, model, input.forecast),
     ownFilm: ownFamilies(model),
     disagreements: disagreementsOf(families, all.shares),
     notes: scoreNotes(input, week, model),

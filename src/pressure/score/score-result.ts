@@ -52,20 +52,6 @@ export interface CallScore {
   readonly byAnswer: readonly { readonly answer: Answer; readonly points: number }[];
 }
 
-/**
- * What the back's release does to the families in a situation: what to add to the points against each answer, per ten
- * snaps, were he always in or always out.
- */
-export interface BackRelease {
-  /** Situation id, or `all`. */
-  readonly situation: string;
-  /** Share of passes on which he is planned to get out, 0 to 1. */
-  readonly out: number;
-  /** By family and answer of the vocabularies. */
-  readonly whenIn: readonly (readonly number[])[];
-  readonly whenOut: readonly (readonly number[])[];
-}
-
 /** What our own film says of a family. */
 export interface OwnFamilyFilm {
   readonly family: Family;
@@ -81,8 +67,6 @@ export interface ScoreChapter {
   /** The families by field zone, over all situations. */
   readonly zones: readonly FamilyScore[];
   readonly calls: readonly CallScore[];
-  /** Empty where the back's job was not charted. */
-  readonly backRelease: readonly BackRelease[];
   /** Families of which we have film. */
   readonly ownFilm: readonly OwnFamilyFilm[];
   /** Where the open data and common practice disagree on something they do. */
