@@ -111,6 +111,7 @@ export function countedForecast(chart: Film, settings: WeekSettings = inventedSe
   );
   return {
     forecasts,
+    line: [],
     tells: { looked: 0, discoveryRate: 0.1, tells: [] },
     backtest: null,
     archive: { used: false, games: 0, snaps: 0, ownShare: 1 },

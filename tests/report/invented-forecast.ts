@@ -27,6 +27,7 @@ export function inventedForecast(): ForecastChapter {
   const forecasts = cells.flatMap((cell) => TARGET_DEFINITIONS.map((definition) => inventedCell(definition, cell)));
   return {
     forecasts,
+    line: [],
     tells: { looked: 412, discoveryRate: 0.1, tells: TELLS },
     backtest: BACKTEST,
     archive: { used: true, games: 18, snaps: 1104, ownShare: 0.9 },

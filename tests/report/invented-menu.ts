@@ -70,6 +70,7 @@ export function inventedMenu(library: CallLibrary, scores: ScoreChapter): MenuRe
       { path: 'torch', coverage: 'hot three deep', share: 0.7, calls: 5, most: 0.7, uncounted: 0 },
       { path: 'torch', coverage: 'man free peel', share: 0.3, calls: 5, most: 0.7, uncounted: 0 },
     ],
+    read: { share: 0.6, blind: 0.5, most: 1, lone: [] },
     paths: [
       { path: 'rake', share: 0.45, calls: 9 },
       { path: 'torch', share: 0.3, calls: 6 },

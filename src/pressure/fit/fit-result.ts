@@ -142,6 +142,6 @@ export interface FitChapter {
   readonly charting: readonly FitCharting[];
   /** In the order of the looks. */
   readonly adjustments: readonly FitAdjustment[];
-  /** What our calls give up on purpose; absent from plans of earlier versions. */
-  readonly holes?: readonly HoleMet[];
+  /** What our calls give up on purpose. */
+  readonly holes: readonly HoleMet[];
 }

@@ -145,8 +145,8 @@ export interface BacktestVerdict {
 /** Chapter of the report on what they will do. */
 export interface ForecastChapter {
   readonly forecasts: readonly Forecast[];
-  /** Pass, screen and quick release with the look known; absent from plans of earlier versions. */
-  readonly line?: readonly LineForecast[];
+  /** Pass, screen and quick release with the look known. */
+  readonly line: readonly LineForecast[];
   readonly tells: TellSearch;
   readonly backtest: BacktestVerdict | null;
   readonly archive: {

@@ -24,12 +24,12 @@ export interface HalftimeFitInput {
 
 /**
  * Right less wrong of the carried calls with tonight's snaps among the film and tonight's forecast of the answers, by
- * Sunday's rules. Null where the film is not at hand, the plan has no fit or no menu, tonight counts for nothing or no
+ * Sunday's rules. Null where the film is not at hand, the plan has no menu, tonight counts for nothing or no
  * snap came: then Sunday's fit stands.
  */
 export function halftimeFit({ plan, film, live, forecasts }: HalftimeFitInput): readonly CallNet[] | null {
-  const { fit, library, menu, settings } = plan;
-  if (film === null || !fit || !library || menu?.kind !== 'menu') return null;
+  const { library, menu, settings } = plan;
+  if (film === null || !library || menu?.kind !== 'menu') return null;
   if (settings.live_discount === 0 || live.size === 0) return null;
   const carried = new Set(menu.calls.map(({ call }) => call));
   const only = { ...library, calls: library.calls.filter(({ name }) => carried.has(name)) };

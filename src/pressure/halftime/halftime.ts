@@ -81,7 +81,7 @@ export function halftimeUpdate({ plan, live, film }: HalftimeInput): HalftimeUpd
   const ours = ourFirstHalf(live, plan.library);
   const answers = forecasts.find(({ target, situation }) => target === 'answer' && situation === 'all');
   const moved = halftimeFit({ plan, film, live, forecasts });
-  const fits = { sunday: plan.fit?.calls ?? [], halftime: moved ?? plan.fit?.calls ?? [] };
+  const fits = { sunday: plan.fit.calls, halftime: moved ?? plan.fit.calls };
   return {
     schema: 'pressure-plan.halftime/3',
     version: plan.version,

@@ -17,7 +17,7 @@ export interface ClosedCall {
  */
 export function closedCall({ fit, settings }: Pick<MenuInput, 'fit' | 'settings'>, { given = [] }: Call): ClosedCall {
   const most = settings.menu.hole_share;
-  const closing = (fit.holes ?? [])
+  const closing = fit.holes
     .filter(({ hole }) => given.includes(hole))
     .filter(({ situations }) => situations.some(({ share }) => share > most))
     .sort((a, b) => b.share - a.share);

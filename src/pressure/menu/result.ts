@@ -149,8 +149,8 @@ export type MenuResult =
       readonly prices: readonly LimitPrice[];
       readonly leftOut: readonly { readonly call: string; readonly why: LeftOutReason }[];
       readonly pairings: readonly MenuPairing[];
-      /** How far the path gives the coverage away; absent from plans of earlier versions. */
-      readonly read?: PlanRead;
+      /** How far the path gives the coverage away. */
+      readonly read: PlanRead;
       /** Share of our pressures on each path, largest first. */
       readonly paths: readonly { readonly path: string; readonly share: number; readonly calls: number }[];
       readonly explosives: number;

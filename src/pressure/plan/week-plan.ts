@@ -56,18 +56,18 @@ export interface WeekPlan {
   readonly forecast: ForecastChapter;
   /** What they do when pressured, by rushers and coverage faced. */
   readonly pressured: PressuredChapter;
-  /** By formation, personnel, field zone, hash and side of the strength; tempo and checks. */
+  /** By formation, personnel, field zone, hash and side of the strength. */
   readonly tables: OpponentTables;
   /** What makes them different from the archive's offenses, in at most eight lines. */
   readonly different: DifferentChapter;
   /** Which offenses the base rates come from, how alike they are, and what each question counts them for. */
-  readonly archive?: ArchiveWeight;
+  readonly archive: ArchiveWeight;
   readonly protection: ProtectionChapter;
   readonly scores: ScoreChapter;
-  /** When each theory is right against them; absent from plans of earlier versions. */
-  readonly fit?: FitChapter;
+  /** When each theory is right against them. */
+  readonly fit: FitChapter;
   readonly menu: MenuResult | null;
-  /** What to call by field zone; absent from plans of earlier versions. */
-  readonly zones?: readonly ZoneCalls[];
+  /** What to call by field zone. */
+  readonly zones: readonly ZoneCalls[];
   readonly ownFilm: OwnFilmChapter | null;
 }

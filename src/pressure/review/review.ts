@@ -36,12 +36,11 @@ export interface Review {
   /** Null when our own calls of the game were not charted. */
   readonly grades: GameGrades | null;
   readonly guesses: GameGuesses | null;
-  /** Our calls marked by the rules on what then came; null when not charted, absent from reviews of earlier versions. */
-  readonly fit?: GameFit | null | undefined;
-  /** What hurt us; absent from reviews of earlier versions, as is the next. */
-  readonly hurt?: WhatHurt | undefined;
+  /** Our calls marked by the rules on what then came; null when not charted. */
+  readonly fit: GameFit | null;
+  readonly hurt: WhatHurt;
   /** What the game showed that Sunday's film did not. */
-  readonly firstSeen?: readonly FirstSeen[] | undefined;
+  readonly firstSeen: readonly FirstSeen[];
   /** The base rates Sunday's forecast had. */
   readonly archive: ArchiveWeight;
 }
@@ -84,7 +83,7 @@ export function reviewWeek(input: ReviewInput): Review {
     tells: reviewTells(plan.forecast.tells.tells, game, cuts),
     grades: ours ? gradeGame(ours, plan.scores, cuts) : null,
     guesses: ours ? gameGuesses(input.earlierFilm, ours, cuts) : null,
-    fit: ours && plan.fit ? ruleRecord({ rules: plan.fit.rules, library: plan.library, ours, game, cuts }) : null,
+    fit: ours ? ruleRecord({ rules: plan.fit.rules, library: plan.library, ours, game, cuts }) : null,
     hurt: whatHurt(ours ?? game, cuts),
     firstSeen: firstSeen({ game, film: input.film, cuts }),
     archive: archiveWeight({

@@ -88,7 +88,7 @@ const PARTS: Readonly<Record<SeasonPart, { readonly file: string; readonly would
 
 /** Nothing without other offenses' film: the table of absent parts says so. */
 function archiveBlocks({ archive }: WeekPlan): readonly Block[] {
-  if (!archive || archive.offenseGames === 0) return [];
+  if (archive.offenseGames === 0) return [];
   const { offenses, offenseGames, snaps, level } = archive;
   const size = `${counted(offenseGames, 'game', 'games')} of ${counted(offenses.length, 'other offense', 'other offenses')}, ${counted(snaps, 'snap', 'snaps')}`;
   return [

@@ -23,7 +23,7 @@ function judgedBlocks(plan: WeekPlan, fit: NonNullable<WeekPlan['fit']>): readon
 
 function fitBlocks(plan: WeekPlan): readonly Block[] {
   const { fit } = plan;
-  if (fit === undefined || fit.families.length === 0) return [];
+  if (fit.families.length === 0) return [];
   const judged = fit.families.some(({ right, wrong }) => right.mean + wrong.mean > 0);
   return [
     ...(judged ? judgedBlocks(plan, fit) : [NOTHING_JUDGED]),

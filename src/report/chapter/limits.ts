@@ -34,7 +34,7 @@ export function limitBlocks(plan: WeekPlan): readonly Block[] {
 function noteSentences(plan: WeekPlan, menu: Menu): string[] {
   const notes = menu.notes.map((note) => menuNoteWords(note, (id) => situationLabel(plan, id)));
   const titleOf = (role: string) => plan.library?.roles.find(({ id }) => id === role)?.title ?? role;
-  return [...notes, ...(menu.read === undefined ? [] : secondWordSentences(menu.read, titleOf))];
+  return [...notes, ...secondWordSentences(menu.read, titleOf)];
 }
 
 function worthSentence(menu: Menu): string {

@@ -33,7 +33,7 @@ function matrixNote(plan: WeekPlan, menu: Extract<MenuResult, { kind: 'menu' }>)
 
 /** Kinds of pressure by how their idea fits; points stand beside it and pick nothing. */
 function familyList({ scores, fit }: WeekPlan): Html {
-  const fits = (fit?.families ?? []).filter(({ situation }) => situation === ALL_SITUATIONS);
+  const fits = fit.families.filter(({ situation }) => situation === ALL_SITUATIONS);
   const ranked = scores.families
     .filter(({ situation, family }) => situation === ALL_SITUATIONS && family !== 'base')
     .map(({ family, points }) => ({ family, points, fit: fits.find((one) => one.family === family) }))

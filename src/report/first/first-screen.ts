@@ -36,7 +36,7 @@ export function statementList(statements: readonly Statement[]): Html {
 
 /** How far this week's mix can be read; nothing without a menu or with the pairing cap off. */
 function planReadPart({ menu }: WeekPlan): Html | null {
-  if (menu?.kind !== 'menu' || menu.read === undefined || menu.read.most >= 1) return null;
+  if (menu?.kind !== 'menu' || menu.read.most >= 1) return null;
   return html`<ul><li>${planReadWords(menu.read)}</li></ul>\n`;
 }
 

@@ -12,7 +12,7 @@ const MOST = 4;
 
 /** A family to stay out of, with the rules that say so; says so when nothing is ruled out. */
 export function stayOutStatements(plan: WeekPlan): readonly Statement[] {
-  const families = plan.fit?.families ?? [];
+  const families = plan.fit.families;
   const wrong = families
     .filter(({ situation, family, net }) => situation === ALL_SITUATIONS && family !== 'base' && net.mean < WRONG_FROM)
     .sort((a, b) => a.net.mean - b.net.mean)

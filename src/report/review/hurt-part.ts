@@ -10,9 +10,8 @@ import { situationName } from '../words/situation-label.ts';
 /** Things the film had not shown that one side has room for. */
 const FIRST_SEEN_SHOWN = 8;
 
-/** What hurt us, and what the film had not shown; nothing for a review of an earlier version. */
-export function hurtPart({ hurt, firstSeen }: Review): Html | null {
-  if (hurt === undefined || firstSeen === undefined) return null;
+/** What hurt us, and what the film had not shown. */
+export function hurtPart({ hurt, firstSeen }: Review): Html {
   const calls = beatenLines(hurt.calls, (name) => name);
   const situations = beatenLines(hurt.situations, situationName);
   return html`<div class="halves"><section><h2>What hurt us</h2>

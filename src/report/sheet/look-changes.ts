@@ -51,19 +51,19 @@ export function lookTable(plan: WeekPlan): LookTable {
 }
 
 function isSeen({ fit }: WeekPlan, look: FitLook): boolean {
-  return (fit?.adjustments.find((entry) => entry.look === look)?.count ?? 0) > 0;
+  return (fit.adjustments.find((entry) => entry.look === look)?.count ?? 0) > 0;
 }
 
 const NOT_CHARTED = 'not charted';
 
 /** How often a look comes, as it stands under its heading. */
 function countOf({ fit }: WeekPlan, look: FitLook): string {
-  const found = fit?.adjustments.find((entry) => entry.look === look);
+  const found = fit.adjustments.find((entry) => entry.look === look);
   return found === undefined || found.trials === 0 ? NOT_CHARTED : countWords(found);
 }
 
 function lookWords(plan: WeekPlan, look: FitLook, call: string): string {
-  const adjustment = plan.fit?.adjustments.find((entry) => entry.look === look);
+  const adjustment = plan.fit.adjustments.find((entry) => entry.look === look);
   const found = adjustment?.calls.find((entry) => entry.call === call);
   if (adjustment === undefined || found === undefined) return libraryWords(plan, look, call);
   const mark = isThin({ trials: adjustment.count }) ? '?' : '';

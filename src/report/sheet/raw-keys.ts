@@ -20,7 +20,7 @@ const [EVEN_FROM, EVEN_TO] = [0.42, 0.58];
 
 /** The raw keys: how they line up, run or pass as counted on film, whether or not other offenses do the same. */
 export function rawKeys(plan: WeekPlan): readonly RawKey[] {
-  return (plan.forecast.line ?? [])
+  return plan.forecast.line
     .filter(({ situation }) => situation === ALL_SITUATIONS)
     .flatMap((line) => rawKey(plan, line))
     .sort((a, b) => b.weight - a.weight)

@@ -30,7 +30,7 @@ interface LineTable {
 }
 
 function table(plan: WeekPlan, { id, caption, inner }: LineTable): TableView {
-  const lines = (plan.forecast.line ?? []).filter(({ situation }) => (situation !== ALL_SITUATIONS) === inner);
+  const lines = plan.forecast.line.filter(({ situation }) => (situation !== ALL_SITUATIONS) === inner);
   return {
     id,
     caption,

@@ -35,7 +35,7 @@ export function scoringZoneRows(plan: WeekPlan): readonly ZoneRow[] {
 }
 
 function isOnFilm({ zones }: WeekPlan, zone: TableZone): boolean {
-  return zones?.some((found) => found.zone === zone && found.calls.length > 0) ?? false;
+  return zones.some((found) => found.zone === zone && found.calls.length > 0);
 }
 
 /** Calls named as the best of a zone. */
@@ -43,7 +43,7 @@ const BEST_NAMED = 3;
 
 function zoneWords(plan: WeekPlan, zone: TableZone): string {
   if (zone === 'open_field') return 'The rows above.';
-  const found = plan.zones?.find((entry) => entry.zone === zone);
+  const found = plan.zones.find((entry) => entry.zone === zone);
   if (found === undefined || !isOnFilm(plan, zone)) return 'No film of them there: call by down and distance.';
   const lean = isThin({ trials: found.snaps }) ? `A lean (${counted(found.snaps, 'snap', 'snaps')}): ` : '';
   const best = found.calls.filter(({ does }) => does === 'best').slice(0, BEST_NAMED);

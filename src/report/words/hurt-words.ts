@@ -54,7 +54,7 @@ export function firstSeenWords({ kind, value, situation, filmSnaps, snaps }: Fir
 /** How often each situation was beaten over the games of a season, most often first. */
 export function beatenOverGames(reviews: readonly Review[]): readonly string[] {
   const sums = new Map<string, Count & { readonly bigPlays: number }>();
-  for (const { name, beaten, bigPlays } of reviews.flatMap(({ hurt }) => hurt?.situations ?? [])) {
+  for (const { name, beaten, bigPlays } of reviews.flatMap(({ hurt }) => hurt.situations)) {
     const before = sums.get(name) ?? { count: 0, trials: 0, bigPlays: 0 };
     sums.set(name, {
       count: before.count + beaten.count,

@@ -32,7 +32,7 @@ export function whyStatements(plan: WeekPlan): readonly Statement[] {
  * none is, and how much cannot be judged.
  */
 function fitStatement({ menu, fit }: WeekPlan): readonly Statement[] {
-  if (menu?.kind !== 'menu' || fit === undefined) return [];
+  if (menu?.kind !== 'menu') return [];
   const called = menu.calls.filter(({ family }) => family !== 'base').sort((a, b) => b.expectedCalls - a.expectedCalls);
   const fits = called.flatMap(({ call }) =>
     fit.calls.filter((one) => one.call === call && one.situation === ALL_SITUATIONS),

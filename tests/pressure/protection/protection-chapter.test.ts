@@ -121,6 +121,7 @@ describe('protectionChapter', () => {
           thin: false,
         },
       ],
+      line: [],
       tells: { looked: 0, discoveryRate: 0.1, tells: [] },
       backtest: null,
       archive: { used: false, games: 0, snaps: 0, ownShare: 1 },
