@@ -4,6 +4,7 @@ import type { HalftimeUpdate } from '../pressure/halftime/halftime.ts';
 import { callsTable, familiesTable, rushTable } from '../report/halftime/halftime-table.ts';
 import { habitWords, overtakingWords, topLine, warningWords } from '../report/halftime/halftime-words.ts';
 import type { TableView } from '../report/view/table-view.ts';
+import { situationLabel } from '../report/words/situation-label.ts';
 import { halftimePages } from '../season/halftime-pages.ts';
 import type { FoundFile } from '../season/season-folder.ts';
 import { UserProblem } from '../season/user-problem.ts';
@@ -56,8 +57,8 @@ function updateText(update: HalftimeUpdate): string {
       ? ['  nothing']
       : moved.looksSo.slice(0, NAMED).map((habit) => `  ${habitWords(habit)}`)),
     ...update.warnings.map((warning) => `Shown too often: ${warningWords(warning)}`),
-    ...update.situations.flatMap(({ label, overtakings }) =>
-      overtakings.map((one) => `${label}: ${overtakingWords(one)}.`),
+    ...update.situations.flatMap(({ situation, overtakings }) =>
+      overtakings.map((one) => `${situationLabel(situation)}: ${overtakingWords(one)}.`),
     ),
     plainTable(rushTable(update)),
     plainTable(update.calls.length > 0 ? callsTable(update) : familiesTable(update)),

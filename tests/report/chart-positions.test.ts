@@ -288,7 +288,7 @@ describe('a darker cell is a larger number', () => {
     expect(rows.length).toBeGreaterThan(2);
     for (const row of rows) {
       const label = row.querySelector('th')?.text;
-      const id = menu.situations.find((one) => situationLabel(plan, one.id) === label || one.label === label)?.id;
+      const id = menu.situations.find((one) => situationLabel(one.id) === label)?.id;
       for (const cell of row.querySelectorAll('td[data-label]').slice(1)) {
         const call = menu.calls.find((one) => one.call === cell.getAttribute('data-label'));
         const fact = call?.mix.find(({ situation }) => situation === id)?.share ?? Number.NaN;

@@ -5,24 +5,24 @@ import { normalized, wobble } from './invented-numbers.ts';
 
 /** Situations of the invented plan with the snaps expected on Friday and those on film. */
 export const INVENTED_SITUATIONS = [
-  { id: 'first_ten', label: '1st and 10', expectedSnaps: 22, film: 88 },
-  { id: 'first_long', label: '1st and long', expectedSnaps: 2, film: 6 },
-  { id: 'first_short', label: '1st and short', expectedSnaps: 1, film: 3 },
-  { id: 'first_goal', label: '1st and goal', expectedSnaps: 2, film: 7 },
-  { id: 'second_short', label: '2nd and short', expectedSnaps: 4, film: 17 },
-  { id: 'second_medium', label: '2nd and medium', expectedSnaps: 6, film: 22 },
-  { id: 'second_long', label: '2nd and long', expectedSnaps: 8, film: 34 },
-  { id: 'third_short', label: '3rd and short', expectedSnaps: 4, film: 15 },
-  { id: 'third_medium', label: '3rd and medium', expectedSnaps: 3, film: 13 },
-  { id: 'third_long', label: '3rd and long', expectedSnaps: 6, film: 25 },
-  { id: 'fourth_short', label: '4th and short', expectedSnaps: 1, film: 4 },
-  { id: 'fourth_medium', label: '4th and medium', expectedSnaps: 0.5, film: 0 },
-  { id: 'fourth_long', label: '4th and long', expectedSnaps: 0.5, film: 2 },
+  { id: 'first_ten', expectedSnaps: 22, film: 88 },
+  { id: 'first_long', expectedSnaps: 2, film: 6 },
+  { id: 'first_short', expectedSnaps: 1, film: 3 },
+  { id: 'first_goal', expectedSnaps: 2, film: 7 },
+  { id: 'second_short', expectedSnaps: 4, film: 17 },
+  { id: 'second_medium', expectedSnaps: 6, film: 22 },
+  { id: 'second_long', expectedSnaps: 8, film: 34 },
+  { id: 'third_short', expectedSnaps: 4, film: 15 },
+  { id: 'third_medium', expectedSnaps: 3, film: 13 },
+  { id: 'third_long', expectedSnaps: 6, film: 25 },
+  { id: 'fourth_short', expectedSnaps: 1, film: 4 },
+  { id: 'fourth_medium', expectedSnaps: 0.5, film: 0 },
+  { id: 'fourth_long', expectedSnaps: 0.5, film: 2 },
 ] as const;
 
 /** An invented forecast chapter: every target in every situation, three tells, and a backtest. */
 export function inventedForecast(): ForecastChapter {
-  const all = { id: 'all', label: 'All', expectedSnaps: 60, film: 236 };
+  const all = { id: 'all', expectedSnaps: 60, film: 236 };
   const cells = [all, ...INVENTED_SITUATIONS];
   const forecasts = cells.flatMap((cell) => TARGET_DEFINITIONS.map((definition) => inventedCell(definition, cell)));
   return {

@@ -8,7 +8,7 @@ import { wobble } from './invented-numbers.ts';
 
 /** Invented scores with answer parts that sum to the family's mean, as real ones do. */
 export function inventedScores(forecast: ForecastChapter, library: CallLibrary): ScoreChapter {
-  const situations = INVENTED_SITUATIONS.map(({ id, label, expectedSnaps }) => ({ id, label, expectedSnaps }));
+  const situations = INVENTED_SITUATIONS.map(({ id, expectedSnaps }) => ({ id, expectedSnaps }));
   const cells = ['all', ...situations.map((situation) => situation.id)];
   const families = cells.flatMap((situation) => FAMILIES.map((family) => familyOf(family, situation, forecast)));
   const calls = library.calls.flatMap((call) =>

@@ -11,7 +11,7 @@ const ofSituation = (situation: string) =>
       forecast.situation === situation && ['run_or_pass', 'screen', 'quick_release'].includes(forecast.target),
   );
 const line = (situation: string, snaps: number): LineForecast => {
-  return { kind: 'look', look: 'shotgun', label: 'shotgun', situation, snaps, forecasts: ofSituation(situation) };
+  return { kind: 'look', look: 'shotgun', situation, snaps, forecasts: ofSituation(situation) };
 };
 const planOf = (lines: readonly LineForecast[]): WeekPlan => ({ ...plan, forecast: { ...plan.forecast, line: lines } });
 

@@ -6,7 +6,6 @@ import { unraced } from '../pressure/invented-offense.ts';
 const { mix } = unraced();
 const LONG: SituationProtection = {
   situation: 'third_long',
-  label: '3rd and long',
   charted: { protectors: 31, slide: 28, back: 30 },
   protectors: [0.2, 0.65, 0.1, 0.05],
   slideToBack: 0.17,

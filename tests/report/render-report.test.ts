@@ -3,6 +3,7 @@ import type { WeekPlan } from '../../src/pressure/plan/week-plan.ts';
 import type { SoundnessFault } from '../../src/pressure/soundness/fault.ts';
 import { renderReport } from '../../src/report/render-report.ts';
 import { percent } from '../../src/report/words/percent.ts';
+import { situationLabel } from '../../src/report/words/situation-label.ts';
 import { HOSTILE_NAMES, hostilePlan } from './hostile-plan.ts';
 import { inventedPlan } from './invented-plan.ts';
 
@@ -150,7 +151,7 @@ describe('the mix', () => {
     const rows = [...table.matchAll(/<tr><th scope="row">([^<]+)<\/th>(.*?)<\/tr>/gs)];
     expect(rows.length).toBeGreaterThan(4);
     for (const [, label, cells = ''] of rows) {
-      const id = menu.situations.find((situation) => situation.label === label)?.id;
+      const id = menu.situations.find((situation) => situationLabel(situation.id) === label)?.id;
       const written = [...cells.matchAll(/<td[^>]*>([^<]*)<\/td>/g)].map((match) => match[1] ?? '');
       expect(written).toHaveLength(heads.length);
       heads.slice(1).forEach((call, k) => {

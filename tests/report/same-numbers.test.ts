@@ -10,6 +10,7 @@ import { renderTipSheet } from '../../src/report/render-tip-sheet.ts';
 import { renderWristband } from '../../src/report/render-wristband.ts';
 import { numberedCalls } from '../../src/report/sheet/call-numbers.ts';
 import { percent } from '../../src/report/words/percent.ts';
+import { situationLabel } from '../../src/report/words/situation-label.ts';
 import { inventedPlan } from './invented-plan.ts';
 
 const plan = inventedPlan();
@@ -74,7 +75,7 @@ describe('numbers on the pages', () => {
   it('the mix of the report and the seconds of the call sheet agree within five points', () => {
     const rows = [...pages['call sheet'].matchAll(/class="where">([^<]+)<\/th>(.*?)<\/tr>/gs)];
     const planned = rows.flatMap(([, label, row = '']) => {
-      const id = menu.situations.find((situation) => situation.label === label)?.id;
+      const id = menu.situations.find((situation) => situationLabel(situation.id) === label)?.id;
       return [...row.matchAll(/<bdi>([^<]+)<\/bdi>.*?class="d">(\d\d)(?:-(\d\d))?</gs)].map(([, call, from, to]) => ({
         seconds: Number(to ?? from) - Number(from) + 1,
         share:

@@ -12,6 +12,7 @@ import { breakLines } from '../../src/report/sheet/our-tells.ts';
 import { protectLines } from '../../src/report/sheet/player-lines.ts';
 import { sheetRows } from '../../src/report/sheet/sheet-row.ts';
 import { signed } from '../../src/report/words/number-words.ts';
+import { situationLabel } from '../../src/report/words/situation-label.ts';
 import { majoritySure } from '../../src/report/words/sure-words.ts';
 import { share } from '../../src/stats/share.ts';
 import { hostilePlan } from './hostile-plan.ts';
@@ -159,7 +160,7 @@ describe('clockRule', () => {
 
 describe('the call sheet', () => {
   it('lists every situation of the menu, the field zones and two minute', () => {
-    const labels = menu.situations.map((situation) => situation.label);
+    const labels = menu.situations.map(({ id }) => situationLabel(id));
     expect(labels.length).toBeGreaterThan(5);
     for (const label of [...labels, 'Backed up', 'Open field', 'Red zone', 'Goal line', 'Two minute'])
       expect(callSheet).toContain(`class="where">${label}</th>`);
@@ -204,7 +205,7 @@ describe('the call sheet', () => {
     const expected = [...plan.scores.situations]
       .filter(({ expectedSnaps }) => expectedSnaps >= 1)
       .sort((a, b) => b.expectedSnaps - a.expectedSnaps);
-    expect(rows.map(([label]) => label)).toEqual(expected.map(({ label }) => label));
+    expect(rows.map(([label]) => label)).toEqual(expected.map(({ id }) => situationLabel(id)));
     rows.forEach(([, words], i) => {
       const here = plan.scores.calls.filter(({ situation }) => situation === expected[i]?.id);
       const best = here.filter(({ family }) => family !== 'base').sort((a, b) => b.points.mean - a.points.mean);

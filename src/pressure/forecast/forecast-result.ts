@@ -76,8 +76,6 @@ export interface LineForecast {
   readonly kind: 'look' | 'receivers';
   /** Id of the look or of the receivers' look. */
   readonly look: string;
-  /** What it is called ("shotgun", "trips"). */
-  readonly label: string;
   /** Situation id, or `all`. */
   readonly situation: string;
   /** Their snaps that look so. */

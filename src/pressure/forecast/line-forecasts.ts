@@ -28,7 +28,7 @@ export function lineForecasts(film: ForecastFilm, snaps: number): readonly LineF
 
 interface LineSplit {
   readonly kind: LineForecast['kind'];
-  readonly looks: readonly { readonly id: string; readonly label: string }[];
+  readonly looks: readonly { readonly id: string }[];
   readonly codesOf: (film: ForecastFilm) => Uint8Array;
   readonly strengthsOf: (line: ChainStrengths) => ChainStrengths;
 }
@@ -66,7 +66,7 @@ function splitForecasts(film: ForecastFilm, split: LineSplit, snaps: number): Li
   );
   const counts = cellCounts(film, codes);
   return split.looks.flatMap((look, code) =>
-    look.id === '' ? [] : lookForecasts({ split, look, code, fitted, counts, snaps }),
+    look.id === '' ? [] : lookForecasts({ split, look: look.id, code, fitted, counts, snaps }),
   );
 }
 
@@ -93,7 +93,7 @@ function cellCounts({ ownSize, cells }: ForecastFilm, codes: Uint8Array): CellCo
 
 interface LookTask {
   readonly split: LineSplit;
-  readonly look: { readonly id: string; readonly label: string };
+  readonly look: string;
   readonly code: number;
   readonly fitted: readonly FittedTarget[];
   readonly counts: CellCounts;
@@ -116,7 +116,7 @@ function lookForecasts({ split, look, code, fitted, counts, snaps }: LookTask): 
       const nextSnaps = target.definition.per === 'pass' ? next * passShare(fitted, node) : next;
       return forecastCell(target, { situation, node, nextSnaps });
     });
-    return { kind: split.kind, look: look.id, label: look.label, situation, snaps: own, forecasts };
+    return { kind: split.kind, look, situation, snaps: own, forecasts };
   });
 }
 

@@ -20,7 +20,6 @@ export interface Overtaking {
 /** Sunday's calls of one situation in tonight's order. */
 export interface SituationCalls {
   readonly situation: string;
-  readonly label: string;
   readonly expectedSnaps: number;
   readonly calls: readonly FitMove[];
   readonly overtakings: readonly Overtaking[];
@@ -46,11 +45,11 @@ const AHEAD_BY = 0.05;
  * sheet does not call there is named.
  */
 export function bestCalls(input: BestCallsInput): readonly SituationCalls[] {
-  return input.situations.map(({ id, label, expectedSnaps }) => {
+  return input.situations.map(({ id, expectedSnaps }) => {
     const sheet = onSheet(input.menu, id).map((call) => ({ call, ...fitsOf(input, call, id) }));
     const calls = halftimeOrder(sheet);
     const overtakings = calls.flatMap((one, i) => overtaken(input, id, { one, over: sheet[i] }));
-    return { situation: id, label, expectedSnaps, calls, overtakings };
+    return { situation: id, expectedSnaps, calls, overtakings };
   });
 }
 

@@ -15,7 +15,6 @@ import { type CallWorth, callWorths, isPlainlyWrong } from './worth.ts';
 /** A situation of the week with how often pressure is sent there. */
 export interface PlannedSituation {
   readonly id: string;
-  readonly label: string;
   readonly expectedSnaps: number;
   readonly rate: number;
 }

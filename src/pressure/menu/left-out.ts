@@ -11,14 +11,13 @@ export type LeftOutReason =
   | { readonly kind: 'nowhere_better'; readonly fit: number; readonly situation: string };
 
 /** Every pressure that is not carried with its reason. */
-export function whyLeftOut({ problem, offer, situations }: CompiledMenu, menu: ChosenMenu) {
-  const names = new Map(situations.map(({ id, label }) => [id, label]));
+export function whyLeftOut({ problem, offer }: CompiledMenu, menu: ChosenMenu) {
   const inside = problem.candidates.flatMap((candidate, c) => {
     if (menu.set.includes(c)) return [];
     const best = bestMix(candidate);
     const home = problem.mixes[best.m]?.situations[0] ?? '';
     const kind = candidate.closed.every(Boolean) ? 'plainly_wrong' : 'nowhere_better';
-    const fallback: LeftOutReason = { kind, fit: best.fit, situation: names.get(home) ?? home };
+    const fallback: LeftOutReason = { kind, fit: best.fit, situation: home };
     return [
       { call: candidate.call.name, why: (kind === 'plainly_wrong' ? null : costly(candidate, best.fit)) ?? fallback },
     ];

@@ -117,7 +117,6 @@ export type MenuNote =
 /** A situation as the menu plans it. */
 export interface MenuSituation {
   readonly id: string;
-  readonly label: string;
   readonly expectedSnaps: number;
   /** Share of the snaps with five or more, planned; `baseShare` is the rest. */
   readonly rate: number;

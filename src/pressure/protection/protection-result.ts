@@ -92,7 +92,6 @@ export interface ProtectionMix {
 /** How they are expected to protect in one situation; the pictures are seen as in the mix over all passes. */
 export interface SituationProtection {
   readonly situation: string;
-  readonly label: string;
   readonly charted: ChartedPasses;
   /** Five, six, seven, eight protectors; sums to 1. */
   readonly protectors: readonly number[];

@@ -1,4 +1,4 @@
-import { SITUATIONS } from '../../game/situations.ts';
+import { SITUATION_IDS } from '../../game/situations.ts';
 import type { Share } from '../../stats/share.ts';
 import type { Forecast, ForecastChapter, Target } from '../forecast/forecast-result.ts';
 import { picturesFrom } from './protection-pictures.ts';
@@ -9,7 +9,6 @@ import { OUT_JOBS, type ProtectionTally } from './protection-tally.ts';
 /** How they protect in one situation. */
 export interface SituationRates {
   readonly situation: string;
-  readonly label: string;
   readonly rates: ProtectionRates;
   /** Passes of the situation on which each was charted. */
   readonly charted: SituationProtection['charted'];
@@ -37,9 +36,8 @@ export function situationRates(film: SituationFilm, whole: ProtectionRates): rea
   const { protectors, back } = tally.charted;
   const slides = [tally.toBack, tally.toField, tally.toStrength].reduce((sum, { trials }) => sum + trials, 0);
   if (!forecast || protectors + back + slides === 0) return [];
-  return SITUATIONS.map(({ id, label }) => ({
+  return SITUATION_IDS.map((id) => ({
     situation: id,
-    label,
     rates: ratesIn({ tally, forecast }, id, whole),
     charted: {
       protectors: cellOf(forecast, id, 'protectors')?.ownSnaps ?? 0,
@@ -50,12 +48,11 @@ export function situationRates(film: SituationFilm, whole: ProtectionRates): rea
 }
 
 /** A situation's protections as the report shows them; pictures as a call sent from the back's side sees them. */
-export function situationProtection({ situation, label, rates, charted }: SituationRates): SituationProtection {
+export function situationProtection({ situation, rates, charted }: SituationRates): SituationProtection {
   const { protectors, toBack, wide } = rates;
   const backWide = (protectors[0] as number) * wide;
   return {
     situation,
-    label,
     charted,
     protectors,
     slideToBack: toBack,

@@ -22,7 +22,6 @@ export interface FamilyMix {
 export interface PointsMix {
   /** Situation or zone id, or `all`. */
   readonly id: string;
-  readonly label: string;
   readonly expectedSnaps: number;
   /** Whether their answers are known here; false where an ordinary offense takes their place. */
   readonly known: boolean;
@@ -64,18 +63,18 @@ export function pointsWeek(model: PointsModel): PointsWeek {
   );
   const snaps = model.situations.reduce((sum, { expectedSnaps }) => sum + expectedSnaps, 0);
   return {
-    all: mixOf(cells, { id: 'all', label: 'all situations', expectedSnaps: snaps }),
-    situations: model.situations.map(({ id, label, expectedSnaps }) => {
+    all: mixOf(cells, { id: 'all', expectedSnaps: snaps }),
+    situations: model.situations.map(({ id, expectedSnaps }) => {
       const own = cells.filter(({ situation }) => situation.id === id);
       return mixOf(
         own.map((cell) => ({ ...cell, weight: cell.share })),
-        { id, label, expectedSnaps },
+        { id, expectedSnaps },
       );
     }),
     zones: PRESSURE_ZONES.map((zone) => {
       const own = cells.filter((cell) => cell.zone === zone);
       const expectedSnaps = snaps * own.reduce((sum, { weight }) => sum + weight, 0);
-      return mixOf(own, { id: zone, label: zone, expectedSnaps });
+      return mixOf(own, { id: zone, expectedSnaps });
     }),
   };
 }
@@ -94,7 +93,7 @@ export function answerVariance({ parts }: PointsMix, family: Family, against: Fa
   }, 0);
 }
 
-type MixName = Pick<PointsMix, 'id' | 'label' | 'expectedSnaps'>;
+type MixName = Pick<PointsMix, 'id' | 'expectedSnaps'>;
 
 function mixOf(cells: readonly Cell[], name: MixName): PointsMix {
   const total = cells.reduce((sum, { weight }) => sum + weight, 0);

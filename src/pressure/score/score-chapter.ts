@@ -19,7 +19,7 @@ export function scoreChapter(input: ScoreInput): ScoreChapter {
   const families = scoredFamilies(input.settings);
   const { all, situations, zones } = week;
   return {
-    situations: situations.map(({ id, label, expectedSnaps }) => ({ id, label, expectedSnaps })),
+    situations: situations.map(({ id, expectedSnaps }) => ({ id, expectedSnaps })),
     families: [all, ...situations].flatMap((mix) => familyScores(mix, families, model)),
     zones: zones.flatMap((mix) => familyScores(mix, families, model)),
     calls: callScores(input, week, model),

@@ -61,7 +61,7 @@ export interface OwnFamilyFilm {
 
 /** Chapter of the report on what pressure is worth in points. */
 export interface ScoreChapter {
-  readonly situations: readonly { readonly id: string; readonly label: string; readonly expectedSnaps: number }[];
+  readonly situations: readonly { readonly id: string; readonly expectedSnaps: number }[];
   /** The families over all snaps first, then by situation. */
   readonly families: readonly FamilyScore[];
   /** The families by field zone, over all situations. */

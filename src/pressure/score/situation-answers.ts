@@ -1,12 +1,11 @@
 import { ANSWERS } from '../../game/answers.ts';
-import { SITUATIONS, type SituationId } from '../../game/situations.ts';
+import { SITUATION_IDS, type SituationId } from '../../game/situations.ts';
 import { type ByAnswer, eachAnswer } from '../evidence/by-answer.ts';
 import type { Forecast, ForecastChapter } from '../forecast/forecast-result.ts';
 
 /** What the offense will do in a situation: Dirichlet pseudo-counts of the seven answers, and how often it comes up. */
 export interface SituationAnswers {
   readonly id: SituationId;
-  readonly label: string;
   /** 1 to 4, read from the situation. */
   readonly down: number;
   /** Snaps expected on Friday. */
@@ -38,14 +37,13 @@ const STAND_IN: ByAnswer = {
  */
 export function situationAnswers(forecast: ForecastChapter): readonly SituationAnswers[] {
   const overall = alphasOf(find(forecast, 'all', 'answer'));
-  return SITUATIONS.map(({ id, label }) => {
+  return SITUATION_IDS.map((id) => {
     const own = find(forecast, id, 'answer');
     const known = alphasOf(own) ?? overall;
     const alphas = known ?? STAND_IN;
     const total = ANSWERS.reduce((sum, answer) => sum + alphas[answer], 0);
     return {
       id,
-      label,
       down: DOWNS.findIndex((word) => id.startsWith(word)) + 1,
       expectedSnaps: Math.max(0, own?.nextSnaps ?? find(forecast, id, 'run_or_pass')?.nextSnaps ?? 0),
       alphas,

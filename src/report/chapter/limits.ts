@@ -32,7 +32,7 @@ export function limitBlocks(plan: WeekPlan): readonly Block[] {
 }
 
 function noteSentences(plan: WeekPlan, menu: Menu): string[] {
-  const notes = menu.notes.map((note) => menuNoteWords(note, (id) => situationLabel(plan, id)));
+  const notes = menu.notes.map((note) => menuNoteWords(note, situationLabel));
   const titleOf = (role: string) => plan.library?.roles.find(({ id }) => id === role)?.title ?? role;
   return [...notes, ...secondWordSentences(menu.read, titleOf)];
 }

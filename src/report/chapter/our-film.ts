@@ -27,14 +27,14 @@ function filmBlocks(plan: WeekPlan): readonly Block[] {
   return [
     { kind: 'chart', chart: guessChart(film) },
     { kind: 'chart', chart: pairingChart(film) },
-    { kind: 'table', table: swapTable(plan, film) },
+    { kind: 'table', table: swapTable(film) },
     foldedTables('What this week’s menu shows them', loopTable(plan, film), readerTable(film), byGamesTable(film)),
     foldedTables(
       'Our tendencies',
       ownTellTable(film),
       pressureSplitTable(film),
-      pressureRateTable(plan, film),
-      runsTable(plan, film),
+      pressureRateTable(film),
+      runsTable(film),
     ),
     foldedTables('Everything the coverage goes with', clueTable(film), clueDetailTable(film), rotationTable(film)),
     ...earlyBlocks(film),

@@ -7,7 +7,7 @@ import { fitWords, MOSTLY_OPEN } from '../words/fit-words.ts';
 import { familyLabel } from '../words/label.ts';
 import { ruleWords } from '../words/menu-words.ts';
 import { signed } from '../words/number-words.ts';
-import { ALL_SITUATIONS } from '../words/situation-label.ts';
+import { ALL_SITUATIONS, situationLabel } from '../words/situation-label.ts';
 import { pointsWords } from '../words/spread-words.ts';
 import { mixMatrix } from './mix-matrix.ts';
 
@@ -52,12 +52,12 @@ function knownFit(fit: FamilyFit): string {
 function callList(plan: WeekPlan): Html {
   const rows = plan.scores.situations
     .filter(({ id, expectedSnaps }) => id !== ALL_SITUATIONS && expectedSnaps >= 1)
-    .map(({ id, label }) => {
+    .map(({ id }) => {
       const best = plan.scores.calls
         .filter(({ situation, family }) => situation === id && family !== 'base')
         .sort((a, b) => b.points.mean - a.points.mean)
         .slice(0, NAMED);
-      return html`<tr><th scope="row">${label}</th><td>${best.map(({ call, points }) => `${call} ${signed(points.mean)}`).join(', ')}</td></tr>`;
+      return html`<tr><th scope="row">${situationLabel(id)}</th><td>${best.map(({ call, points }) => `${call} ${signed(points.mean)}`).join(', ')}</td></tr>`;
     });
   return html`<p>No menu was chosen. Our calls by points saved per 10 snaps, best first:</p><table class="by-score"><caption class="said">Calls by score</caption><thead><tr><th scope="col">Situation</th><th scope="col">Calls</th></tr></thead><tbody>${rows}</tbody></table>\n`;
 }

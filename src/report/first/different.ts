@@ -12,7 +12,7 @@ import { sureWord } from '../words/sure-words.ts';
 /** What makes them different from other offenses: each line with its count, the others' ticks, and how sure. */
 export function differentPart(plan: WeekPlan): Html {
   const { lines } = plan.different;
-  const items = lines.slice(0, LINES_SHOWN).map((line) => differentItem(plan, line));
+  const items = lines.slice(0, LINES_SHOWN).map((line) => differentItem(line));
   return html`<h2>What makes them different</h2>
 ${lines.length === 0 ? html`<p>${noneWords(plan)}</p>` : html`<ul class="different">${items}</ul>`}${moreLine(lines.length - LINES_SHOWN)}\n`;
 }
@@ -34,8 +34,8 @@ function noneWords({ different, forecast }: WeekPlan): string {
   return `Nothing beyond what other offenses do (${counted(different.looked, 'comparison', 'comparisons')} and ${counted(looked, 'pattern', 'patterns')} checked).`;
 }
 
-function differentItem(plan: WeekPlan, line: DifferentLine): Html {
-  return html`<li><span>${differentWords(plan, line)}</span>${sureWithWord(sureWord(line.sure, line.film))}${againstOthers(line)}</li>`;
+function differentItem(line: DifferentLine): Html {
+  return html`<li><span>${differentWords(line)}</span>${sureWithWord(sureWord(line.sure, line.film))}${againstOthers(line)}</li>`;
 }
 
 const SHARES: IntervalAxis = { title: '', domain: [0, 1], format: 'percent', reference: null };

@@ -48,7 +48,7 @@ function ourLookPart(plan: WeekPlan): Html {
     .slice(0, CHANGES_SHOWN)
     .map(
       ({ situation, path, coverage, instead, snaps }) =>
-        html`<li>${situationLabel(plan, situation)}: ${path} with ${coverage} instead of ${instead}, ${snaps}×</li>`,
+        html`<li>${situationLabel(situation)}: ${path} with ${coverage} instead of ${instead}, ${snaps}×</li>`,
     );
   const more =
     film.remedy.swaps.length > CHANGES_SHOWN ? html`<li>the rest under <a href="#our-film">How we look</a></li>` : null;

@@ -6,6 +6,7 @@ import { mixShare, unnamedBase } from '../view/menu-table.ts';
 import { scoringZoneRows } from '../view/zone-rows.ts';
 import { percent } from '../words/percent.ts';
 import { SIDE_WORDS } from '../words/side-words.ts';
+import { situationLabel } from '../words/situation-label.ts';
 
 type Menu = Extract<MenuResult, { kind: 'menu' }>;
 
@@ -34,7 +35,7 @@ export function mixMatrix(plan: WeekPlan, menu: Menu): Html {
   );
   const rows = menu.situations
     .filter(({ expectedSnaps }) => expectedSnaps >= SHOWN_FROM)
-    .map(({ id, label }) => matrixRow(label, columns, id));
+    .map(({ id }) => matrixRow(situationLabel(id), columns, id));
   const zones = scoringZoneRows(plan).map(
     ({ label, words }) =>
       html`<tr class="zone"><th scope="row">${label}</th><td colspan="${columns.length}">${words}</td></tr>\n`,

@@ -6,6 +6,7 @@ import { answerInSentence, answerLabel, familyLabel } from '../words/label.ts';
 import { counted, signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { countWords } from '../words/share-words.ts';
+import { situationLabel } from '../words/situation-label.ts';
 import { overtakingWords } from './halftime-words.ts';
 
 /** Calls one screen has room for. */
@@ -118,7 +119,7 @@ export function situationsTable({ situations }: HalftimeUpdate): TableView {
     caption: 'Sunday’s calls by situation, tonight’s order',
     columns: [words('Situation'), words('Call now')],
     rows: common.slice(0, SITUATIONS_SHOWN).map((entry) => ({
-      name: entry.label,
+      name: situationLabel(entry.situation),
       cells: [textCell([callsWords(entry), ...entry.overtakings.map(overtakingWords)].join('. '))],
     })),
     empty: 'Sunday’s plan carries no menu',

@@ -1,4 +1,4 @@
-import { SITUATIONS } from '../../game/situations.ts';
+import { isSituation } from '../../game/situations.ts';
 import type { Overtaking } from '../../pressure/halftime/best-calls.ts';
 import type { HalftimeUpdate, PathWarning } from '../../pressure/halftime/halftime.ts';
 import type { MovedHabit } from '../../pressure/halftime/moved.ts';
@@ -6,6 +6,7 @@ import { habitName } from '../words/habit-name.ts';
 import { listed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { isThin, shareWords } from '../words/share-words.ts';
+import { situationLabel } from '../words/situation-label.ts';
 
 /**
  * A tendency tonight in one line.
@@ -13,8 +14,7 @@ import { isThin, shareWords } from '../words/share-words.ts';
  * @example "Screen, 3rd and long: 6 of 8, expected 24%"
  */
 export function habitWords({ target, situation, name, firstHalf, expected }: MovedHabit): string {
-  const where = SITUATIONS.find(({ id }) => id === situation)?.label;
-  const place = where ? `, ${where}` : '';
+  const place = isSituation(situation) ? `, ${situationLabel(situation)}` : '';
   return `${habitName(target, name)}${place}: ${shareWords(firstHalf)}, expected ${percent(expected)}`;
 }
 

@@ -14,7 +14,7 @@ export function breakLines(plan: WeekPlan): readonly string[] {
   if (swaps.length === 0) return [];
   const named = swaps.map(
     ({ situation, path, coverage, instead }) =>
-      `${situationLabel(plan, situation)}: ${path} with ${coverage}, not ${instead}`,
+      `${situationLabel(situation)}: ${path} with ${coverage}, not ${instead}`,
   );
   return [`Our look. ${changeUpWords(film.remedy)} ${named.join('; ')}.`];
 }

@@ -2,6 +2,7 @@ import type { LineForecast } from '../../pressure/forecast/forecast-result.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { capital } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
+import { seenValueWords } from '../words/seen-words.ts';
 import { shareWords } from '../words/share-words.ts';
 import { ALL_SITUATIONS } from '../words/situation-label.ts';
 import { majoritySure, type Sure } from '../words/sure-words.ts';
@@ -29,14 +30,14 @@ export function rawKeys(plan: WeekPlan): readonly RawKey[] {
 
 function rawKey(
   plan: WeekPlan,
-  { kind, look, label, forecasts }: LineForecast,
+  { kind, look, forecasts }: LineForecast,
 ): readonly (RawKey & { readonly weight: number })[] {
   const film = forecasts
     .find(({ target }) => target === 'run_or_pass')
     ?.classes.find(({ name }) => name === 'run')?.film;
   if (film === undefined || film.estimate === null || film.trials < LEAST) return [];
   const { count, trials, estimate } = film;
-  const see = capital(label);
+  const see = capital(seenValueWords(kind, look));
   const weight = Math.abs(estimate - 0.5);
   const usual = othersRun(plan, kind, look);
   if (estimate >= EVEN_FROM && estimate <= EVEN_TO)

@@ -1,7 +1,7 @@
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { type Html, html } from '../page/html.ts';
 import { signed } from '../words/number-words.ts';
-import { ALL_SITUATIONS } from '../words/situation-label.ts';
+import { ALL_SITUATIONS, situationLabel } from '../words/situation-label.ts';
 
 /** Calls named for a situation. Common practice, no source: three fit a box. */
 const NAMED = 3;
@@ -19,12 +19,12 @@ function scoredRows(plan: WeekPlan): readonly { readonly label: string; readonly
   const known = plan.scores.situations.filter(({ id, expectedSnaps }) => id !== ALL_SITUATIONS && expectedSnaps >= 1);
   return [...known]
     .sort((a, b) => b.expectedSnaps - a.expectedSnaps)
-    .map(({ id, label }) => {
+    .map(({ id }) => {
       const ranked = plan.scores.calls
         .filter((score) => score.situation === id && score.family !== 'base')
         .sort((a, b) => b.points.mean - a.points.mean);
       return {
-        label,
+        label: situationLabel(id),
         calls: ranked
           .slice(0, NAMED)
           .map(({ call, points }) => `${call} ${signed(points.mean)} (${signed(points.low)} to ${signed(points.high)})`)

@@ -4,6 +4,7 @@ import { knownForecasts } from '../view/known-forecasts.ts';
 import { answerInSentence, answerLabel } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
 import { shareWords } from '../words/share-words.ts';
+import { situationLabel } from '../words/situation-label.ts';
 import { BASE, type ClockCall, type ClockRow, clockRule } from './clock-rule.ts';
 
 type Menu = Extract<MenuResult, { kind: 'menu' }>;
@@ -31,13 +32,12 @@ export function sheetRows(plan: WeekPlan, menu: Menu): { readonly rows: readonly
   const place = (id: string) => (order.includes(id) ? order.indexOf(id) : order.length);
   const ids = menu.situations.map(({ id }) => id).sort((a, b) => place(a) - place(b));
   const rows = ids.map((id) => {
-    const label = menu.situations.find((situation) => situation.id === id)?.label ?? id;
     const calls = rule?.find(({ situation }) => situation === id)?.calls ?? plainRow(menu, id).calls;
     const base = calls.find(({ call }) => call === BASE);
     const sent = calls.filter(({ call, share }) => call !== BASE && share >= WORTH_PRINTING);
     return {
       id,
-      label,
+      label: situationLabel(id),
       base: base === undefined ? '' : whenWords(base, rule !== null),
       calls: sent
         .map((call) => ({ call: call.call, when: whenWords(call, rule !== null) }))

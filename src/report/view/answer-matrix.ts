@@ -16,9 +16,9 @@ export function answerMatrix(plan: WeekPlan): ChartView {
     title: matrixTitle(plan),
     caption:
       'What to expect of 100 snaps. A stronger tint is more often. Situations without a snap on film are left out.',
-    drawing: cells.every(({ ownSnaps }) => ownSnaps === 0) ? null : { kind: 'grid', grid: answerGrid(plan, cells) },
+    drawing: cells.every(({ ownSnaps }) => ownSnaps === 0) ? null : { kind: 'grid', grid: answerGrid(cells) },
     empty: 'Their answers are not charted by situation, so nothing is drawn.',
-    table: forecastTable(plan, cells, TABLE_NAME),
+    table: forecastTable(cells, TABLE_NAME),
   };
 }
 
@@ -29,11 +29,11 @@ export function matrixCells(plan: WeekPlan): readonly Forecast[] {
   return knownForecasts(plan, 'answer').filter((cell) => cell.situation !== ALL_SITUATIONS);
 }
 
-function answerGrid(plan: WeekPlan, cells: readonly Forecast[]): Grid {
+function answerGrid(cells: readonly Forecast[]): Grid {
   const rows = cells
     .filter(({ ownSnaps }) => ownSnaps > 0)
     .map((cell) => ({
-      label: situationLabel(plan, cell.situation),
+      label: situationLabel(cell.situation),
       note: snapNote(cell),
       cells: cell.classes.map((entry) => ({
         text: percent(entry.share),
@@ -60,5 +60,5 @@ function matrixTitle(plan: WeekPlan): string {
     .map((cell) => ({ cell, share: cell.classes.find((entry) => entry.name === 'screen')?.share ?? 0 }))
     .sort((a, b) => b.share - a.share)[0];
   if (screens === undefined) return 'Answers by situation';
-  return `Most screens on ${situationLabel(plan, screens.cell.situation)}: ${percent(screens.share)} of snaps`;
+  return `Most screens on ${situationLabel(screens.cell.situation)}: ${percent(screens.share)} of snaps`;
 }

@@ -17,6 +17,6 @@ export function calledMostOn(plan: WeekPlan, call: MenuCall): string {
   if (uses.length === 0) return 'carried, not in the mix';
   return uses
     .filter((use, place) => place === 0 || use.share >= WORTH_NAMING)
-    .map((use) => `${situationLabel(plan, use.situation)} ${percent(use.share)}`)
+    .map((use) => `${situationLabel(use.situation)} ${percent(use.share)}`)
     .join(', ');
 }

@@ -10,7 +10,7 @@ export function differentTable(plan: WeekPlan): TableView {
     caption: 'Everything that makes them different',
     columns: [words('What'), words('How sure')],
     rows: plan.different.lines.map((line) => ({
-      name: differentWords(plan, line),
+      name: differentWords(line),
       cells: [textCell(sureWord(line.sure, line.film))],
     })),
     empty: 'nothing stands out',

@@ -12,7 +12,7 @@ export function familySituationMatrix(plan: WeekPlan): ChartView {
   const scores = plan.scores.families.filter((score) => score.situation !== ALL_SITUATIONS);
   return {
     id: 'families-by-situation',
-    title: matrixTitle(plan, scores),
+    title: matrixTitle(scores),
     caption:
       'Points saved per ten snaps against the base. A stronger tint helps more. An asterisk: ahead of the base beyond its 80% interval.',
     drawing: scores.length === 0 ? null : { kind: 'grid', grid: familyGrid(plan, scores) },
@@ -43,9 +43,9 @@ function scoreCell(score: FamilyScore | undefined): GridCell {
 /** Points per ten snaps that are drawn in the darkest tint; judgment: larger gains hardly occur. */
 const DARKEST_POINTS = 1;
 
-function matrixTitle(plan: WeekPlan, scores: readonly FamilyScore[]): string {
+function matrixTitle(scores: readonly FamilyScore[]): string {
   const ahead = scores.filter((score) => score.verdict === 'ahead');
   const best = [...ahead].sort((a, b) => b.points.mean - a.points.mean)[0];
   if (best === undefined) return 'In no situation is a family clearly ahead of the base';
-  return `The clearest gain: ${familyLabel(best.family)} on ${situationLabel(plan, best.situation)}, ${signed(best.points.mean)} per ten snaps`;
+  return `The clearest gain: ${familyLabel(best.family)} on ${situationLabel(best.situation)}, ${signed(best.points.mean)} per ten snaps`;
 }

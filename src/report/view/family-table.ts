@@ -70,7 +70,7 @@ function overallRow(score: FamilyScore): Row {
 
 function situationRow(plan: WeekPlan, score: FamilyScore): Row {
   return {
-    name: situationLabel(plan, score.situation),
+    name: situationLabel(score.situation),
     situation: score.situation,
     ...thinMark(isThinSituation(plan, score.situation)),
     cells: [

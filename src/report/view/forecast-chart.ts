@@ -19,7 +19,7 @@ export function forecastChart(plan: WeekPlan): ChartView {
     caption: 'Dot: what we expect, with the range of their long run. Open diamond: the plain share on film.',
     drawing: rows.length === 0 ? null : { kind: 'strips', rows: rows, axis: AXIS },
     empty: 'No answer was charted, so nothing is drawn.',
-    table: forecastTable(plan, overall === undefined ? [] : [overall], TABLE_NAME),
+    table: forecastTable(overall === undefined ? [] : [overall], TABLE_NAME),
   };
 }
 

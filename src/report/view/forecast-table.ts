@@ -1,5 +1,4 @@
 import type { ExpectedCount, Forecast, ForecastClass } from '../../pressure/forecast/forecast-result.ts';
-import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { className } from '../words/label.ts';
 import { percent, percentRange } from '../words/percent.ts';
 import { ALL_SITUATIONS, situationLabel } from '../words/situation-label.ts';
@@ -12,7 +11,7 @@ export interface TableName {
 }
 
 /** Forecast beside film, each class of each forecast a row. */
-export function forecastTable(plan: WeekPlan, cells: readonly Forecast[], { id, caption }: TableName): TableView {
+export function forecastTable(cells: readonly Forecast[], { id, caption }: TableName): TableView {
   return {
     id,
     caption,
@@ -24,7 +23,7 @@ export function forecastTable(plan: WeekPlan, cells: readonly Forecast[], { id, 
       words('Expected on Friday'),
       words('Mostly from'),
     ],
-    rows: cells.flatMap((cell) => cell.classes.map((entry) => forecastRow(plan, cell, entry))),
+    rows: cells.flatMap((cell) => cell.classes.map((entry) => forecastRow(cell, entry))),
     empty: 'nothing was forecast',
   };
 }
@@ -45,10 +44,10 @@ function countWords({ low, high }: ExpectedCount, nextSnaps: number): string {
   return `${range} of about ${Math.round(nextSnaps)}`;
 }
 
-function mostlyFromWords(plan: WeekPlan, { mostlyFrom, situation }: Forecast): string {
+function mostlyFromWords({ mostlyFrom, situation }: Forecast): string {
   switch (mostlyFrom) {
     case 'here':
-      return `their ${situationLabel(plan, situation)}`;
+      return `their ${situationLabel(situation)}`;
     case 'all_their_snaps':
       return 'all their snaps';
     case 'archive':
@@ -60,9 +59,9 @@ function mostlyFromWords(plan: WeekPlan, { mostlyFrom, situation }: Forecast): s
   }
 }
 
-function forecastRow(plan: WeekPlan, cell: Forecast, entry: ForecastClass): Row {
+function forecastRow(cell: Forecast, entry: ForecastClass): Row {
   return {
-    name: situationLabel(plan, cell.situation),
+    name: situationLabel(cell.situation),
     ...(cell.situation === ALL_SITUATIONS ? {} : { situation: cell.situation }),
     ...thinMark(cell.thin),
     cells: [
@@ -70,7 +69,7 @@ function forecastRow(plan: WeekPlan, cell: Forecast, entry: ForecastClass): Row 
       numberCell(forecastWords(entry), entry.share),
       shareCell(entry.film),
       textCell(expectedWords(cell, entry.name)),
-      textCell(mostlyFromWords(plan, cell)),
+      textCell(mostlyFromWords(cell)),
     ],
   };
 }

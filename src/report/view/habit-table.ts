@@ -30,7 +30,7 @@ export function habitTable(plan: WeekPlan): TableView {
 
 function habitRow(plan: WeekPlan, situation: string): Row {
   return {
-    name: situationLabel(plan, situation),
+    name: situationLabel(situation),
     ...(situation === ALL_SITUATIONS ? {} : { situation }),
     ...thinMark(isThinSituation(plan, situation)),
     cells: HABITS.map(({ target, asked }) => habitCell(plan, situation, { target, asked })),

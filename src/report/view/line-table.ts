@@ -2,6 +2,7 @@ import type { LineForecast, Target } from '../../pressure/forecast/forecast-resu
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { capital } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
+import { seenValueWords } from '../words/seen-words.ts';
 import { expectWords, isThin, shareWords } from '../words/share-words.ts';
 import { ALL_SITUATIONS, situationLabel } from '../words/situation-label.ts';
 import { type Cell, numberCell, numbers, type Row, type TableView, textCell, thinMark, words } from './table-view.ts';
@@ -40,16 +41,17 @@ function table(plan: WeekPlan, { id, caption, inner }: LineTable): TableView {
       ...QUESTIONS.map(({ label }) => numbers(label)),
       words('Runs we expect'),
     ],
-    rows: lines.map((line) => lineRow(plan, line)),
+    rows: lines.map(lineRow),
     empty: 'no look is charted on their film',
     phone: 'cards',
   };
 }
 
-function lineRow(plan: WeekPlan, line: LineForecast): Row {
+function lineRow(line: LineForecast): Row {
   const inner = line.situation !== ALL_SITUATIONS;
+  const look = capital(seenValueWords(line.kind, line.look));
   return {
-    name: inner ? `${capital(line.label)}, ${situationLabel(plan, line.situation)}` : capital(line.label),
+    name: inner ? `${look}, ${situationLabel(line.situation)}` : look,
     ...thinMark(isThin({ trials: line.snaps })),
     cells: [
       numberCell(String(line.snaps), line.snaps),

@@ -4,6 +4,7 @@ import { answerLabel } from '../words/label.ts';
 import { changeWords, leftOutWords, priceLimitWords, stepWords } from '../words/menu-words.ts';
 import { signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
+import { situationLabel } from '../words/situation-label.ts';
 import { numberCell, numbers, type Row, type TableView, textCell, thinMark, words } from './table-view.ts';
 import { isThinSituation } from './thin-situation.ts';
 
@@ -22,7 +23,7 @@ export function mixTable(plan: WeekPlan, menu: Menu): TableView {
     ],
     rows: menu.situations.map((situation): Row => {
       return {
-        name: situation.label,
+        name: situationLabel(situation.id),
         situation: situation.id,
         ...thinMark(isThinSituation(plan, situation.id)),
         cells: [
@@ -117,12 +118,12 @@ export function worstTable(menu: Menu): TableView {
     id: 'worst-table',
     caption: 'If the forecast is wrong: the answer that hurts the mix most',
     columns: [words('Situation'), words('Their answer'), numbers('Points per ten snaps against the base')],
-    rows: menu.situations.flatMap(({ id, label, worst }) =>
+    rows: menu.situations.flatMap(({ id, worst }) =>
       worst === undefined
         ? []
         : [
             {
-              name: label,
+              name: situationLabel(id),
               situation: id,
               cells: [textCell(answerLabel(worst.answer)), numberCell(signed(worst.points), worst.points)],
             },

@@ -1,4 +1,3 @@
-import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { OwnFilmChapter } from '../../pressure/self-scout/result.ts';
 import { familyLabel, plainWords } from '../words/label.ts';
 import { counted, signed } from '../words/number-words.ts';
@@ -10,7 +9,7 @@ import { chanceWords, pCell } from './chance-cell.ts';
 import { numberCell, numbers, shareCell, type TableView, textCell, thinMark, words } from './table-view.ts';
 
 /** The fewest snaps of another pairing that bring the guess rate under the cap. */
-export function swapTable(plan: WeekPlan, film: OwnFilmChapter): TableView {
+export function swapTable(film: OwnFilmChapter): TableView {
   return {
     id: 'swap-table',
     caption: `Change-ups over the next ${counted(film.remedy.games, 'game', 'games')}: same path, different coverage`,
@@ -23,7 +22,7 @@ export function swapTable(plan: WeekPlan, film: OwnFilmChapter): TableView {
       numbers('Points'),
     ],
     rows: film.remedy.swaps.map((swap) => ({
-      name: situationLabel(plan, swap.situation),
+      name: situationLabel(swap.situation),
       situation: swap.situation,
       cells: [
         textCell(swap.path),
@@ -83,13 +82,13 @@ export function rotationTable(film: OwnFilmChapter): TableView {
 }
 
 /** Whether pressures come in a pattern within a situation. */
-export function runsTable(plan: WeekPlan, film: OwnFilmChapter): TableView {
+export function runsTable(film: OwnFilmChapter): TableView {
   return {
     id: 'runs-table',
     caption: 'Do our pressures come in a pattern?',
     columns: [words('Situation'), numbers('Snaps'), numbers('Corrected p'), words('Reading')],
     rows: film.runsTest.map((test) => ({
-      name: situationLabel(plan, test.situation),
+      name: situationLabel(test.situation),
       situation: test.situation,
       cells: [numberCell(String(test.snaps), test.snaps), pCell(test.adjusted), textCell(chanceWords(test.adjusted))],
     })),

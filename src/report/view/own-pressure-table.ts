@@ -1,5 +1,4 @@
 import type { FeatureName } from '../../pressure/forecast/tell-feature.ts';
-import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import type { OwnFilmChapter, PressureRate } from '../../pressure/self-scout/result.ts';
 import { plainWords } from '../words/label.ts';
 import { percent } from '../words/percent.ts';
@@ -35,7 +34,7 @@ export function pressureSplitTable(film: OwnFilmChapter): TableView {
 }
 
 /** How often we send five or more, by whatever splits were charted. */
-export function pressureRateTable(plan: WeekPlan, film: OwnFilmChapter): TableView {
+export function pressureRateTable(film: OwnFilmChapter): TableView {
   return {
     id: 'pressure-rate-table',
     caption: 'How often we send pressure',
@@ -43,7 +42,7 @@ export function pressureRateTable(plan: WeekPlan, film: OwnFilmChapter): TableVi
     rows: film.pressureRates.map((rate) => ({
       name: splitLabel(rate.by),
       ...thinMark(isThin(rate.share)),
-      cells: [textCell(valueLabel(plan, rate)), shareCell(rate.share), expectedCell(rate)],
+      cells: [textCell(valueLabel(rate)), shareCell(rate.share), expectedCell(rate)],
     })),
     empty: 'not charted',
   };
@@ -64,8 +63,8 @@ function splitLabel(by: FeatureName): string {
   return LABELS[by] ?? plainWords(by);
 }
 
-function valueLabel(plan: WeekPlan, { by, value }: PressureRate): string {
-  return by === 'situation' ? situationLabel(plan, value) : seenValueWords(by, value);
+function valueLabel({ by, value }: PressureRate): string {
+  return by === 'situation' ? situationLabel(value) : seenValueWords(by, value);
 }
 
 function expectedCell({ expected }: PressureRate) {

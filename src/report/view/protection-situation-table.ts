@@ -1,5 +1,6 @@
 import type { ProtectionMix, SituationProtection } from '../../pressure/protection/protection-result.ts';
 import { percent } from '../words/percent.ts';
+import { situationLabel } from '../words/situation-label.ts';
 import { numberCell, numbers, type Row, type TableView, textCell, words } from './table-view.ts';
 
 /** How they are expected to protect in each situation, with the passes of it on which that was charted. */
@@ -21,12 +22,12 @@ export function protectionSituationTable(mix: ProtectionMix): TableView {
   };
 }
 
-function situationRow({ situation, label, protectors, slideToBack, backWide, charted }: SituationProtection): Row {
+function situationRow({ situation, protectors, slideToBack, backWide, charted }: SituationProtection): Row {
   const [five = 0, six = 0, seven = 0, eight = 0] = protectors;
   const shares = [five, six, seven + eight, slideToBack, backWide];
   const counts = [charted.protectors, charted.slide, charted.back];
   return {
-    name: label,
+    name: situationLabel(situation),
     situation,
     cells: [...shares.map((share) => numberCell(percent(share), share)), textCell(counts.join(', '))],
     ...(Math.max(...counts) < THIN && { thin: true as const }),

@@ -16,7 +16,7 @@ export function whatIfModel(plan: WeekPlan): WhatIfModel | null {
     .filter(({ target, ownSnaps }) => target === 'answer' && ownSnaps > 0)
     .map(({ situation, classes }) => ({
       id: situation,
-      label: situationLabel(plan, situation),
+      label: situationLabel(situation),
       shares: ANSWERS.map((answer) => rounded(classes.find(({ name }) => name === answer)?.share ?? 0)),
       values: calls.map((call) => {
         const score = scores.calls.find((entry) => entry.call === call && entry.situation === situation);

@@ -1,6 +1,5 @@
 import type { DifferentLine, DifferentTopic, DifferentWhere } from '../../pressure/different/different-result.ts';
 import { TARGETS, type Target } from '../../pressure/forecast/forecast-result.ts';
-import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { habitName } from './habit-name.ts';
 import { answerLabel, capital, plainWords } from './label.ts';
 import { percent } from './percent.ts';
@@ -15,9 +14,9 @@ import { BACK_JOBS } from './why-words.ts';
  *
  * @example "Screen, when they pass: 26 of 113 (23%), others 10%"
  */
-export function differentWords(plan: WeekPlan, line: DifferentLine): string {
+export function differentWords(line: DifferentLine): string {
   const usual = line.topic === 'tells' ? 'expected' : 'others';
-  return `${subjectWords(line)}${whereWords(plan, line.where)}: ${shareWords(line.film)}, ${usual} ${percent(line.usual)}`;
+  return `${subjectWords(line)}${whereWords(line.where)}: ${shareWords(line.film)}, ${usual} ${percent(line.usual)}`;
 }
 
 function subjectWords({ topic, question, name }: DifferentLine): string {
@@ -44,11 +43,11 @@ function runOrPass(name: string): string {
   return name === 'pass' ? 'Pass' : 'Run';
 }
 
-function whereWords(plan: WeekPlan, where: DifferentWhere | null): string {
+function whereWords(where: DifferentWhere | null): string {
   if (where === null) return '';
   switch (where.by) {
     case 'situation':
-      return ` on ${situationLabel(plan, where.value)}`;
+      return ` on ${situationLabel(where.value)}`;
     case 'field_zone':
       return `, ${plainWords(where.value).toLowerCase()}`;
     case 'rushers':

@@ -12,6 +12,7 @@ import type { MenuRule } from '../../pressure/menu/rule.ts';
 import { plainWords } from './label.ts';
 import { counted, fixed, listed, signed } from './number-words.ts';
 import { percent } from './percent.ts';
+import { situationName } from './situation-label.ts';
 import { failureWords } from './soundness-words.ts';
 
 type Menu = Extract<MenuResult, { kind: 'menu' }>;
@@ -98,9 +99,9 @@ export function leftOutWords(why: LeftOutReason): string {
     case 'costs_reps':
       return `new, ${counted(why.reps, 'rep', 'reps')} to install: it does not earn them (net ${signed(10 * why.fit)} of 10 at its best)`;
     case 'plainly_wrong':
-      return `wrong far more often than right everywhere (net ${signed(10 * why.fit)} of 10 at its best, ${why.situation})`;
+      return `wrong far more often than right everywhere (net ${signed(10 * why.fit)} of 10 at its best, ${situationName(why.situation)})`;
     case 'nowhere_better':
-      return `a call we carry does the job everywhere (net ${signed(10 * why.fit)} of 10 at its best, ${why.situation})`;
+      return `a call we carry does the job everywhere (net ${signed(10 * why.fit)} of 10 at its best, ${situationName(why.situation)})`;
     default:
       return why satisfies never;
   }

@@ -1,4 +1,4 @@
-import { SITUATIONS } from '../../game/situations.ts';
+import { isSituation, SITUATION_TABLE } from '../../game/situations.ts';
 import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { plainWords } from './label.ts';
 
@@ -14,17 +14,18 @@ export interface SituationEntry {
 
 /** The situations of the plan in the order of the plan, without the one that stands for all. */
 export function planSituations(plan: WeekPlan): readonly SituationEntry[] {
-  return plan.scores.situations.filter((situation) => situation.id !== ALL_SITUATIONS);
+  return plan.scores.situations
+    .filter(({ id }) => id !== ALL_SITUATIONS)
+    .map((situation) => ({ ...situation, label: situationLabel(situation.id) }));
 }
 
-/** The staff's word for a situation id; the id made readable when the plan does not name it. */
-export function situationLabel(plan: WeekPlan, id: string): string {
-  if (id === ALL_SITUATIONS) return 'All situations';
-  return plan.scores.situations.find((situation) => situation.id === id)?.label ?? plainWords(id);
+/** The staff's word for a situation where the others stand beside it; an id we do not know is made readable. */
+export function situationLabel(id: string): string {
+  return id === ALL_SITUATIONS ? 'All situations' : situationName(id);
 }
 
-/** The staff's word for a situation id without a plan at hand. */
+/** The staff's word for a situation on its own, such as that of one snap. */
 export function situationName(id: string): string {
   if (id === ALL_SITUATIONS) return 'All snaps';
-  return SITUATIONS.find((situation) => situation.id === id)?.label ?? plainWords(id);
+  return isSituation(id) ? SITUATION_TABLE[id].label : plainWords(id);
 }

@@ -41,7 +41,6 @@ function thirdLong(halftime: readonly [number, number], marks: readonly CallMark
     situations: [
       {
         id: 'third_long',
-        label: '3rd and long',
         expectedSnaps: 6,
         rate: 0.4,
         baseShare: 0.6,

@@ -81,7 +81,7 @@ const OPEN = {
 export function inputOf(week: TestWeek): MenuInput {
   const { calls, snaps, net: netOf, points = () => 0, explosives = () => 10, menu = {}, own = null, holes = [] } = week;
   const { ruledOut = () => true } = week;
-  const situations = Object.entries(snaps).map(([id, expectedSnaps]) => ({ id, label: id, expectedSnaps }));
+  const situations = Object.entries(snaps).map(([id, expectedSnaps]) => ({ id, expectedSnaps }));
   const flat = (mean: number) => ({ mean, low: mean, high: mean });
   const cells = calls.flatMap(({ name, family }) =>
     situations.map(({ id }) => ({ call: name, family, situation: id })),

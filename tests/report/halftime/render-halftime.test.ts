@@ -10,6 +10,7 @@ import {
   warningWords,
 } from '../../../src/report/halftime/halftime-words.ts';
 import { renderHalftime } from '../../../src/report/halftime/render-halftime.ts';
+import { situationLabel } from '../../../src/report/words/situation-label.ts';
 import { share } from '../../../src/stats/share.ts';
 import { inventedPlan } from '../invented-plan.ts';
 
@@ -70,7 +71,7 @@ describe('the halftime page', () => {
     const { rows } = situationsTable(update);
     expect(rows.length).toBeGreaterThan(3);
     for (const { name, cells } of rows) {
-      const id = update.situations.find(({ label }) => label === name)?.situation;
+      const id = update.situations.find(({ situation }) => situationLabel(situation) === name)?.situation;
       const onSheet = update.calls.filter(({ mix }) => mix.some((part) => part.situation === id && part.share > 0.005));
       const said = (cells[0]?.text ?? '').split(', ').map((text) => text.replace(/ [+\u2212]?[\d.]+$/, ''));
       for (const call of said) expect([...onSheet.map((entry) => entry.call), 'base']).toContain(call);
