@@ -6,7 +6,8 @@ import { GUESS_WORTH, typicalShare } from './feature-guess.ts';
 import type { FitCharting } from './fit-result.ts';
 import { netOf } from './net-where.ts';
 import { FEATURE_COLUMN } from './snap-features.ts';
-import { expectedMean, type Theory } from './theory.ts';
+import { eachExpected, expectedMean, type Theory } from './theory.ts';
+import type { OpenWord } from './verdict-shares.ts';
 
 /** Draws of what a column would show; the chance is then good to about two in a hundred. */
 const DRAWS = 400;
@@ -52,26 +53,19 @@ interface OpenFamily {
 }
 
 function openFamily([family, theory]: readonly [Family, Theory], expected: ExpectedSnaps): OpenFamily {
-  const found = new Map<string, { readonly feature: FitFeature; readonly codes: readonly number[] }>();
-  for (const { open } of theory.verdicts) {
-    for (const { feature, codes } of open()) found.set(`${feature} ${codes.join(' ')}`, { feature, codes });
-  }
-  const words = [...found.values()].map(({ feature, codes }) => {
-    const sumOf = (what: 'chance' | 'change') =>
-      expectedMean(theory, expected, ({ open }) =>
-        open().reduce(
-          (sum, word) => (word.feature === feature && sameCodes(word.codes, codes) ? sum + word[what] : sum),
-          0,
-        ),
-      );
+  const found = new Map<string, OpenWord>();
+  eachExpected(theory, expected, ({ open }, share) => {
+    for (const { feature, codes, chance, change } of open()) {
+      const key = `${feature} ${codes.join(' ')}`;
+      const known = found.get(key) ?? { feature, codes, chance: 0, change: 0 };
+      found.set(key, { ...known, chance: known.chance + share * chance, change: known.change + share * change });
+    }
+  });
+  const words = [...found.values()].map(({ feature, codes, chance, change }) => {
     const typical = codes.reduce((sum, code) => sum + typicalShare(feature, code), 0);
-    return { feature, codes, chance: sumOf('chance'), move: sumOf('change') / typical };
+    return { feature, codes, chance, move: change / typical };
   });
   return { family, net: expectedMean(theory, expected, netOf), words };
-}
-
-function sameCodes(one: readonly number[], other: readonly number[]): boolean {
-  return one.length === other.length && one.every((code, i) => code === other[i]);
 }
 
 function chartingOf(column: string, families: readonly OpenFamily[], seed: number): FitCharting {

@@ -13,7 +13,7 @@ import { givenRules } from './given-rules.ts';
 import { holesMet } from './holes.ts';
 import { ruleTable } from './rule-table.ts';
 import { FEATURE_COLUMN, snapFeatures } from './snap-features.ts';
-import { expectedMean, readFilm, type Theory, theoryReader, verdictParts } from './theory.ts';
+import { eachExpected, readFilm, type Theory, theoryReader, verdictParts } from './theory.ts';
 import { readyRules, rulesOf } from './verdict.ts';
 
 /** What fit is worked out from. */
@@ -105,15 +105,12 @@ function ruleFired(asked: AskedRule, expected: ExpectedSnaps): RuleFired {
 
 /** Features with blank cells that leave verdicts open, by how much. */
 function notCharted(theory: Theory, expected: ExpectedSnaps): UnknownFeature[] {
-  const features = [...new Set(theory.rules.flatMap((ready) => ready.features))];
-  return features
-    .map((feature) => ({
-      feature,
-      column: FEATURE_COLUMN[feature],
-      share: expectedMean(theory, expected, ({ open }) =>
-        open().reduce((sum, word) => (word.feature === feature ? sum + word.chance : sum), 0),
-      ),
-    }))
+  const shares = new Map(theory.rules.flatMap(({ features }) => features.map((feature) => [feature, 0])));
+  eachExpected(theory, expected, ({ open }, weight) => {
+    for (const { feature, chance } of open()) shares.set(feature, (shares.get(feature) ?? 0) + weight * chance);
+  });
+  return [...shares]
+    .map(([feature, share]) => ({ feature, column: FEATURE_COLUMN[feature], share }))
     .filter(({ share }) => share > 0)
     .sort((a, b) => b.share - a.share);
 }

@@ -64,12 +64,30 @@ export function verdictParts(theory: Theory, { parts }: ExpectedSnaps): VerdictP
 /** Mean over the expected snaps of a figure of the theory's verdict. */
 export function expectedMean(
   theory: Theory,
-  { parts }: ExpectedSnaps,
+  expected: ExpectedSnaps,
   figure: (verdict: SnapVerdict) => number,
 ): number {
+  let mean = 0;
+  eachExpected(theory, expected, (verdict, share) => {
+    mean += share * figure(verdict);
+  });
+  return mean;
+}
+
+/** Visits the theory's verdict on every film snap that expected snaps look like, with the share it stands for. */
+export function eachExpected(
+  theory: Theory,
+  { parts }: ExpectedSnaps,
+  visit: (verdict: SnapVerdict, share: number) => void,
+): void {
   const total = parts.reduce((sum, { alpha }) => sum + alpha, 0);
-  if (total === 0) return 0;
-  return parts.reduce((sum, part) => sum + (part.alpha / total) * partMean(part, theory, figure), 0);
+  for (const part of parts.filter(({ alpha }) => alpha > 0)) {
+    const share = part.alpha / total;
+    if (part.rows.length === 0) visit(theory.unseen(part), share);
+    part.rows.forEach((row, i) => {
+      visit(theory.verdicts[row] as SnapVerdict, share * (part.weights[i] as number));
+    });
+  }
 }
 
 function partMean(part: ExpectedPart, theory: Theory, figure: (verdict: SnapVerdict) => number): number {
