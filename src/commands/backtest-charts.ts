@@ -136,7 +136,7 @@ function onceOnly(charts: readonly Film[]): readonly Film[] {
   return charts.map((chart) => {
     const places = chart.sources.map((source) => resolve(source));
     return filterSnaps(chart, (i) => {
-      const key = placeKey(places[chart.sourceOf[i] ?? 0] ?? '', chart.rowOf[i]);
+      const key = placeKey(places[chart.sourceOf[i] as number] ?? '', chart.rowOf[i]);
       if (seen.has(key)) return false;
       seen.add(key);
       return true;
@@ -145,7 +145,7 @@ function onceOnly(charts: readonly Film[]): readonly Film[] {
 }
 
 function sourceAt(chart: Film, index: number): string {
-  return chart.sources[chart.sourceOf[index] ?? 0] ?? '';
+  return chart.sources[chart.sourceOf[index] as number] ?? '';
 }
 
 function placeKey(file: string, row: number | undefined): string {

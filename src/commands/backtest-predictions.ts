@@ -60,7 +60,7 @@ function gameRows(replayed: ReplayedGame, chart: Film): CsvCell[][] {
     return [
       game.offense,
       game.game,
-      chart.sources[chart.sourceOf[row] ?? 0],
+      chart.sources[chart.sourceOf[row] as number],
       chart.rowOf[row],
       definition.target,
       ...known.map((predict) => shareWords(predict, row, definition.classes)),

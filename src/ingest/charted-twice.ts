@@ -113,7 +113,7 @@ function twiceProblems({ chart, rows }: Charting, twin: Charting): RowProblem[] 
   const found = textAt(chart, 'game', rows[0] ?? 0) ?? '';
   const rule = `is charted with snap numbers in ${place} too; the snaps with numbers count, these do not count again`;
   return rows.map((row) => {
-    const file = chart.sources[chart.sourceOf[row] ?? 0] ?? '';
-    return { file, row: chart.rowOf[row] ?? 0, severity: 'fault', header: 'game', found, rule };
+    const file = chart.sources[chart.sourceOf[row] as number] ?? '';
+    return { file, row: chart.rowOf[row] as number, severity: 'fault', header: 'game', found, rule };
   });
 }

@@ -108,7 +108,7 @@ function renumber(codes: Uint16Array, values: readonly string[]): readonly strin
   const fresh = new Uint16Array(values.length);
   const kept = [''];
   for (let i = 0; i < codes.length; i++) {
-    const code = codes[i] ?? 0;
+    const code = codes[i] as number;
     if (code === 0) continue;
     if (fresh[code] === 0) fresh[code] = kept.push(values[code] ?? '') - 1;
     codes[i] = fresh[code] ?? 0;

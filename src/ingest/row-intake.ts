@@ -201,9 +201,9 @@ function createRepeatCheck(lanes: readonly (CodeLane | NumberLane)[]): SnapCheck
   const ledger = createSnapLedger();
   return (i) => {
     const number = identityOf(i);
-    const gameCode = game.codes[i] ?? 0;
+    const gameCode = game.codes[i] as number;
     if (number === NOT_SAID) return undefined;
-    const offenseCode = offense?.kind === 'code' ? (offense.codes[i] ?? 0) : 0;
+    const offenseCode = offense?.kind === 'code' ? (offense.codes[i] as number) : 0;
     if (ledger.enter({ game: gameCode, offense: offenseCode, number }) === 'new') return undefined;
     return repeatFinding(number, game.values[gameCode] ?? '');
   };

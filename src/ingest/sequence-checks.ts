@@ -91,7 +91,7 @@ function compareNumbers(numbers: NumberColumn['numbers'], left: number, right: n
 function follows({ game, offense, drive, snap, gain, result }: Sequence, before: number, after: number): boolean {
   if (game[before] !== game[after] || offense[before] !== offense[after]) return false;
   if (drive[before] !== drive[after] || (snap[before] ?? Number.NaN) + 1 !== snap[after]) return false;
-  const ended = result?.values[result.codes[before] ?? 0] ?? '';
+  const ended = result?.values[result.codes[before] as number] ?? '';
   return !Number.isNaN(gain[before]) && !NO_FOLLOW_UP.includes(ended);
 }
 
@@ -120,7 +120,7 @@ function differs({ expected, value }: Step): boolean {
 
 function stepProblem(chart: Film, index: number, { name, expected, value }: Step): RowProblem {
   const say = name === 'ball_on' ? writeFieldPosition : String;
-  const place = { file: chart.sources[chart.sourceOf[index] ?? 0] ?? '', row: chart.rowOf[index] ?? 0 };
+  const place = { file: chart.sources[chart.sourceOf[index] as number] ?? '', row: chart.rowOf[index] as number };
   const rule = `does not follow from the snap before, which leaves ${say(expected)}; a charting slip or a penalty?`;
   return { ...place, severity: 'warning', header: name, found: say(value), rule };
 }

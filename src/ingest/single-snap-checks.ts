@@ -175,5 +175,5 @@ function at(column: NumberColumn, index: number): number {
 }
 
 function wordAt(column: CodeColumn | undefined, index: number): string {
-  return column?.values[column.codes[index] ?? 0] ?? '';
+  return column?.values[column.codes[index] as number] ?? '';
 }

@@ -52,9 +52,9 @@ function groupReader(chart: Film, groups: Map<string, SnapPlaces>): (index: numb
   const { game, offense } = chart.columns;
   const known = new Map<number, SnapPlaces>();
   return (i) => {
-    const gameCode = game?.kind === 'code' ? (game.codes[i] ?? 0) : 0;
+    const gameCode = game?.kind === 'code' ? (game.codes[i] as number) : 0;
     if (gameCode === 0) return undefined;
-    const pair = gameCode * 0x10000 + (offense?.kind === 'code' ? (offense.codes[i] ?? 0) : 0);
+    const pair = gameCode * 0x10000 + (offense?.kind === 'code' ? (offense.codes[i] as number) : 0);
     const places = known.get(pair) ?? placesNamed(groups, [textAt(chart, 'game', i), textAt(chart, 'offense', i)]);
     known.set(pair, places);
     return places;
@@ -71,13 +71,13 @@ function placesNamed(groups: Map<string, SnapPlaces>, names: readonly (string | 
 function repeatProblem(chart: Film, index: number, earlier: string): RowProblem {
   const snap = numberAt(chart, 'snap', index);
   const found = `${textAt(chart, 'game', index)}${snap === undefined ? '' : `, snap ${snap}`}`;
-  const file = chart.sources[chart.sourceOf[index] ?? 0] ?? '';
-  const row = chart.rowOf[index] ?? 0;
+  const file = chart.sources[chart.sourceOf[index] as number] ?? '';
+  const row = chart.rowOf[index] as number;
   return { file, row, severity: 'fault', found, rule: `is listed already in ${earlier}` };
 }
 
 function placeText(charts: readonly Film[], place: Place): string {
   const chart = charts[Math.floor(place / CHART)];
   const index = place % CHART;
-  return `${chart?.sources[chart.sourceOf[index] ?? 0] ?? ''}, row ${chart?.rowOf[index] ?? 0}`;
+  return `${chart?.sources[chart.sourceOf[index] as number] ?? ''}, row ${chart?.rowOf[index] ?? 0}`;
 }

@@ -52,7 +52,7 @@ function uncalledSnaps({ file, chart }: ReadSheet): RowProblem[] {
   const rule = `names none of ${OWN_CALL_COLUMNS.join(', ')}, so it says nothing of how we look on film`;
   for (let i = 0; i < chart.size; i++) {
     if (OWN_CALL_COLUMNS.some((name) => textAt(chart, name, i) !== undefined)) continue;
-    problems.push({ severity: 'warning', file, row: chart.rowOf[i] ?? 0, found: '', rule });
+    problems.push({ severity: 'warning', file, row: chart.rowOf[i] as number, found: '', rule });
   }
   return problems;
 }

@@ -16,7 +16,7 @@ export function previewSnaps(chart: Film, count: number): SnapPreview {
   const snaps = Array.from({ length: Math.min(count, chart.size) }, (_, i) => i);
   const columns = FILM_COLUMNS.filter(({ name }) => chart.columns[name] !== undefined);
   const rows = columns.map(({ name }) => [name, ...snaps.map((i) => cut(cellText(chart, name, i)))]);
-  return { header: ['', ...snaps.map((i) => `row ${chart.rowOf[i] ?? 0}`)], rows };
+  return { header: ['', ...snaps.map((i) => `row ${chart.rowOf[i] as number}`)], rows };
 }
 
 function cellText(chart: Film, name: ColumnName, index: number): string {

@@ -49,7 +49,7 @@ function fillColumn(chart: Film, column: BookColumn, structures: Structures): Co
 }
 
 function contradictions(chart: Film, index: number, structure: FormationStructure): RowProblem[] {
-  const place = { file: chart.sources[chart.sourceOf[index] ?? 0] ?? '', row: chart.rowOf[index] ?? 0 };
+  const place = { file: chart.sources[chart.sourceOf[index] as number] ?? '', row: chart.rowOf[index] as number };
   const name = textAt(chart, 'formation', index) ?? '';
   return BOOK_COLUMNS.flatMap((column): RowProblem[] => {
     const found = textAt(chart, column, index);

@@ -20,11 +20,11 @@ export function screenCodes(chart: Film): Uint8Array {
   const classifiedAt = wordClasses(chart, 'play_kind', (kind) => screenCode(kind, true));
   const unclassifiedAt = wordClasses(chart, 'play_kind', (kind) => screenCode(kind, false));
   for (let i = 0; i < chart.size; i++) {
-    if (classifiedAt(i) === 0) tellsApart.add(chart.sourceOf[i] ?? 0);
+    if (classifiedAt(i) === 0) tellsApart.add(chart.sourceOf[i] as number);
   }
   const hadToPass = wordClasses(chart, 'result', (result) => PASS_ENDINGS.includes(result ?? ''));
   return codesBySnap(chart.size, (i) => {
-    const code = tellsApart.has(chart.sourceOf[i] ?? 0) ? classifiedAt(i) : unclassifiedAt(i);
+    const code = tellsApart.has(chart.sourceOf[i] as number) ? classifiedAt(i) : unclassifiedAt(i);
     return code === NOT_KNOWN && hadToPass(i) ? 1 : code;
   });
 }

@@ -99,7 +99,7 @@ function showsOf(chart: Film, row: number): CardShows {
 }
 
 function placeOf(chart: Film, row: number): string {
-  const file = (chart.sources[chart.sourceOf[row] ?? 0] ?? '').replace(/^.*[\\/]/, '');
+  const file = (chart.sources[chart.sourceOf[row] as number] ?? '').replace(/^.*[\\/]/, '');
   const game = textAt(chart, 'game', row);
-  return [`${file} row ${chart.rowOf[row] ?? 0}`, ...(game === undefined ? [] : [game])].join(', ');
+  return [`${file} row ${chart.rowOf[row] as number}`, ...(game === undefined ? [] : [game])].join(', ');
 }

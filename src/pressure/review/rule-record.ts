@@ -123,7 +123,7 @@ function ourSnaps({ ours, game, cuts }: RuleRecordInput): OurSnap[] {
     };
     const words = Object.fromEntries(names.map((name) => [name, codeOf(name)])) as Record<FitFeature, number>;
     const [snap = null, call] = [numberAt(ours, 'snap', i), textAt(ours, 'call', i)];
-    return [{ row: ours.rowOf[i] ?? 0, snap, call, family, words, held: heldAt(ours, i) }];
+    return [{ row: ours.rowOf[i] as number, snap, call, family, words, held: heldAt(ours, i) }];
   });
 }
 

@@ -8,10 +8,10 @@ import { type Film, textAt } from '../../game/film.ts';
 export function namedWords(film: Film, column: ColumnName, name: RegExp): (index: number) => boolean | undefined {
   const tellsApart = new Set<number>();
   for (let i = 0; i < film.size; i++) {
-    if (name.test(textAt(film, column, i) ?? '')) tellsApart.add(film.sourceOf[i] ?? 0);
+    if (name.test(textAt(film, column, i) ?? '')) tellsApart.add(film.sourceOf[i] as number);
   }
   return (index) => {
     const word = textAt(film, column, index);
-    return word === undefined || !tellsApart.has(film.sourceOf[index] ?? 0) ? undefined : name.test(word);
+    return word === undefined || !tellsApart.has(film.sourceOf[index] as number) ? undefined : name.test(word);
   };
 }

@@ -31,7 +31,7 @@ function gameReader(chart: Film, found: Map<string, GrowingGame>): (index: numbe
   const known = new Map<number, GrowingGame>();
   return (i) => {
     const offenseCode = codeAt(chart, 'offense', i);
-    const side = offenseCode === 0 ? CODES + (chart.sourceOf[i] ?? 0) : offenseCode;
+    const side = offenseCode === 0 ? CODES + (chart.sourceOf[i] as number) : offenseCode;
     const key = side * CODES + codeAt(chart, 'game', i);
     const game = known.get(key) ?? gameNamed(chart, i, found);
     known.set(key, game);
@@ -43,7 +43,7 @@ function gameReader(chart: Film, found: Map<string, GrowingGame>): (index: numbe
 const CODES = 0x10000;
 
 function gameNamed(chart: Film, index: number, found: Map<string, GrowingGame>): GrowingGame {
-  const offense = textAt(chart, 'offense', index) ?? chart.sources[chart.sourceOf[index] ?? 0] ?? '';
+  const offense = textAt(chart, 'offense', index) ?? chart.sources[chart.sourceOf[index] as number] ?? '';
   const game = textAt(chart, 'game', index) ?? '';
   const key = JSON.stringify([offense, game]);
   const named = found.get(key) ?? { offense, game, week: Number.POSITIVE_INFINITY, rows: [] };

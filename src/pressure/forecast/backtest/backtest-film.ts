@@ -77,7 +77,7 @@ function seasonGames(chart: Film, seasons: readonly number[] | undefined): reado
   const inOrder = [...new Set(seasons)].sort((a, b) => a - b);
   return inOrder.flatMap((season) => {
     const rows = Array.from({ length: chart.size }, (_, row) => row).filter(
-      (row) => seasons[chart.sourceOf[row] ?? 0] === season,
+      (row) => seasons[chart.sourceOf[row] as number] === season,
     );
     return offenseGames(selectSnaps(chart, rows)).map((game) => ({
       ...game,
