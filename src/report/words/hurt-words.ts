@@ -20,12 +20,16 @@ const SNAPS_NAMED = 8;
  */
 export function beatenLines(counts: readonly HurtCount[], nameOf: (name: string) => string): readonly string[] {
   return counts
-    .filter(({ beaten }) => beaten.count >= LEAST.beaten && beaten.trials >= LEAST.snaps)
+    .filter(({ beaten }) => saysSomething(beaten))
     .slice(0, NAMED)
     .map(({ name, beaten, bigPlays, snaps }) => {
       const big = bigPlays === 0 ? '' : `, ${counted(bigPlays, 'big play', 'big plays')}`;
       return `${nameOf(name)}: beaten on ${shareWords(beaten)}${big}; ${snapWords(snaps)}.`;
     });
+}
+
+function saysSomething({ count, trials }: Count): boolean {
+  return count >= LEAST.beaten && trials >= LEAST.snaps;
 }
 
 /**
@@ -51,7 +55,7 @@ export function firstSeenWords({ kind, value, situation, filmSnaps, snaps }: Fir
   return `${what}: ${snapWords(snaps)} (none on ${counted(filmSnaps, 'film snap', 'film snaps')}).`;
 }
 
-/** How often each situation was beaten over the games of a season, most often first. */
+/** The situations beaten most over the games of a season, one line each, by the same rule as a game's. */
 export function beatenOverGames(reviews: readonly Review[]): readonly string[] {
   const sums = new Map<string, Count & { readonly bigPlays: number }>();
   for (const { name, beaten, bigPlays } of reviews.flatMap(({ hurt }) => hurt.situations)) {
@@ -63,6 +67,7 @@ export function beatenOverGames(reviews: readonly Review[]): readonly string[] {
     });
   }
   return [...sums]
+    .filter(([, sum]) => saysSomething(sum))
     .sort((a, b) => b[1].count - a[1].count)
     .slice(0, NAMED)
     .map(([name, sum]) => {

@@ -106,6 +106,15 @@ describe('a scout card drawn', () => {
     },
   );
 
+  it.each(cards.map((card) => [card.kind, card] as const))(
+    '%s has its line of scrimmage across the card',
+    (_, card) => {
+      const [, from, to] = /<path class="s" d="M([\d.]+),[\d.]+H([\d.]+)"/.exec(cardDrawing(card).text) ?? [];
+      expect(Number(from)).toBeLessThan(CARD_SIZE.width / 20);
+      expect(Number(from) + Number(to)).toBe(CARD_SIZE.width);
+    },
+  );
+
   it('stands as charted: strength left, passer under center, motion dashed, nobody beside him in empty', () => {
     const [run, wide, empty] = ['run', 'wide_release', 'empty'].map((kind) => cards.find((card) => card.kind === kind));
     if (!run || !wide || !empty) throw new Error('all kinds were asked for');

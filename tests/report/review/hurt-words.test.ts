@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { beatenLines, firstSeenWords, snapWords } from '../../../src/report/words/hurt-words.ts';
+import type { Review } from '../../../src/pressure/review/review.ts';
+import { beatenLines, beatenOverGames, firstSeenWords, snapWords } from '../../../src/report/words/hurt-words.ts';
 import { share } from '../../../src/stats/share.ts';
 
 const count = (name: string, beaten: number, of: number) => ({
@@ -15,6 +16,18 @@ describe('what hurt us in words', () => {
     expect(beatenLines(counts, (name) => name)).toEqual([
       'Latch Lock: beaten on 3 of 4 (75%), 1 big play; snaps 1, 4 and 7.',
     ]);
+  });
+
+  it('adds the situations of a season up, and names none that was hardly beaten', () => {
+    const game = (...situations: readonly ReturnType<typeof count>[]) => {
+      return { hurt: { situations } } as unknown as Review;
+    };
+    const season = [
+      game(count('third_long', 1, 4), count('first_ten', 0, 20), count('second_long', 1, 5)),
+      game(count('third_long', 3, 5), count('first_ten', 0, 22), count('fourth_short', 2, 2)),
+    ];
+    expect(beatenOverGames(season)).toEqual(['3rd and long: beaten on 4 of 9 (44%), 1 big play.']);
+    expect(beatenOverGames([])).toEqual([]);
   });
 
   it('counts the snaps it does not name', () => {

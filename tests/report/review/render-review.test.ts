@@ -152,6 +152,14 @@ describe('the season page', () => {
     },
   );
 
+  it('says what hurt us once a situation was beaten, and has no heading over nothing', async () => {
+    expect(await renderSeason(seasonOf(reviews, []), reviews)).not.toContain('What hurt us');
+    const beaten = { name: 'third_long', beaten: share(3, 5), bigPlays: 0, snaps: ['3', '9', '20'] };
+    const hurt = [{ ...first, hurt: { plays: [], calls: [], situations: [beaten] } }];
+    const page = await renderSeason(seasonOf(hurt, []), hurt);
+    expect(page).toContain('<h2>What hurt us</h2><ul><li>3rd and long: beaten on 3 of 5 (60%).</li></ul>');
+  });
+
   it('says so without any review', async () => {
     const page = await renderSeason(seasonOf([], []), []);
     expect(page).toContain('0 games reviewed');
