@@ -8,6 +8,7 @@ import { join, resolve } from 'node:path';
 import { strToU8, zipSync } from 'fflate';
 import { chromium, type Page } from 'playwright-core';
 import { type KeyPage, keyRuns } from './desk-keys.ts';
+import { predictedSeconds } from './keystroke-model.ts';
 import { machineLine } from './measure.ts';
 
 const SNAPS = 5000;
@@ -34,6 +35,8 @@ console.log(`desk.html: ${(desk.length / 1e6).toFixed(2)} MB with the solver ins
 if (only !== 'keys') await start();
 await keys();
 if (only !== 'keys') await plan();
+console.log(`seconds a snap by the keystroke-level model, a practiced hand to a learner:`);
+for (const line of predictedSeconds()) console.log(`  ${line}`);
 await browser.close();
 rmSync(home, { recursive: true, force: true });
 

@@ -28,7 +28,9 @@ function look(depth: Depth, index: number): string[] {
   const hash = 'lmr'[index % 3] ?? 'm';
   if (depth === 'quick') return [];
   if (depth === 'plan') return [hash, '1', 'b'];
-  return [hash, '1', ...named('ace', '1', index === 0), '1', 'r', 'b', 's', 'n', 'h', 'n'];
+  // The formation was charted before: one key takes its receivers, its back and how the quarterback stands.
+  if (index > 0) return [hash, '1', '1', ',', 'r', 'n', 'h', 'n'];
+  return [hash, '1', ...named('ace', '1', true), '1', 'r', 'b', 's', 'n', 'h', 'n'];
 }
 
 function run(depth: Depth, index: number): string[] {

@@ -100,6 +100,24 @@ describe('a snap typed', () => {
     expect(typed(after, '<').draft.back_spot).toBeUndefined();
   });
 
+  it('takes the look of its formation as last time with one key, never its strength and never a blank', () => {
+    const first = typed(open('full'), '25 l1=ace\n1rbsnhnrn=zone\n4 ');
+    const again = typed(first, 'm11');
+    expect(typed(again, ',').draft).toMatchObject({
+      receivers: '2x2',
+      back_spot: 'behind',
+      quarterback_depth: 'shotgun',
+    });
+    expect(typed(again, ',').draft.strength).toBeUndefined();
+    expect(lastOf(typed(again, ',lnhnrn12 '))).toMatchObject({ strength: 'left', motion: 'none', play_kind: 'run' });
+    expect(typed(again, '2,').draft.receivers).toBe('3x1');
+    const blank = typed(open('full'), '25 l1=ace\n1r  nhnrn=zone\n4 m11,l');
+    expect(blank.draft.back_spot).toBeUndefined();
+    expect(typed(blank, 's').draft.back_spot).toBe('strong');
+    const other = typed(first, 'm1=trips\n');
+    expect(typed(other, ',')).toBe(other);
+  });
+
   it('is charted in two passes, the second from pass to pass', () => {
     const first = typed(open('plan', 'first'), '25 m1br4 m1bqc9 ');
     expect(first.snaps).toHaveLength(2);

@@ -4,6 +4,7 @@ import { type ChartState, goTo, isOffered, nextStop } from './chart-state.ts';
 import { flagged, isFlag, walkedOff } from './flag.ts';
 import { newSeries, situationOf } from './follow-on.ts';
 import { type Choice, namedChoices } from './keyed-choices.ts';
+import { withLookAgain } from './look-again.ts';
 import { isIncomplete, isPass, isRun } from './play-facts.ts';
 import { withCell } from './snap-cells.ts';
 
@@ -50,6 +51,7 @@ function keyed(state: ChartState, key: string): ChartState {
   const typed = typing(state, field, key);
   if (typed !== null) return typed;
   if (key === '.') return likeBefore(state, field);
+  if (key === ',') return withLookAgain(state);
   return COMMANDS[key]?.(state) ?? chosen(state, field, key);
 }
 

@@ -112,9 +112,10 @@ function Stuck({ chart, path }: { readonly chart: Chart; readonly path: string }
 }
 
 const DEPTH_WORDS: Readonly<Record<Depth, string>> = {
-  quick: 'Play, end, gain. The plan gets run or pass, screen, quick and deep by down and distance.',
-  plan: 'Adds hash, receivers, the back, how they protect and how fast it is out. The plan then knows which path beats their protection.',
-  full: 'Adds personnel, formation, motion, tempo, coverage they faced and where it was thrown. The plan then finds tells in the look.',
+  quick:
+    'Play, end, gain: 2 to 4 minutes of typing a game. The plan gets run or pass, screen, quick and deep by down and distance.',
+  plan: 'Adds hash, receivers, the back, how they protect and how fast the ball is out: 5 to 12 minutes of typing. The plan then knows which path beats their protection.',
+  full: 'Adds personnel, formation, motion, tempo, coverage they faced and where it was thrown: 8 to 25 minutes of typing. The plan then finds tells in the look.',
 };
 
 const PASS_WORDS: Readonly<Record<Passes, string>> = {
@@ -180,6 +181,7 @@ const KEYS = [
   ['/', 'new series'],
   ['!', 'flag, no play'],
   ['.', 'same as the snap before'],
+  [',', 'look of this formation as last time'],
   ['Delete', 'take the snap out'],
   ['End', 'new snap'],
   ['[ ]', 'to what needs mending'],

@@ -1,6 +1,7 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { type ChartField, fieldsOf } from '../chart/chart-fields.ts';
 import { type ChartState, isOffered } from '../chart/chart-state.ts';
+import { lookAgain } from '../chart/look-again.ts';
 import { choicesAt, type Stroke } from '../chart/press.ts';
 import { snapProblems } from '../chart/snap-problems.ts';
 
@@ -146,7 +147,26 @@ function Now({ state, onStroke }: Pick<StripProps, 'state' | 'onStroke'>) {
         ))}
       </div>
       <p class="soft">{hintOf(field)}</p>
+      <LookAgain state={state} />
     </div>
+  );
+}
+
+/** One key for what the formation had last time, said before it is taken. */
+function LookAgain({ state }: { readonly state: ChartState }) {
+  const cells = lookAgain(state);
+  if (cells === null) return null;
+  const words = fieldsOf(state.kind).flatMap(({ column, entry }) => {
+    const text = cells[column];
+    return text === undefined
+      ? []
+      : [choicesAt(state, { column, entry }).find(({ value }) => value === text)?.label ?? text];
+  });
+  return (
+    <p>
+      <kbd>,</kbd>
+      {`as last time in ${state.draft.formation}: ${words.join(', ')}`}
+    </p>
   );
 }
 
