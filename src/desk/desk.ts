@@ -172,7 +172,7 @@ export class Desk {
   close(): void {
     this.lock?.release();
     localStorage.removeItem('pressure-plan open');
-    this.set({ open: null, note: null, problem: null });
+    this.set({ open: null, view: 'chart', note: null, problem: null });
   }
 
   /** Takes a season off the desk; one in the browser's own storage is gone then, a folder stays as it is. */

@@ -69,7 +69,7 @@ const menu = z
       .max(20)
       .default(0.2)
       .describe('points a game given up at most, where points tell calls apart'),
-    trust: share.default(0.7).describe('1 trusts the expected fit, 0 plans with the low end of its interval'),
+    trust: share.default(0.7).describe('1 counts a call at what we expect of it, 0 at the low end of its range'),
     path_share: share.default(0.45).describe('no path takes more than this share of our pressures'),
     add_on_share: share.default(0.15).describe('an add-on is called on no more than this share of a situation’s snaps'),
     hole_share: share
@@ -93,7 +93,7 @@ const menu = z
       .strictObject({ least: share.default(0), most: share.default(0.6), band: share.default(0.15) })
       .prefault({})
       .describe(
-        'share of snaps with five or more rushers, each situation; it bends around our own rate by no more than the band; the defaults are judgment',
+        'share of snaps in a situation on which we send five or more; at most a band away from our own rate; the defaults are judgment',
       ),
     explosives: z.number().min(0).max(20).optional().describe('most explosive plays expected a game'),
     must: z.array(z.string()).default([]).describe('calls that must be carried'),
@@ -125,12 +125,12 @@ export const weekSettingsSchema = z.strictObject({
     .describe('day of the game, YYYY-MM-DD'),
   level: z.enum(LEVELS).default('high_school').describe('level of play'),
   invented: z.boolean().default(false).describe('the snaps are made up; every page then says so'),
-  seed: z.number().int().min(0).default(1).describe('seed of every random draw'),
+  seed: z.number().int().min(0).default(1).describe('any whole number; the same one gives the same plan again'),
   snaps: z.number().int().min(10).max(150).default(60).describe('their snaps expected on Friday'),
   their_speed: z
     .enum(['slow', 'average', 'fast'])
     .default('average')
-    .describe('how fast the ball is handled against the published curves'),
+    .describe('how fast they handle the ball, next to the published times'),
   situations,
   menu,
   practice: z

@@ -58,6 +58,20 @@ describe.skipIf(chromiumPath === null)('pages in view at the desk', () => {
     await desk.page.getByRole('heading', { name: /\d+ calls/ }).waitFor();
   });
 
+  it('beside the strip offers our calls by the numbers of the wristband, the carried ones first', async () => {
+    await desk.page.keyboard.press('Alt+Digit4');
+    await desk.page.getByRole('button', { name: 'Wristband' }).click();
+    const wristband = ((await inFrame().locator('body').textContent()) ?? '').replaceAll(/\s+/g, ' ');
+    await desk.page.keyboard.press('Alt+Digit6');
+    await desk.page.getByText('Our call').first().waitFor();
+    const offered = (await desk.page.locator('.choices button').allTextContents()).map((text) =>
+      text.replaceAll(/\s+/g, ' '),
+    );
+    expect(offered).toHaveLength(28);
+    for (const call of offered.slice(0, 9)) expect(wristband, call).toContain(call);
+    expect(wristband).not.toContain(offered.at(-1)?.slice(2));
+  });
+
   it('takes a snap typed while the focus stands in the plan beside the strip', async () => {
     await desk.page.keyboard.press('Alt+Digit6');
     await inFrame().getByText('Harrow Creek').first().click();

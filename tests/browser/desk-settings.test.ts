@@ -152,6 +152,21 @@ describe.skipIf(chromiumPath === null)('the settings of a week as a form', () =>
     expect(await storedFile(desk.page, 'season', 'defense.yaml')).not.toContain('name: Field Under,');
   });
 
+  it('forgets what was typed with the season that is deleted', async () => {
+    await newSeason(desk.page);
+    await openForm();
+    await tabTo(desk.page, (words) => words.startsWith('Snaps:'));
+    await desk.page.keyboard.type('many');
+    await desk.page.getByRole('button', { name: 'Put the season away' }).click();
+    await desk.page.getByRole('button', { name: 'Delete from this browser: season' }).click();
+    await desk.page.getByRole('button', { name: 'Delete from this browser now' }).click();
+    await expect.poll(() => desk.page.getByText('Your seasons').count()).toBe(0);
+    await newSeason(desk.page);
+    await openForm();
+    expect(await desk.page.getByLabel(/^Snaps:/).inputValue()).toBe('60');
+    expect(await desk.page.getByText('You typed').count()).toBe(0);
+  });
+
   it('leaves comments and unknown keys where they are, and names what was wrong before', async () => {
     await takeSeason(desk.page, 'kept', { 'week-01/week.yaml': WEEK });
     await openForm();

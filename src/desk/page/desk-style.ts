@@ -35,7 +35,7 @@ button[aria-pressed=true]{border:2px solid var(--accent);font-weight:700}
 label{display:block;margin:.5rem 0}
 label input:not([type=checkbox]):not([type=radio]),label textarea{display:block;width:100%;max-width:24rem;margin-top:.2rem}
 .ways{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(18rem,100%),1fr));gap:1rem 2rem}
-.ways section{border-top:2px solid var(--ink)}
+.ways section{border-top:2px solid var(--ink)}.ways button{margin-bottom:.4rem}
 .seasons,.lines{padding:0;list-style:none}
 .seasons li{margin:.5rem 0}
 .lines li{padding:.25rem 0;border-bottom:1px solid var(--grid)}
@@ -43,10 +43,10 @@ label input:not([type=checkbox]):not([type=radio]),label textarea{display:block;
 .problem:empty,.note:empty{display:none}
 .note{margin:.8rem 1.25rem}
 .row{display:flex;flex-wrap:wrap;gap:.5rem 1rem;align-items:end}
-.row label{margin:0;flex:0 1 22rem}
+.row label{margin:0;flex:0 1 22rem}.row .fault{flex-basis:100%}
 .tabs{display:flex;flex-wrap:wrap;gap:.4rem;margin:1rem 0 .5rem}
 .space{flex:1}
-.shelf iframe{width:100%;height:calc(100vh - 9rem);min-height:30rem;border:1px solid var(--rule);background:#fff}
+.shelf iframe{width:100%;height:calc(100vh - 9rem);min-height:30rem;border:1px solid var(--rule);background:var(--paper)}
 .printing{position:absolute;width:0;height:0;border:0;visibility:hidden}
 .view{max-width:96rem}
 label select{display:block;width:100%;margin-top:.2rem}
@@ -60,7 +60,7 @@ fieldset{min-width:0}
 .knobs label{margin:0;flex:0 1 18rem}.knobs label.short{flex:0 0 5rem}
 fieldset{border:0;padding:0;margin:0;display:flex;flex-wrap:wrap;gap:.3rem}
 legend{padding:0;font-size:var(--small);color:var(--soft)}
-.pad{display:grid;grid-template-columns:minmax(0,1fr) minmax(22rem,30rem);gap:1rem 2rem;align-items:start}
+.pad{margin-top:.6rem;display:grid;grid-template-columns:minmax(0,1fr) minmax(22rem,30rem);gap:1rem 2rem;align-items:start}
 .strip{border:2px solid var(--rule);border-radius:6px;padding:.6rem 1rem;min-height:23rem}
 .strip:focus{outline:4px solid var(--accent);outline-offset:0;border-color:var(--accent)}
 .situation{margin:0;font-size:var(--huge);line-height:1.2}
@@ -98,13 +98,14 @@ summary{cursor:pointer;min-height:2.75rem;padding:.5rem 0;font-weight:700}
 .fault{display:block;font-weight:600;min-height:1.45em}
 .settings fieldset{margin:.5rem 0 1rem}.days,.order{display:block}
 .day{border-left:3px solid var(--rule);padding-left:.8rem;margin:.6rem 0}
-.period,.day>.row{margin:.3rem 0;max-width:none}.period>input{flex:1 1 14rem;max-width:24rem}.row .short{flex:0 0 6rem;margin:0}.row .short input{width:6rem}
+.period,.day>.row{margin:.3rem 0;max-width:none}.period>input{flex:1 1 14rem;max-width:24rem}.row .short{flex:0 0 6rem;margin:0}.period .short{display:flex;flex:0 0 auto;gap:.4rem;align-items:center}.period .short input{width:4.5rem}
 .order ol{padding-left:1.6rem}.order li{margin:.2rem 0}.order li button{min-height:2rem;padding:.1rem .6rem}
 .keys{display:flex;flex-wrap:wrap;gap:.2rem 1.2rem;max-width:none}
 .card h2{margin:.4rem 0}
 .men{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(16rem,100%),1fr));gap:.2rem 1rem;margin:1rem 0}
 .men select,.question select{display:block;width:100%}
-.men input[type=checkbox]{min-height:0;width:1.1rem;height:1.1rem}
+.men label{margin:.5rem 0 0}.check{display:flex;gap:.5rem;align-items:center;min-height:2.4rem;cursor:pointer}.men .check{margin:0}.check input{min-height:0;width:1.4rem;height:1.4rem;margin:0}
+.answers{display:block;margin:1rem 0}.answers label input:not([type=checkbox]):not([type=radio]){max-width:none}
 .scroll{overflow-x:auto;max-width:100%}
 .scroll table{max-width:none}
 svg text{fill:var(--ink)}

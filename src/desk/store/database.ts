@@ -34,6 +34,11 @@ export function filesOfSeason(id: string): IDBKeyRange {
   return IDBKeyRange.bound([id, ''], [id, '\uffff']);
 }
 
+/** The range of everything typed for a season and not in a file. */
+export function draftsOfSeason(id: string): IDBKeyRange {
+  return IDBKeyRange.bound(`${id}/`, `${id}/\uffff`);
+}
+
 /** Keeps a draft; what was handed over is kept also when the page goes away before it hears so. */
 export async function putAtOnce(database: Database, key: string, draft: unknown): Promise<void> {
   const writing = database.transaction('drafts', 'readwrite');

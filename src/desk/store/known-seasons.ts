@@ -1,4 +1,4 @@
-import { type Database, filesOfSeason, type KnownSeason } from './database.ts';
+import { type Database, draftsOfSeason, filesOfSeason, type KnownSeason } from './database.ts';
 
 /** The seasons the desk knows, with one more. */
 export async function remember(database: Database, known: KnownSeason): Promise<readonly KnownSeason[]> {
@@ -6,9 +6,12 @@ export async function remember(database: Database, known: KnownSeason): Promise<
   return database.getAll('seasons');
 }
 
-/** The seasons the desk knows without one; the files of a season in the browser's own storage go with it. */
+/** The seasons the desk knows without one; files and drafts of a season in the browser's own storage go with it. */
 export async function forget(database: Database, known: KnownSeason): Promise<readonly KnownSeason[]> {
-  if (known.where === 'browser') await database.delete('files', filesOfSeason(known.id));
+  if (known.where === 'browser') {
+    await database.delete('files', filesOfSeason(known.id));
+    await database.delete('drafts', draftsOfSeason(known.id));
+  }
   await database.delete('seasons', known.id);
   return database.getAll('seasons');
 }

@@ -126,21 +126,26 @@ function Men({ library, call, onChange }: FormProps) {
     <fieldset class="men">
       <legend>Our eleven</legend>
       {library.roles.map(({ id, title }) => (
-        <label key={id}>
-          {title}
-          <select value={jobOf(call, id)} onChange={(event) => onChange(withJob(call, id, event.currentTarget.value))}>
-            <option value="">no job yet</option>
-            <Lanes />
-            <optgroup label="Covers">
-              {COVER_JOBS.map((job) => (
-                <option key={job} value={`cover ${job}`}>
-                  {plain(job)}
-                </option>
-              ))}
-            </optgroup>
-          </select>
+        <div key={id}>
+          <label>
+            {title}
+            <select
+              value={jobOf(call, id)}
+              onChange={(event) => onChange(withJob(call, id, event.currentTarget.value))}
+            >
+              <option value="">no job yet</option>
+              <Lanes />
+              <optgroup label="Covers">
+                {COVER_JOBS.map((job) => (
+                  <option key={job} value={`cover ${job}`}>
+                    {plain(job)}
+                  </option>
+                ))}
+              </optgroup>
+            </select>
+          </label>
           <Beside call={call} role={id} onChange={onChange} />
-        </label>
+        </div>
       ))}
     </fieldset>
   );
@@ -176,15 +181,10 @@ function Beside({ call, role, onChange }: PartProps & { readonly role: string })
       cover: call.cover.map((other) => (other.role === role ? { ...other, adds: !isOn } : other)),
     });
   return (
-    <span class="soft">
-      <input
-        type="checkbox"
-        checked={isOn}
-        aria-label={rusher === undefined ? 'joins the rush when his man blocks' : 'peels with the back'}
-        onChange={turn}
-      />{' '}
-      {rusher === undefined ? 'adds' : 'peels'}
-    </span>
+    <label class="soft check">
+      <input type="checkbox" checked={isOn} onChange={turn} />
+      {rusher === undefined ? 'adds on when his man blocks' : 'peels with the back'}
+    </label>
   );
 }
 
@@ -199,7 +199,7 @@ function Answers({ call, onChange }: PartProps) {
     });
   return (
     <>
-      <fieldset class="men">
+      <fieldset class="answers">
         <legend>Against the looks it must answer</legend>
         {LOOKS.map((look) => (
           <Text

@@ -59,7 +59,7 @@ export function CallsView({ desk, open }: ViewProps) {
         onLeave={() => edit(null)}
       />
     );
-  return <Cards look={look} library={look.library} onEdit={edit} />;
+  return <Cards look={look} library={look.library} onEdit={setEditing} />;
 }
 
 /** A call that is not there any more is a new one. */

@@ -1,6 +1,5 @@
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
-import type { WeekPlan } from '../../pressure/plan/week-plan.ts';
 import { callNames } from '../../season/edit-yaml.ts';
 import { type ChartField, DEPTHS, type Depth } from '../chart/chart-fields.ts';
 import { type ChartState, goTo, type Passes } from '../chart/chart-state.ts';
@@ -9,6 +8,7 @@ import { opponentOf, textOf } from '../desk-state.ts';
 import { ChartList } from './chart-list.tsx';
 import { ChartSide } from './chart-side.tsx';
 import { ChartStrip } from './chart-strip.tsx';
+import { lastPlan } from './last-plan.ts';
 import { printForm } from './print-form.ts';
 import type { SheetChoice } from './sheet-choice.ts';
 import { type Chart, useChart } from './use-chart.ts';
@@ -26,19 +26,19 @@ interface PadProps extends ViewProps {
 export function ChartPad({ desk, open, week, sheet, side }: PadProps) {
   const opponent = opponentOf(open.files, week);
   const game = useMemo(() => firstGame(sheet, opponent, week), [sheet.path]);
-  const calls = useMemo(() => callNames(textOf(open.files, 'defense.yaml')), [open.files.get('defense.yaml')]);
+  const report = `${week}/out/report.json`;
+  // By the files, not by the season: they are long, and the season is another after every snap.
+  const plan = useMemo(() => lastPlan(textOf(open.files, report)), [open.files.get(report)]);
+  const names = useMemo(() => callNames(textOf(open.files, 'defense.yaml')), [open.files.get('defense.yaml')]);
   const chart = useChart({
     desk,
     path: sheet.path,
     kind: sheet.kind,
     game,
-    calls,
+    calls: [...new Set([...plan.calls.filter((name) => names.includes(name)), ...names])],
   });
   const look = useLook({ sheet, opponent, text: () => chart.keeper.text(), snaps: chart.state?.snaps });
   const pace = usePace(chart.state?.snaps.length ?? 0);
-  const report = `${week}/out/report.json`;
-  // By the file, not by the season: this one is long, and the season is another after every snap.
-  const worth = useMemo(() => worthOf(textOf(open.files, report)), [open.files.get(report)]);
   const { state, keeper } = chart;
   const take = (next: ChartState) => keeper.take(next);
   if (chart.isForeign) return <Foreign />;
@@ -69,7 +69,7 @@ export function ChartPad({ desk, open, week, sheet, side }: PadProps) {
           </p>
         </div>
         <aside class="side">
-          {side ?? <ChartSide look={look?.look ?? null} worth={worth} />}
+          {side ?? <ChartSide look={look?.look ?? null} worth={plan.worth} />}
           <Knobs state={state} take={take} pace={pace} />
         </aside>
       </div>
@@ -164,7 +164,7 @@ function Knobs({ state, take, pace }: KnobProps) {
           onInput={(event) => rename('quarter', event.currentTarget.value)}
         />
       </label>
-      <p class="soft">{`${DEPTH_WORDS[state.depth]} ${pace}`}</p>
+      <p class="soft">{state.kind === 'opponent' ? `${DEPTH_WORDS[state.depth]} ${pace}` : pace}</p>
     </div>
   );
 }
@@ -208,22 +208,3 @@ function faultFrom(
 ): number | undefined {
   return step === 1 ? rows.find((row) => row > at) : [...rows].reverse().find((row) => row < at);
 }
-
-/** What the last plan says one more charted column would do; nothing before there is a plan. */
-function worthOf(report: string): readonly string[] {
-  if (report === '') return [];
-  try {
-    const { fit } = JSON.parse(report) as Partial<Pick<WeekPlan, 'fit'>>;
-    const worth = (fit?.charting ?? []).filter(({ chanceChoiceChanges }) => chanceChoiceChanges >= LEAST_CHANCE);
-    return worth.slice(0, 4).map(({ column, chanceChoiceChanges }) => {
-      const label = column.replaceAll('_', ' ');
-      return `${label}: ${Math.round(100 * chanceChoiceChanges)} chances in 100 that it changes the best pressure`;
-    });
-  } catch {
-    // A plan that was changed by hand says nothing here; the Plan view says what is wrong with it.
-    return [];
-  }
-}
-
-/** Under one chance in twenty a column is not worth a key a snap; judgment. */
-const LEAST_CHANCE = 0.05;

@@ -32,13 +32,13 @@ export function SeasonView({ desk, open, week }: ViewProps) {
         <label>
           Next opponent
           <input required value={opponent} onInput={(event) => setOpponent(event.currentTarget.value)} />
-          <span class="fault" role="status">
-            {teamNote(opponent, open.files)}
-          </span>
         </label>
         <button type="submit" class="main">
           Start the next week
         </button>
+        <span class="fault" role="status">
+          {teamNote(opponent, open.files)}
+        </span>
       </form>
       <p>
         <button type="button" onClick={copy}>

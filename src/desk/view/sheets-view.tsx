@@ -162,7 +162,7 @@ function Asked({ question: { key, text, choices, guess }, answer, onAnswer }: As
   const id = `asked ${key}`.replace(/\W+/g, '-');
   return (
     <div class="question">
-      <label for={id}>{text}</label>
+      <label for={id}>{plainWords(text)}</label>
       {choices.length === 0 ? (
         <input
           id={id}
@@ -182,6 +182,11 @@ function Asked({ question: { key, text, choices, guess }, answer, onAnswer }: As
       )}
     </div>
   );
+}
+
+/** Our words without their underscores; what is quoted stands as it does in the sheet. */
+function plainWords(text: string): string {
+  return text.replace(/"[^"]*"|_/g, (found) => (found === '_' ? ' ' : found));
 }
 
 function Preview({ adopted: { preview, snaps, rejected, unread, problems } }: { readonly adopted: AdoptedSheet }) {
