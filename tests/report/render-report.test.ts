@@ -88,6 +88,16 @@ describe('a plan with parts missing', () => {
     expect(without).not.toContain('id="mix"');
   });
 
+  it('names the new calls under the mix, and nothing where none is new', async () => {
+    const { menu } = plan;
+    if (menu?.kind !== 'menu') throw new Error('the invented plan has a menu');
+    const withNew = (names: readonly string[]) =>
+      none({ menu: { ...menu, calls: menu.calls.map((call) => ({ ...call, isNew: names.includes(call.call) })) } });
+    const [first] = menu.calls;
+    expect(await withNew([first?.call ?? ''])).toContain(`practice reps. New, to be installed: ${first?.call}.`);
+    expect(await withNew([])).not.toContain('to be installed');
+  });
+
   it('names the limits that clash', async () => {
     const clash = await none({
       menu: {

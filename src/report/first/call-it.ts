@@ -6,7 +6,7 @@ import { baseCallWords } from '../words/base-call-words.ts';
 import { fitWords, MOSTLY_OPEN } from '../words/fit-words.ts';
 import { familyLabel } from '../words/label.ts';
 import { ruleWords } from '../words/menu-words.ts';
-import { signed } from '../words/number-words.ts';
+import { listed, signed } from '../words/number-words.ts';
 import { ALL_SITUATIONS, situationLabel } from '../words/situation-label.ts';
 import { pointsWords } from '../words/spread-words.ts';
 import { mixMatrix } from './mix-matrix.ts';
@@ -28,7 +28,9 @@ export function callItPart(plan: WeekPlan): Html {
 function matrixNote(plan: WeekPlan, menu: Extract<MenuResult, { kind: 'menu' }>): string {
   const base = baseCallWords(plan);
   const named = base === '' ? 'Base: our four-man calls.' : `Base: ${base}.`;
-  return `${named} ▸ the side we send it to. ${menu.reps} of ${menu.repsAllowed} practice reps.`;
+  const fresh = menu.calls.filter(({ isNew }) => isNew).map(({ call }) => call);
+  const install = fresh.length === 0 ? '' : ` New, to be installed: ${listed(fresh)}.`;
+  return `${named} ▸ the side we send it to. ${menu.reps} of ${menu.repsAllowed} practice reps.${install}`;
 }
 
 /** Kinds of pressure by how their idea fits; points stand beside it and pick nothing. */
