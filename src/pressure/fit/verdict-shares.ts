@@ -3,7 +3,7 @@ import { FIT_FEATURES, type FitFeature } from '../../game/fit-features.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import type { BlankCells } from './feature-guess.ts';
 import { type Choice, type TheoryRules, theoryRules, type Way, waysToFill } from './fill-blanks.ts';
-import { verdictOfStanding } from './standing.ts';
+import { chartedStanding, verdictOfStanding } from './standing.ts';
 import { type ReadyRule, type SnapWords, VERDICTS, type Verdict } from './verdict.ts';
 
 /** What one word would do to right less wrong, were it on a snap with a blank cell. */
@@ -80,11 +80,12 @@ function openWords(theory: TheoryRules, snap: SnapWords): OpenWord[] {
   return [...words.values()];
 }
 
-/** What a guess may put into the blank cells, whatever answer a blank answer stands for. */
-function guessedWords({ features, choices }: TheoryRules, snap: SnapWords): Choice[] {
+/** What a guess may put into the blank cells a rule waits for, whatever answer a blank answer stands for. */
+function guessedWords({ rules, features, choices }: TheoryRules, snap: SnapWords): Choice[] {
+  const { waiting } = chartedStanding(rules, snap);
   const answers = snap.answer === NOT_KNOWN ? [...ANSWERS.keys(), NOT_KNOWN] : [snap.answer];
   return features
-    .filter((feature) => snap[feature] === NOT_KNOWN)
+    .filter((name) => snap[name] === NOT_KNOWN && waiting.some((ready) => ready.features.includes(name)))
     .flatMap((feature) => answers.flatMap((answer) => choices(feature, answer)))
     .filter(isGuessThatSpeaks);
 }
