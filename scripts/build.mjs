@@ -1,6 +1,7 @@
 // Bundles the command line and the library into dist/ (or the folder named): split chunks, each command loaded only when
 // it is asked for, everything it needs inside, and the licenses of what is inside beside it. A file that is loaded costs
-// more than the code in it, so the check, which a coach runs again and again, is one file of its own.
+// more than the code in it, so the check, which a coach runs again and again, and halftime, which he waits for in the
+// locker room, are one file each.
 import { copyFile, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build } from 'esbuild';
@@ -40,20 +41,31 @@ const apart = {
   'late/workbook-text': 'src/season/workbook-text.ts',
   'late/disk-solver': 'src/commands/disk-solver.ts',
 };
+// So does what halftime asks for only where there is no plan of Sunday's, or a profile.
+const seldom = {
+  'late/week-plan-source': 'src/season/week-plan-source.ts',
+  'late/yaml-file-quick': 'src/ingest/yaml-file-quick.ts',
+};
 const check = { check: 'src/commands/check.ts' };
+const halftime = { halftime: 'src/commands/halftime.ts' };
 const program = await build({
   ...common,
-  entryPoints: { cli: 'src/cli.ts', library: 'src/library.ts', ...apart },
+  entryPoints: { cli: 'src/cli.ts', library: 'src/library.ts', ...apart, ...seldom },
   splitting: true,
   chunkNames: 'chunks/[name]-[hash]',
-  plugins: [standingApart(check), commanderAlone, shorterNames],
+  plugins: [standingApart({ ...check, ...halftime }), commanderAlone, shorterNames],
 });
 const checking = await build({
   ...common,
   entryPoints: check,
   plugins: [standingApart(apart), shorterNames],
 });
-for (const file of [program, checking].flatMap(({ metafile }) => Object.keys(metafile.outputs))) {
+const updating = await build({
+  ...common,
+  entryPoints: halftime,
+  plugins: [standingApart({ ...apart, ...seldom }), shorterNames],
+});
+for (const file of [program, checking, updating].flatMap(({ metafile }) => Object.keys(metafile.outputs))) {
   await withoutIdleRequire(file);
 }
 
