@@ -12,14 +12,10 @@ export interface ShiftBelief {
 
 /** Shares of the classes against one group. */
 export interface GroupShares {
-  /** Snaps of the group; with none only the shift of all offenses moves what is due. */
-  readonly snaps: number;
   /** What is due there whatever they face. */
   readonly due: readonly number[];
   /** Moved by the shift of all offenses and by their own, as far as they are believed; sums to 1. */
   readonly moved: readonly number[];
-  /** Weight of the offense's own snaps in `moved`, 0 to 1. */
-  readonly ownWeight: number;
 }
 
 /** What the shares against a group are made from. */
@@ -37,11 +33,11 @@ export interface ShiftFilm {
 export function groupShares({ due, shift, say }: ShiftFilm, belief: ShiftBelief): readonly GroupShares[] {
   const groups = say.map((part, group) => groupPrior(due, shift, { group, part, leagueKept: belief.leagueKept }));
   const chances = strengthChances(groups.filter(({ snaps }) => snaps > 0));
-  return groups.map(({ snaps, due: plain, prior, counts }) => {
+  return groups.map(({ due: plain, prior, counts }) => {
     const seen = counts.reduce((sum, count) => sum + count, 0);
     const own = belief.ownCounts && seen > 0 ? ownWeight(seen, chances) : 0;
     const moved = prior.map((share, k) => (own > 0 ? (own * (counts[k] as number)) / seen : 0) + (1 - own) * share);
-    return { snaps, due: plain, moved, ownWeight: own };
+    return { due: plain, moved };
   });
 }
 

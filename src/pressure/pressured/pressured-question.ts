@@ -4,14 +4,12 @@ import { type Asked, type OtherCounts, type OwnCounts, otherCounts, ownCounts } 
 import type { FacedFilm } from './faced-film.ts';
 import { type GroupShares, groupShares } from './group-shares.ts';
 import { forecastPattern } from './pattern.ts';
-import { KEPT, SHOWN } from './shift-belief.ts';
+import { KEPT } from './shift-belief.ts';
 
 /** One question by one split, with all that is known of it. */
 export interface FittedQuestion extends Asked {
   readonly own: OwnCounts;
   readonly others: OtherCounts;
-  /** Their long-run shares against each group. */
-  readonly shown: readonly GroupShares[];
   /** The shares to plan with: only what held up in backtests. */
   readonly planned: readonly GroupShares[];
 }
@@ -34,7 +32,6 @@ export function fitQuestion({ own, others, forecasts }: QuestionFilm, asked: Ask
     ...asked,
     own: counted,
     others: other,
-    shown: groupShares(film, SHOWN),
     planned: groupShares(film, KEPT[asked.by][asked.definition.target]),
   };
 }

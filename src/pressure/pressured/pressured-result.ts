@@ -23,14 +23,8 @@ export interface PressuredShare {
   readonly film: Share;
   /** What is due on these very snaps whatever they face: the forecast's pattern by down and distance at their own level. */
   readonly expected: number;
-  /** Film shrunk toward `expected` and what all offenses do against it: their own long-run share, with its 95% interval. */
-  readonly shrunk: number;
-  readonly low: number;
-  readonly high: number;
   /** What to plan with: `expected` moved by the part of the shift that held up in backtests. */
   readonly planWith: number;
-  /** Weight of their own snaps of the group in `shrunk`, 0 to 1; learned from their film. */
-  readonly ownWeight: number;
   /** Chance of a count at least this far from `expected`, both sides, with snaps clustered by game. */
   readonly p: number;
   /** The same after correcting for everything looked at in this chapter (Benjamini-Hochberg). */
@@ -49,18 +43,13 @@ export interface PressuredRelease {
   readonly timed: number;
   /** Mean of the timed throws; null when none was timed. */
   readonly mean: number | null;
-  /** The mean shrunk toward their own over all throws, with its 95% interval; null when none of their throws was timed. */
-  readonly shrunk: number | null;
-  readonly low: number | null;
-  readonly high: number | null;
 }
 
 /** Everything that came against one number of rushers or one coverage. */
 export interface PressuredGroup {
   readonly group: RushGroup | CoverageFaced;
-  /** Snaps on which it was charted, and passes among them. */
+  /** Snaps on which it was charted. */
   readonly snaps: number;
-  readonly passes: number;
   readonly shares: readonly PressuredShare[];
   readonly release: PressuredRelease;
 }
@@ -76,28 +65,9 @@ export interface PressuredSplit {
   readonly groups: readonly PressuredGroup[];
 }
 
-/** Whether knowing the rush or the coverage forecasts the next game better, and what of it is planned with. */
-export interface PressuredBacktest {
-  readonly by: PressuredSplit['by'];
-  readonly target: PressuredTarget;
-  /** Part of the shift that all offenses show which is planned with, 0 to 1. */
-  readonly leagueKept: number;
-  /** Whether what this offense itself showed counts too, as far as its film says so. */
-  readonly ownCounts: boolean;
-  /**
-   * Mean log loss a snap of the next game less that of the forecast without it (minus is better), its standard error with
-   * the offense as the unit, and in how many of 32 offenses it was better; null where no open data tell.
-   */
-  readonly measured: { readonly less: number; readonly error: number; readonly better: number } | null;
-}
-
 /** What they do when pressured. */
 export interface PressuredChapter {
   readonly splits: readonly PressuredSplit[];
-  /** Comparisons the correction was made over. */
-  readonly looked: number;
-  /** By split and target: what held up in backtests, and so is planned with. */
-  readonly backtest: readonly PressuredBacktest[];
   /** What answers are multiplied by when we send a rush or play a coverage; for `answersToPressure`. */
   readonly factors: readonly PressuredFactor[];
 }
