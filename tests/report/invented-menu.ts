@@ -33,8 +33,6 @@ export function inventedMenu(library: CallLibrary, scores: ScoreChapter): MenuRe
       isNew: !call.installed,
       right: 0.3 + 0.3 * wobble(call.name, 'right'),
       wrong: 0.2 * wobble(call.name, 'wrong'),
-      onlyOf: null,
-      splitsWith: [],
     };
   });
   return {

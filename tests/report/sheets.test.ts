@@ -47,8 +47,6 @@ function handMenu(
       isNew: false,
       right: 0.4,
       wrong: 0.2,
-      onlyOf: null,
-      splitsWith: [],
     })),
     situations: shares.map((_, i) => ({
       id: `s${i}`,

@@ -7,13 +7,13 @@ import { type AskedRule, askRule, shareOf } from './asked-rule.ts';
 import { breakEvens } from './break-even.ts';
 import { chartingValues } from './charting.ts';
 import { type ExpectedInput, type ExpectedSnaps, expectedSnaps } from './expected-snaps.ts';
-import type { CallFit, FamilyFit, FitChapter, FitShares, RuleFired, UnknownFeature } from './fit-result.ts';
+import type { CallFit, FamilyFit, FitChapter, FitShares, RuleFired } from './fit-result.ts';
 import { fitShares } from './fit-shares.ts';
 import { givenRules } from './given-rules.ts';
 import { holesMet } from './holes.ts';
 import { ruleTable } from './rule-table.ts';
-import { FEATURE_COLUMN, snapFeatures } from './snap-features.ts';
-import { eachExpected, readFilm, type Theory, theoryReader, verdictParts } from './theory.ts';
+import { snapFeatures } from './snap-features.ts';
+import { readFilm, type Theory, theoryReader, verdictParts } from './theory.ts';
 import { readyRules, rulesOf } from './verdict.ts';
 
 /** What fit is worked out from. */
@@ -51,7 +51,7 @@ export function fitChapter(input: FitInput): FitChapter {
     ),
     breakEvens: situations.flatMap((_, s) => breakEvens({ theories, asked, facing: (family) => facing(family, s) })),
     charting: chartingValues({ theories, facing: (family) => facing(family, 0), seed }),
-    adjustments: adjustments({ film, theories, calls, situations }),
+    adjustments: adjustments({ film, calls, all: situations[0] as ExpectedSnaps }),
     holes: library ? holesMet(library, film, situations) : [],
   };
 }
@@ -83,7 +83,6 @@ function familyFit({ family, theory, asked, sharesOf }: FamilyTheory, expected: 
     situation: expected.situation,
     ...sharesOf(theory, expected),
     rules: own.map((one) => ruleFired(one, expected)).sort((a, b) => b.share - a.share),
-    notCharted: notCharted(theory, expected),
   };
 }
 
@@ -101,16 +100,4 @@ function ruleFired(asked: AskedRule, expected: ExpectedSnaps): RuleFired {
     count: expected.film.filter((row) => met[row] === true).length,
     trials: expected.film.filter((row) => met[row] !== undefined).length,
   };
-}
-
-/** Features with blank cells that leave verdicts open, by how much. */
-function notCharted(theory: Theory, expected: ExpectedSnaps): UnknownFeature[] {
-  const shares = new Map(theory.rules.flatMap(({ features }) => features.map((feature) => [feature, 0])));
-  eachExpected(theory, expected, ({ open }, weight) => {
-    for (const { feature, chance } of open()) shares.set(feature, (shares.get(feature) ?? 0) + weight * chance);
-  });
-  return [...shares]
-    .map(([feature, share]) => ({ feature, column: FEATURE_COLUMN[feature], share }))
-    .filter(({ share }) => share > 0)
-    .sort((a, b) => b.share - a.share);
 }

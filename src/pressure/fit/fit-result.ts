@@ -1,6 +1,5 @@
 import type { GivenUp } from '../../game/call-library.ts';
 import type { Family } from '../../game/families.ts';
-import type { FitFeature } from '../../game/fit-features.ts';
 import type { FitRule } from '../../game/fit-rules.ts';
 import type { Share } from '../../stats/share.ts';
 import type { Spread } from '../../stats/spread.ts';
@@ -31,15 +30,6 @@ export interface RuleFired {
   readonly trials: number;
 }
 
-/** What cannot be judged for want of one thing charted. */
-export interface UnknownFeature {
-  readonly feature: FitFeature;
-  /** Column of the film to chart. */
-  readonly column: string;
-  /** Share of the expected snaps that this thing leaves open, alone or with others. */
-  readonly share: number;
-}
-
 /** A family in a situation. */
 export interface FamilyFit extends FitShares {
   readonly family: Family;
@@ -47,8 +37,6 @@ export interface FamilyFit extends FitShares {
   readonly situation: string;
   /** By falling share. */
   readonly rules: readonly RuleFired[];
-  /** By falling share; empty where everything was charted. */
-  readonly notCharted: readonly UnknownFeature[];
 }
 
 /** A call in a situation: its family's rules, and what this call gives up on purpose counted as wrong. */
@@ -92,9 +80,6 @@ export type FitLook = (typeof FIT_LOOKS)[number];
 /** What becomes of a call when the look shows. */
 export interface LookCall {
   readonly call: string;
-  readonly family: Family;
-  /** What the library says: given up on purpose, adjusted in words, or nothing. */
-  readonly library: 'given up' | 'adjusted' | 'nothing';
   /** Right less wrong on such snaps, -1 to 1. */
   readonly net: number;
   /** `stays`; `swaps` to a call of the same path that is not wrong there; `leaves` where there is none. */
@@ -106,15 +91,10 @@ export interface LookCall {
 /** One look against this opponent: how often it comes, and what gives way. */
 export interface FitAdjustment {
   readonly look: FitLook;
-  /** Share of all expected snaps, with its 95% interval. */
-  readonly share: Spread;
+  /** Film snaps that show it. */
   readonly count: number;
   /** Film snaps on which it was charted. */
   readonly trials: number;
-  /** Share of the expected snaps of each situation. */
-  readonly situations: readonly { readonly situation: string; readonly share: number }[];
-  /** Right less wrong of each family on such snaps, -1 to 1; empty where their film shows none. */
-  readonly families: readonly { readonly family: Family; readonly net: number }[];
   /** Our calls on such snaps; empty where their film shows none. */
   readonly calls: readonly LookCall[];
 }

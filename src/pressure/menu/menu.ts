@@ -108,7 +108,7 @@ interface MixedMenu {
 function menuCalls({ fit }: MenuInput, { problem, menu, mixes }: MixedMenu): MenuCall[] {
   const carried = menu.set.map((c) => problem.candidates[c] as MenuCandidate);
   const reps = largestRemainder(repsOfCalls(carried), Math.ceil(menu.reps - ROUNDING));
-  const calls = carried.map(({ call, isNew, theory }, i): MenuCall => {
+  const calls = carried.map(({ call, isNew }, i): MenuCall => {
     const { name, family, path, coverage } = call;
     const mix = mixes
       .map(({ id, shares }) => ({ situation: id, share: shares[i] as number }))
@@ -121,8 +121,6 @@ function menuCalls({ fit }: MenuInput, { problem, menu, mixes }: MixedMenu): Men
       const sum = mix.reduce((total, one) => total + one.share * snapsIn(one.situation) * shareIn(one.situation), 0);
       return expected === 0 ? 0 : sum / expected;
     };
-    const others = carried.filter((other) => other.call !== call);
-    const onPath = others.filter((other) => other.call.path === path && other.call.coverage !== coverage);
     return {
       call: name,
       family,
@@ -134,8 +132,6 @@ function menuCalls({ fit }: MenuInput, { problem, menu, mixes }: MixedMenu): Men
       isNew,
       right: over('right'),
       wrong: over('wrong'),
-      onlyOf: others.some((other) => other.theory === theory) ? null : theory,
-      splitsWith: onPath.map((other) => other.call.name),
     };
   });
   return calls.sort((a, b) => b.expectedCalls - a.expectedCalls);

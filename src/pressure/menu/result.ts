@@ -19,10 +19,6 @@ export interface MenuCall {
   /** Where it is called, on what share of those snaps its theory is expected to be right and wrong. */
   readonly right: number;
   readonly wrong: number;
-  /** The theory of which it is the only call carried; null for none. */
-  readonly onlyOf: TheoryName | null;
-  /** Carried calls that play another coverage behind its path. */
-  readonly splitsWith: readonly string[];
 }
 
 /** One step by which a limit could be loosened. */

@@ -27,8 +27,6 @@ export function withBase(menu: ChosenMenu, library: CallLibrary): ChosenMenu {
       isNew: !installed,
       right: 0,
       wrong: 0,
-      onlyOf: null,
-      splitsWith: [],
     }),
   );
   return { ...menu, calls: [...menu.calls, ...calls] };

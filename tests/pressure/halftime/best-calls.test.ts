@@ -26,8 +26,6 @@ const carried = (call: string, share: number): MenuCall => ({
   isNew: false,
   right: 0,
   wrong: 0,
-  onlyOf: null,
-  splitsWith: [],
 });
 const mark = (name: string, situation: string, nets: Record<string, number>): CallMark => ({
   name,
