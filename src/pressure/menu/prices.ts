@@ -54,20 +54,27 @@ function nameSet(input: MenuInput, { menu }: Choice): ReadonlySet<string> {
   return new Set(menu.set.map((c) => problem.candidates[c]?.call.name ?? ''));
 }
 
+/** A limit that is a number, with the next number a staff would take. */
+interface NumberStep {
+  readonly limit: RuleKind & LimitPrice['limit'];
+  readonly by: number;
+  readonly change: Partial<MenuSettings>;
+}
+
 /** The limits that bind: loosening any other leaves the menu as it is, as far as one step goes. */
 function steps({ settings }: MenuInput, { compiled, choice, regret }: PricedMenu): Loosened[] {
   const { menu } = settings;
   const bound = bindingKinds(compiled, choice);
-  const numbers: readonly (readonly [RuleKind, Partial<MenuSettings>, number])[] = [
-    ['size', { size: menu.size + 1 }, 1],
-    ['new_calls', { new_calls: menu.new_calls + 1 }, 1],
-    ['reps', { reps: menu.reps + 10 }, 10],
-    ['path', { path_share: Math.min(1, menu.path_share + 0.1) }, 0.1],
-    ['add_on', { add_on_share: Math.min(1, menu.add_on_share + 0.1) }, 0.1],
+  const numbers: readonly NumberStep[] = [
+    { limit: 'size', by: 1, change: { size: menu.size + 1 } },
+    { limit: 'new_calls', by: 1, change: { new_calls: menu.new_calls + 1 } },
+    { limit: 'reps', by: 10, change: { reps: menu.reps + 10 } },
+    { limit: 'path', by: 0.1, change: { path_share: Math.min(1, menu.path_share + 0.1) } },
+    { limit: 'add_on', by: 0.1, change: { add_on_share: Math.min(1, menu.add_on_share + 0.1) } },
   ];
   const more = numbers
-    .filter(([kind]) => bound.has(kind))
-    .map(([limit, change, by]): Loosened => ({ limit, step: { kind: 'more', by }, change }));
+    .filter(({ limit }) => bound.has(limit))
+    .map(({ limit, by, change }): Loosened => ({ limit, step: { kind: 'more', by }, change }));
   const lifts = compiled.rules
     .filter(({ kind, of = '' }) => bound.has(`${kind} ${of}`) || (of === '' && kind === 'pairing' && bound.has(kind)))
     .map(({ kind, of, ...rule }): Loosened => {

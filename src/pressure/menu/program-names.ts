@@ -38,39 +38,44 @@ export function namesOf({
   mixes: { length: number };
 }): Names {
   const groups = candidates.length;
-  const sizes = [
-    groups * mixes.length,
-    groups,
-    groups,
-    groups,
-    mixes.length,
-    groups,
-    groups * mixes.length,
-    groups,
-    groups,
-    1,
-  ];
-  const from = sizes.map((_, i) => sizes.slice(0, i).reduce((sum, size) => sum + size, 0));
-  const at = (block: number) => from[block] as number;
-  const [carry, path, coverage, short, usual, usualHere, beyond, missed, read] = [1, 2, 3, 4, 5, 6, 7, 8, 9].map(
-    at,
-  ) as Blocks;
+  const from = startOfBlocks({
+    calls: groups * mixes.length,
+    carry: groups,
+    path: groups,
+    coverage: groups,
+    short: mixes.length,
+    usual: groups,
+    usualHere: groups * mixes.length,
+    beyond: groups,
+    missed: groups,
+    read: 1,
+    readHere: mixes.length,
+  });
   return {
-    calls: (c, m) => c * mixes.length + m,
-    carry: (c) => carry + c,
-    path: (p) => path + p,
-    coverage: (v) => coverage + v,
-    short: (m) => short + m,
-    usual: (p) => usual + p,
-    usualHere: (p, m) => usualHere + p * mixes.length + m,
-    beyond: (p) => beyond + p,
-    missed: (p) => missed + p,
-    read,
-    readHere: (m) => read + 1 + m,
+    calls: (c, m) => from.calls + c * mixes.length + m,
+    carry: (c) => from.carry + c,
+    path: (p) => from.path + p,
+    coverage: (v) => from.coverage + v,
+    short: (m) => from.short + m,
+    usual: (p) => from.usual + p,
+    usualHere: (p, m) => from.usualHere + p * mixes.length + m,
+    beyond: (p) => from.beyond + p,
+    missed: (p) => from.missed + p,
+    read: from.read,
+    readHere: (m) => from.readHere + m,
   };
 }
 
-type Blocks = [number, number, number, number, number, number, number, number, number];
+/** The number each block of variables starts at, one block after another. */
+function startOfBlocks<Block extends string>(sizes: Readonly<Record<Block, number>>): Record<Block, number> {
+  let next = 0;
+  const starts: Record<Block, number> = { ...sizes };
+  for (const block of Object.keys(sizes) as Block[]) {
+    starts[block] = next;
+    next += sizes[block];
+  }
+  return starts;
+}
 
 /** Every call a game of every candidate that has a factor other than 0. */
 export function overCalls(problem: MenuProblem, of: (candidate: MenuCandidate, m: number) => number): Term[] {
