@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { COVER_JOBS } from '../../src/game/cover-jobs.ts';
+import { COVER_JOBS, type CoverJob } from '../../src/game/cover-jobs.ts';
 import { callPicture } from '../../src/report/field/call-picture.ts';
 import { coverSpot } from '../../src/report/field/cover-spot.ts';
 import { fieldDrawing } from '../../src/report/field/field-drawing.ts';
@@ -53,6 +53,41 @@ describe('coverSpot', () => {
         expect(at.across).toBeGreaterThan(0);
         expect(at.across).toBeLessThan(FIELD_WIDTH);
       }
+    }
+  });
+
+  const placeOf = (job: CoverJob) => coverSpot(job, 1, offense).at;
+  const fromBall = (job: CoverJob) => Math.abs(placeOf(job).across - offense.ball.across);
+
+  it('shares the deep field out evenly', () => {
+    const shares = (...jobs: readonly CoverJob[]) => jobs.map((job) => placeOf(job).across / FIELD_WIDTH);
+    const thirds = shares('deep_third_far', 'deep_third_middle', 'deep_third_near');
+    expect(thirds.map((share) => share * 6)).toEqual([1, 3, 5].map((sixth) => expect.closeTo(sixth, 9)));
+    const halves = shares('deep_half_far', 'deep_half_near');
+    expect(halves.map((share) => share * 4)).toEqual([1, 3].map((quarter) => expect.closeTo(quarter, 9)));
+    expect(shares('deep_middle')[0]).toBeCloseTo(0.5, 9);
+  });
+
+  // Common practice, no source: the under coverage by depth.
+  it('keeps the flat in front of the hook, the hook in front of the seam and all of them in front of the deep', () => {
+    const past = (job: CoverJob) => placeOf(job).past;
+    const order = ['spy', 'flat_near', 'hot_near', 'hook_near', 'hook_middle', 'robber', 'seam_near'] as const;
+    const depths = order.map(past);
+    expect(depths).toEqual([...depths].sort((a, b) => a - b));
+    for (const job of ['deep_third_near', 'deep_third_middle', 'deep_third_far', 'deep_half_near'] as const) {
+      expect(past(job)).toBeGreaterThan(Math.max(...depths) + 3);
+    }
+    for (const zone of ['flat', 'hot', 'hook', 'seam'] as const) expect(past(`${zone}_far`)).toBe(past(`${zone}_near`));
+  });
+
+  it('has the hook inside, then the hot zone, the seam and the flat, the same on both sides of the ball', () => {
+    const near = (['hook_near', 'hot_near', 'seam_near', 'flat_near'] as const).map(fromBall);
+    expect(near).toEqual([...near].sort((a, b) => a - b));
+    expect(fromBall('hook_middle')).toBe(0);
+    for (const zone of ['hook', 'hot', 'seam', 'flat'] as const) {
+      expect(fromBall(`${zone}_far`)).toBeCloseTo(fromBall(`${zone}_near`), 9);
+      expect(placeOf(`${zone}_near`).across).toBeGreaterThan(offense.ball.across);
+      expect(placeOf(`${zone}_far`).across).toBeLessThan(offense.ball.across);
     }
   });
 
