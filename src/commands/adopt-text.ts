@@ -3,7 +3,7 @@ import type { FoundTable } from '../ingest/adopt/found-table.ts';
 import { previewSnaps } from '../ingest/adopt/preview.ts';
 import { questionText } from '../ingest/adopt/profile-text.ts';
 import type { SheetReading } from '../ingest/read-sheet.ts';
-import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
+import { describeProblems } from '../ingest/row-problem.ts';
 import { tableText } from './table-text.ts';
 
 /** A sheet for which a profile was drafted, and how it reads through it. */
@@ -70,10 +70,8 @@ function previewText({ reading }: AdoptedSheet): string {
 }
 
 function problemText({ reading }: AdoptedSheet): string {
-  const { groups, restProblems } = groupProblems(reading.problems, NAMED);
-  if (groups.length === 0) return '';
-  const rest = restProblems > 0 ? [`... and ${restProblems} more`] : [];
-  return `${['What does not fit:', ...groups.map((group) => `  ${describeGroup(group)}`), ...rest].join('\n')}\n`;
+  const lines = describeProblems(reading.problems, NAMED);
+  return lines.length === 0 ? '' : `${['What does not fit:', ...lines.map((line) => `  ${line}`)].join('\n')}\n`;
 }
 
 function questionPart({ questions }: ProfileDraft): string {

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Film } from '../game/film.ts';
 import { readSheet } from '../ingest/read-sheet.ts';
-import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
+import { describeProblems } from '../ingest/row-problem.ts';
 import { type ChartAgreement, compareCharts } from '../pressure/chart-comparison/compare-charts.ts';
 import type { FieldAgreement } from '../pressure/chart-comparison/field.ts';
 import type { NoMatch } from '../pressure/chart-comparison/match.ts';
@@ -45,9 +45,7 @@ async function readChart(file: string, terminal: Terminal): Promise<{ chart: Fil
   const theirs = readSheet({ file, bytes }, { kind: 'opponent' });
   const ownCall = theirs.unmapped.some((header) => /^(call|coverage)$/i.test(header.trim()));
   const reading = ownCall ? readSheet({ file, bytes }, { kind: 'own' }) : theirs;
-  const { groups, restProblems } = groupProblems(reading.problems, NAMED);
-  for (const group of groups) terminal.note(describeGroup(group));
-  if (restProblems > 0) terminal.note(`… and ${restProblems} more`);
+  for (const line of describeProblems(reading.problems, NAMED)) terminal.note(line);
   if (reading.chart.size === 0) throw new UserProblem('faults', `${file} holds no usable snap`);
   return { chart: reading.chart, faults: reading.rejected.length };
 }

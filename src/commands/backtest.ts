@@ -1,4 +1,4 @@
-import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
+import { describeProblems } from '../ingest/row-problem.ts';
 import { backtest as judge } from '../pressure/forecast/backtest/backtest.ts';
 import { type BacktestFilm, backtestFilm, sameWeekTwice } from '../pressure/forecast/backtest/backtest-film.ts';
 import { backtestWindows, type WindowRule } from '../pressure/forecast/backtest/backtest-window.ts';
@@ -86,9 +86,7 @@ function requireSeasons(paths: readonly string[], options: BacktestOptions): voi
 function tellProblems({ problems, tallies }: BacktestCharts, terminal: Terminal): void {
   if (tallies > 0)
     terminal.note('Tallies of other offenses are not used here: they hold no snaps, only film is replayed');
-  const { groups, restProblems } = groupProblems(problems, NAMED);
-  for (const group of groups) terminal.note(describeGroup(group));
-  if (restProblems > 0) terminal.note(`… and ${restProblems} more`);
+  for (const line of describeProblems(problems, NAMED)) terminal.note(line);
 }
 
 function filmOf(charts: BacktestCharts, options: BacktestOptions, terminal: Terminal): BacktestFilm {

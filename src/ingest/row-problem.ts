@@ -78,6 +78,12 @@ export function describeGroup(group: ProblemGroup): string {
   return seen(`${place.filter(Boolean).join(', ')}: ${sentenceOf(problem)}`);
 }
 
+/** One line for each of at most `cap` groups, then how many problems are left. */
+export function describeProblems(problems: readonly RowProblem[], cap: number): readonly string[] {
+  const { groups, restProblems } = groupProblems(problems, cap);
+  return [...groups.map(describeGroup), ...(restProblems > 0 ? [`… and ${restProblems} more`] : [])];
+}
+
 interface GrowingGroup extends ProblemGroup {
   count: number;
   readonly rows: number[];

@@ -1,7 +1,7 @@
 import { type Film, joinFilms } from '../game/film.ts';
 import type { Profile } from '../ingest/profile.ts';
 import { readOwnOrForeign } from '../ingest/read-own-or-foreign.ts';
-import { describeGroup, groupProblems, type RowProblem } from '../ingest/row-problem.ts';
+import { describeProblems, type RowProblem } from '../ingest/row-problem.ts';
 import { type HalftimeUpdate, halftimeUpdate } from '../pressure/halftime/halftime.ts';
 import type { WeekPlan } from '../pressure/plan/week-plan.ts';
 import { inOrderOfPlay } from '../pressure/snap/game-order.ts';
@@ -76,9 +76,8 @@ function readLive(files: readonly FoundFile[], profile: Profile | null): LiveRea
   return { chart, faults, named: lines(problems) };
 }
 
-function lines(problems: readonly RowProblem[]): string[] {
-  const { groups, restProblems } = groupProblems(problems, NAMED);
-  return [...groups.map(describeGroup), ...(restProblems > 0 ? [`… and ${restProblems} more`] : [])];
+function lines(problems: readonly RowProblem[]): readonly string[] {
+  return describeProblems(problems, NAMED);
 }
 
 /** Sunday's plan with the film behind it; null where only the plan is at hand. */

@@ -4,7 +4,7 @@ import { plainName } from '../game/plain-name.ts';
 import type { Profile } from '../ingest/profile.ts';
 import { readOwnOrForeign } from '../ingest/read-own-or-foreign.ts';
 import type { SheetOptions, SheetReading } from '../ingest/read-sheet.ts';
-import { describeGroup, groupProblems } from '../ingest/row-problem.ts';
+import { describeProblems } from '../ingest/row-problem.ts';
 import { completeOwnFilm, joinOwnFilm } from '../pressure/plan/complete-own-film.ts';
 import { inOrderOfPlay } from '../pressure/snap/game-order.ts';
 import { loadProfileSchema } from './late-schemas.ts';
@@ -84,11 +84,7 @@ function snapsOf(chart: Film, opponent: string): Film {
 }
 
 function problemsOf(readings: readonly SheetReading[]): Pick<GameReading, 'faults' | 'named'> {
-  const { groups, restProblems } = groupProblems(
-    readings.flatMap(({ problems }) => problems),
-    NAMED,
-  );
-  const rest = restProblems > 0 ? [`… and ${restProblems} more`] : [];
   const faults = readings.reduce((sum, { rejected }) => sum + rejected.length, 0);
-  return { faults, named: [...groups.map(describeGroup), ...rest] };
+  const problems = readings.flatMap((reading) => reading.problems);
+  return { faults, named: describeProblems(problems, NAMED) };
 }

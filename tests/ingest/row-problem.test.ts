@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { describeGroup, describeProblem, groupProblems, type RowProblem } from '../../src/ingest/row-problem.ts';
+import {
+  describeGroup,
+  describeProblem,
+  describeProblems,
+  groupProblems,
+  type RowProblem,
+} from '../../src/ingest/row-problem.ts';
 
 const slip: RowProblem = {
   severity: 'fault',
@@ -85,4 +91,15 @@ it('writes out control characters wherever they stand: in the rule, the header o
     rule: 'is not one of \ttab, \ud800',
   });
   expect(text).toBe('a\\u001b[2Jb.csv, row 2, "x\\u000ay": is not one of \\u0009tab, \\ud800.');
+});
+
+describe('describeProblems', () => {
+  const kinds = (count: number) => Array.from({ length: count }, (_, i): RowProblem => ({ ...slip, found: `${i}O` }));
+
+  it('names as many kinds as asked for and counts the problems of the rest, be it one', () => {
+    expect(describeProblems(kinds(3), 3)).toEqual(kinds(3).map(describeProblem));
+    expect(describeProblems(kinds(4), 3)).toEqual([...kinds(3).map(describeProblem), '… and 1 more']);
+    expect(describeProblems([...kinds(4), ...kinds(4)], 3).at(-1)).toBe('… and 2 more');
+    expect(describeProblems([], 3)).toEqual([]);
+  });
 });
