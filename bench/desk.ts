@@ -75,7 +75,7 @@ async function openLongSheet(page: Page, path: string): Promise<void> {
   const zip = zipSync(Object.fromEntries(Object.entries(files).map(([name, text]) => [name, strToU8(text)])));
   await page.goto(`file://${path}`);
   await page
-    .getByLabel('Copy a season out of a .zip')
+    .getByLabel('Copy a season from a .zip')
     .setInputFiles({ name: 'season.zip', mimeType: 'application/zip', buffer: Buffer.from(zip) });
   await page.getByText(`${SNAPS} charted`).waitFor();
 }

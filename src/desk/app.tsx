@@ -57,16 +57,16 @@ function Words({ state: { problem, note, open } }: { readonly state: DeskState }
           <p>
             {problem}{' '}
             <button type="button" onClick={() => desk.dismiss()}>
-              Put away
+              Close
             </button>
           </p>
         )}
       </div>
       {open?.isElsewhere && (
         <p class="problem">
-          This season is open in another tab, which has the pen. Nothing typed here is kept.{' '}
+          This season is open in another tab. Nothing you type here is kept.{' '}
           <button type="button" onClick={() => void desk.takeOver()}>
-            Take the pen
+            Type here instead
           </button>
         </p>
       )}

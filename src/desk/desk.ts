@@ -155,7 +155,7 @@ export class Desk {
       if (paths.length === 0 || this.state.open !== open) return;
       this.set({
         open: { ...open, files },
-        note: `Read again, for it changed outside of this page: ${paths.join(', ')}`,
+        note: `Changed outside of this page, so read again: ${paths.join(', ')}`,
       });
     });
   }

@@ -106,7 +106,7 @@ describe.skipIf(chromiumPath === null)('a season in a folder on disk', () => {
     await press(page, snapKeys(1, 'plan', 2));
     await page.getByText('was changed outside of this page while you charted').waitFor();
     expect(await found(`season/${SHEET}`)).toBe(theirs);
-    await page.getByRole('button', { name: /Put mine into kept-/ }).click();
+    await page.getByRole('button', { name: /Save mine as kept-/ }).click();
     await expect.poll(() => snapsIn('season/week-01/kept-opponent.csv'), SOON).toBe(3);
     expect(await found(`season/${SHEET}`)).toBe(theirs);
     await page.locator('.strip').getByText('3 charted').waitFor();
@@ -116,7 +116,7 @@ describe.skipIf(chromiumPath === null)('a season in a folder on disk', () => {
     await openFolder();
     await put('season/week-01/week.yaml', 'opponent: Pine Hollow\n');
     await page.evaluate(() => window.dispatchEvent(new Event('focus')));
-    await page.getByText('changed outside of this page: week-01/week.yaml').waitFor();
+    await page.getByText('Changed outside of this page, so read again: week-01/week.yaml').waitFor();
     await page.getByRole('heading', { name: 'Chart Pine Hollow' }).waitFor();
   });
 
@@ -148,11 +148,11 @@ describe.skipIf(chromiumPath === null)('a season in a folder on disk', () => {
     const week = join(folder, 'week-09', 'week.yaml');
     writeFileSync(week, readFileSync(week, 'utf8').replace('Harrow Creek', 'Pine Hollow'));
     await page.evaluate(() => window.dispatchEvent(new Event('focus')));
-    await page.getByText('changed outside of this page: week-09/week.yaml').waitFor();
+    await page.getByText('Changed outside of this page, so read again: week-09/week.yaml').waitFor();
     await page.getByRole('heading', { name: 'Chart Pine Hollow' }).waitFor();
     rmSync(join(folder, 'week-09', 'live.csv'));
     await page.evaluate(() => window.dispatchEvent(new Event('focus')));
-    await page.getByText('changed outside of this page: week-09/live.csv').waitFor();
+    await page.getByText('Changed outside of this page, so read again: week-09/live.csv').waitFor();
   });
 
   /**
@@ -185,7 +185,7 @@ describe.skipIf(chromiumPath === null)('a season in a folder on disk', () => {
       (await navigator.storage.getDirectory()).removeEntry('season', { recursive: true }),
     );
     await press(page, snapKeys(1, 'plan'));
-    await page.getByRole('alert').getByText('the folder is not there any more').waitFor();
+    await page.getByRole('alert').getByText('the folder is gone').waitFor();
     await put('season/week-01/week.yaml', 'opponent: Cedar Falls\n');
     await press(page, snapKeys(1, 'plan', 1));
     await expect.poll(() => snapsIn(`season/${SHEET}`), SOON).toBe(2);
@@ -194,14 +194,14 @@ describe.skipIf(chromiumPath === null)('a season in a folder on disk', () => {
   it('of the same name as another is another season', async () => {
     await put('others/season/week-03/week.yaml', 'opponent: Pine Hollow\n');
     await openFolder();
-    await page.getByRole('button', { name: 'Put the season away' }).click();
+    await page.getByRole('button', { name: 'Close the season' }).click();
     await page.evaluate(() => {
       const others = async () => (await navigator.storage.getDirectory()).getDirectoryHandle('others');
       Object.assign(window, { showDirectoryPicker: async () => (await others()).getDirectoryHandle('season') });
     });
     await page.getByRole('button', { name: 'Work in a season folder' }).click();
     await page.getByRole('heading', { name: 'Chart Pine Hollow' }).waitFor();
-    await page.getByRole('button', { name: 'Put the season away' }).click();
+    await page.getByRole('button', { name: 'Close the season' }).click();
     await expect.poll(() => page.getByText('in a folder on disk').count()).toBe(2);
     await page.getByRole('button', { name: 'season', exact: true }).first().click();
     await page.getByRole('heading', { name: 'Chart Cedar Falls' }).waitFor();

@@ -83,7 +83,7 @@ export async function storedFile(page: Page, season: string, path: string): Prom
 export async function takeSeason(page: Page, name: string, files: Readonly<Record<string, string>>): Promise<void> {
   const zip = zipSync(Object.fromEntries(Object.entries(files).map(([path, text]) => [path, strToU8(text)])));
   await page
-    .getByLabel('Copy a season out of a .zip')
+    .getByLabel('Copy a season from a .zip')
     .setInputFiles({ name: `${name}.zip`, mimeType: 'application/zip', buffer: Buffer.from(zip) });
   await page.getByRole('application').waitFor();
 }

@@ -93,7 +93,7 @@ describe.skipIf(chromiumPath === null)('the rest of the week at the desk', () =>
 
   it('Tonight gives the halftime page the command line gives', async () => {
     await turnTo(6, /Tonight/);
-    await pressButton(desk.page, 'Bring the plan up to date');
+    await pressButton(desk.page, 'Update the plan');
     await desk.page.getByText('30 snaps tonight').first().waitFor(LATER);
     built.run('halftime', 'season/week-09', '--live', 'season/week-09/live.csv');
     await expectSame('halftime.html');

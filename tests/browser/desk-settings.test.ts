@@ -84,7 +84,7 @@ describe.skipIf(chromiumPath === null)('the settings of a week as a form', () =>
     await openForm();
     await type('Snaps:', 'many');
     await desk.page.getByText('"many" is not a number.').first().waitFor();
-    await desk.page.getByText('Not saved until this is mended').waitFor();
+    await desk.page.getByText('Not saved until you fix this').waitFor();
     expect(await desk.page.getByLabel(/^Snaps:/).getAttribute('aria-invalid')).toBe('true');
     expect(await weekFile()).not.toContain('snaps: many');
     await desk.page.getByLabel(/^Snaps:/).focus();
@@ -102,8 +102,8 @@ describe.skipIf(chromiumPath === null)('the settings of a week as a form', () =>
     await desk.page.keyboard.type('y');
     await desk.page.reload();
     await desk.page.getByRole('heading', { name: /The plan for/ }).waitFor();
-    await desk.page.getByText('You typed this earlier and it is in no file.').waitFor();
-    await desk.page.getByText('Not saved until this is mended').waitFor();
+    await desk.page.getByText('You typed this earlier and it is not saved.').waitFor();
+    await desk.page.getByText('Not saved until you fix this').waitFor();
     const snaps = desk.page.getByLabel(/^Snaps:/);
     expect(await snaps.inputValue()).toBe('many');
     expect(await snaps.getAttribute('aria-invalid')).toBe('true');
@@ -114,7 +114,7 @@ describe.skipIf(chromiumPath === null)('the settings of a week as a form', () =>
     await desk.page.reload();
     await summary().click();
     expect(await desk.page.getByLabel(/^Snaps:/).inputValue()).toBe('55');
-    await expect.poll(() => desk.page.getByText('in no file').count()).toBe(0);
+    await expect.poll(() => desk.page.getByText('You typed this earlier').count()).toBe(0);
   });
 
   it('keeps a sound value that was typed and not left, as one to save or to put away', async () => {
@@ -132,7 +132,7 @@ describe.skipIf(chromiumPath === null)('the settings of a week as a form', () =>
     await desk.page.getByRole('button', { name: 'Go back to the file' }).waitFor();
     await pressButton(desk.page, 'Go back to the file');
     await expect.poll(() => desk.page.getByLabel(/^Date:/).inputValue()).toBe('2026-10-23');
-    await expect.poll(() => desk.page.getByText('in no file').count()).toBe(0);
+    await expect.poll(() => desk.page.getByText('You typed this earlier').count()).toBe(0);
   });
 
   it('keeps the settings typed as text, and a call half changed', async () => {
@@ -157,7 +157,7 @@ describe.skipIf(chromiumPath === null)('the settings of a week as a form', () =>
     await openForm();
     await tabTo(desk.page, (words) => words.startsWith('Snaps:'));
     await desk.page.keyboard.type('many');
-    await desk.page.getByRole('button', { name: 'Put the season away' }).click();
+    await desk.page.getByRole('button', { name: 'Close the season' }).click();
     await desk.page.getByRole('button', { name: 'Delete from this browser: season' }).click();
     await desk.page.getByRole('button', { name: 'Delete from this browser now' }).click();
     await expect.poll(() => desk.page.getByText('Your seasons').count()).toBe(0);

@@ -93,7 +93,7 @@ describe.skipIf(chromiumPath === null)('a week at the desk', () => {
     const second = await desk.context.newPage();
     await second.goto(built.address);
     await second.getByText('open in another tab').waitFor();
-    await second.getByRole('button', { name: 'Take the pen' }).click();
+    await second.getByRole('button', { name: 'Type here instead' }).click();
     await second.getByText('2 charted').waitFor();
     await desk.page.getByText('open in another tab').waitFor();
     await second.close();
@@ -111,7 +111,7 @@ describe.skipIf(chromiumPath === null)('a week at the desk', () => {
     const { zipSync, strToU8 } = await import('fflate');
     const zip = zipSync(Object.fromEntries(files.map(({ name, text }) => [name, strToU8(text)])));
     await desk.page
-      .getByLabel('Copy a season out of a .zip')
+      .getByLabel('Copy a season from a .zip')
       .setInputFiles({ name: 'bad.zip', mimeType: 'application/zip', buffer: Buffer.from(zip) });
     await desk.page.getByRole('application').waitFor();
     for (const view of [1, 2, 3, 4, 5, 6, 7, 8]) {

@@ -87,15 +87,15 @@ const LOOK: readonly ChartField[] = [
   ),
   field('strength', 'Strength', choice(STRENGTHS), full),
   field('back_spot', 'Where the back stands', choice(BACK_SPOTS, 'nbswo')),
-  field('quarterback_depth', 'Quarterback takes it', choice(QUARTERBACK_DEPTHS, 'ups'), full),
+  field('quarterback_depth', 'Quarterback lines up', choice(QUARTERBACK_DEPTHS, 'ups'), full),
   field('motion', 'Motion', choice(MOTIONS, 'ntsafb'), full),
   field('tempo', 'Tempo', choice(TEMPOS, 'hnfz'), full),
-  field('checked', 'Changed at the line', choice(YES_NO), full),
+  field('checked', 'Checked at the line', choice(YES_NO), full),
 ];
 
 const PLAY: readonly ChartField[] = [
   field('play_kind', 'Play', choice(PLAY_KINDS, 'rkpsqdlmax'), quick),
-  field('option_tag', 'Option on it', choice(OPTION_TAGS, 'nrpt'), full),
+  field('option_tag', 'Option', choice(OPTION_TAGS, 'nrpt'), full),
   field('concept', 'Concept, in your own word', names(), full),
   field('result', 'How it ended', choice(RESULTS, 'rcikstxfp'), { ...quick, applies: isEndAsked }),
   field(

@@ -135,7 +135,7 @@ const REASONS: Readonly<Record<string, string>> = {
   NotAllowedError: 'the browser no longer lets this page into the folder; open the folder again',
   QuotaExceededError: 'the disk is full',
   NoModificationAllowedError: 'another program holds the file',
-  NotFoundError: 'the folder is not there any more',
+  NotFoundError: 'the folder is gone',
 };
 
 function folderProblem(error: unknown): Error {

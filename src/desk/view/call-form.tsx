@@ -29,7 +29,12 @@ export function CallForm({ library, call, onChange }: FormProps) {
           words={familyLabel}
         />
         <Pick label="Sent from" value={call.sent_from} among={SENT_FROM} onPick={(sent_from) => set({ sent_from })} />
-        <Pick label="Shell turns" value={call.rotation} among={ROTATIONS} onPick={(rotation) => set({ rotation })} />
+        <Pick
+          label="Coverage rotates"
+          value={call.rotation}
+          among={ROTATIONS}
+          onPick={(rotation) => set({ rotation })}
+        />
         <Reps call={call} onChange={onChange} />
       </div>
       <Men library={library} call={call} onChange={onChange} />

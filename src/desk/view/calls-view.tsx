@@ -157,7 +157,7 @@ function Edit({ editing: { was, call }, library, tried, onChange, onKeep, onLeav
               Keep the call
             </button>{' '}
             <button type="button" onClick={onLeave}>
-              Leave it as it was
+              Leave it unchanged
             </button>
           </p>
         </div>

@@ -11,7 +11,7 @@ export function ChartList({ state, onTurn }: { readonly state: ChartState; reado
   const shown = snaps.slice(from, at + AROUND + 1).map((snap, i) => [from + i, snap] as const);
   return (
     <table class="snaps">
-      <caption>Snaps around the pen</caption>
+      <caption>Snaps around this one</caption>
       <thead>
         <tr>
           <th scope="col">Snap</th>

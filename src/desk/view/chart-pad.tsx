@@ -92,7 +92,7 @@ function firstGame({ path, kind }: SheetChoice, opponent: string, week: string):
 function Foreign() {
   return (
     <p>
-      This sheet has headers of its own and is read through a profile; mend it where it was made. Pick another sheet to
+      This sheet has its own headers and is read through a profile. Fix it where it was made, or pick another sheet to
       chart here: they all count together.
     </p>
   );
@@ -104,7 +104,7 @@ function Stuck({ chart, path }: { readonly chart: Chart; readonly path: string }
       <p>{`${path} was changed outside of this page while you charted. Neither is lost: your snaps are kept here.`}</p>
       <p>
         <button type="button" onClick={() => void chart.keeper.keepBeside()}>
-          Put mine into kept-… beside it and read theirs
+          Save mine as kept-… and open theirs
         </button>
       </p>
     </div>
@@ -182,9 +182,9 @@ const KEYS = [
   ['!', 'flag, no play'],
   ['.', 'same as the snap before'],
   [',', 'look of this formation as last time'],
-  ['Delete', 'take the snap out'],
+  ['Delete', 'delete the snap'],
   ['End', 'new snap'],
-  ['[ ]', 'to what needs mending'],
+  ['[ ]', 'last and next fault'],
 ] as const;
 
 function Keys() {

@@ -85,7 +85,7 @@ function Findings({ look }: { readonly look: SheetLook }) {
   const faults = look.findings.filter(({ isFault }) => isFault).length;
   return (
     <>
-      <h2>{`${faults} to mend, ${look.findings.length - faults} to look at`}</h2>
+      <h2>{`${faults} to fix, ${look.findings.length - faults} to check`}</h2>
       <ul class="lines">
         {look.findings.slice(0, LISTED).map(({ row, words }) => (
           <li key={`${row} ${words}`}>{row === 0 ? words : `Line ${row}: ${words}`}</li>

@@ -172,16 +172,16 @@ function LookAgain({ state }: { readonly state: ChartState }) {
 
 const HINTS = {
   choice: 'Space leaves it blank, which means not charted.',
-  number: 'Digits, then Space.',
-  ball: 'Yard line, then Space for their own side of the 50, O for ours.',
-  name: 'A key takes a name you used; = types a new one, then Enter.',
+  number: 'Type the number, then Space.',
+  ball: 'Yard line, then Space on the offense’s own side of the 50, O on ours.',
+  name: 'Press the key of a name you used before, or = and a new name, then Enter.',
   time: 'Hold the space bar down from the snap to the throw. Or type seconds, then Enter.',
 } as const;
 
 const COLUMN_HINTS: Partial<Record<ChartField['column'], string>> = {
-  down: 'After a flag: + or − and its yards, then Space, or F when it gave a first down. − is against the offense.',
-  gain: 'Digits, then Space; minus for a loss. F takes the digits as a fumble lost, P is a flag and no play.',
-  target_depth: 'Digits, then Space; minus behind the line.',
+  down: 'After a flag: + or − and the yards, then Space, or F for a first down. − is against the offense.',
+  gain: 'Yards, then Space; minus for a loss. F instead of Space: fumble lost. P: flag, no play.',
+  target_depth: 'Yards, then Space; minus behind the line.',
 };
 
 function hintOf({ column, entry }: ChartField): string {

@@ -1,7 +1,7 @@
 /** What the command line tells a coach to type, and where the desk has it. */
 const SAYINGS: readonly (readonly [typed: RegExp, here: string])[] = [
-  [/"pressure-plan new" writes a commented template/, 'Chart a snap of it, or take one in under Sheets'],
-  [/"pressure-plan adopt [^"]*" drafts it from the values/, 'take it in under Sheets'],
+  [/"pressure-plan new" writes a commented template/, 'Chart a snap of it, or add a sheet under Sheets'],
+  [/"pressure-plan adopt [^"]*" drafts it from the values/, 'add it under Sheets'],
   [/; name the sheet with --live <file>/, ': chart a snap of tonight first'],
   [/pressure-plan report [^\n]*/, 'Plan, "Work out the plan"'],
   [/pressure-plan review [^\n]*/, 'that week\'s Monday, "Review the game"'],

@@ -27,7 +27,7 @@ function worthOf({ fit }: WeekPlan): readonly string[] {
   const worth = (fit?.charting ?? []).filter(({ chanceChoiceChanges }) => chanceChoiceChanges >= LEAST_CHANCE);
   return worth.slice(0, 4).map(({ column, chanceChoiceChanges }) => {
     const label = column.replaceAll('_', ' ');
-    return `${label}: ${Math.round(100 * chanceChoiceChanges)} chances in 100 that it changes the best pressure`;
+    return `${label}: ${Math.round(100 * chanceChoiceChanges)} chances in 100 it changes your best pressure`;
   });
 }
 

@@ -38,7 +38,7 @@ function SeasonLine({ desk, state, open }: LineProps) {
         {SAVING[state.saving]} {open.known.where === 'folder' ? 'in the folder' : 'in this browser'}
       </span>
       <button type="button" onClick={() => desk.close()}>
-        Put the season away
+        Close the season
       </button>
     </div>
   );

@@ -77,7 +77,7 @@ function OneDay({ day: { day = '', periods = [] }, at, change }: DayProps) {
           {`Add a period to ${day}`}
         </button>
         <button type="button" class="quiet" onClick={() => change([{ path, value: undefined }], true)}>
-          {`Take ${day} out`}
+          {`Remove ${day}`}
         </button>
       </p>
       {periods.map((period, i) => (
@@ -137,10 +137,10 @@ function OnePeriod({ period, path, words, change }: PeriodProps) {
       <button
         type="button"
         class="quiet"
-        aria-label={`Take out ${words}`}
+        aria-label={`Remove ${words}`}
         onClick={() => change([{ path, value: undefined }], true)}
       >
-        Take out
+        Remove
       </button>
     </p>
   );

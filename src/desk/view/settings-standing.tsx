@@ -5,7 +5,7 @@ export function SettingsStanding({ pen }: { readonly pen: WeekSettingsPen }) {
   const { look, isWaiting, earlier } = pen;
   return (
     <div role="status">
-      {isWaiting && <p class="fault">Not saved until this is mended:</p>}
+      {isWaiting && <p class="fault">Not saved until you fix this:</p>}
       <ul class="faults">
         {look.problems.map(({ line }) => (
           <li key={line}>{line}</li>
@@ -20,15 +20,15 @@ function Earlier({ pen: { earlier, isWaiting, save, putAway } }: { readonly pen:
   if (earlier?.kind === 'overtaken')
     return (
       <p class="fault">
-        {`The file was changed outside of this page. You had typed, and it is in no file: ${earlier.lines.join('; ')}. `}
+        {`The file was changed outside of this page. You typed this earlier and it was not saved: ${earlier.lines.join('; ')}. `}
         <button type="button" onClick={putAway}>
-          Put it away
+          Throw it away
         </button>
       </p>
     );
   return (
     <p class="fault">
-      You typed this earlier and it is in no file.{' '}
+      You typed this earlier and it is not saved.{' '}
       {!isWaiting && (
         <button type="button" onClick={save}>
           Save it

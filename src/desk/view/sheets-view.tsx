@@ -54,8 +54,8 @@ export function SheetsView({ desk, open, week }: ViewProps) {
     >
       <h1>Sheets</h1>
       <p>
-        Drop a sheet here, from a spreadsheet or another program (.csv, .tsv, .txt, .xlsx). It is read by its values;
-        what they do not say is asked. The sheet itself is never changed.
+        Drop a sheet here, from a spreadsheet or another program (.csv, .tsv, .txt, .xlsx). The desk works its columns
+        out from their values and asks about the rest. Your sheet is never changed.
       </p>
       <div class="row">
         <Pick label="A sheet of their film" onPick={(file) => void take(file, 'opponent')} />
@@ -136,7 +136,7 @@ interface QuestionProps {
 }
 
 function Questions({ adopted, answers, onAnswer }: QuestionProps) {
-  if (adopted.questions.length === 0) return <p>Nothing is left to ask.</p>;
+  if (adopted.questions.length === 0) return <p>No questions left.</p>;
   return (
     <>
       <h2>{counted(adopted.questions.length, 'question', 'questions')}</h2>
@@ -172,7 +172,7 @@ function Asked({ question: { key, text, choices, guess }, answer, onAnswer }: As
         />
       ) : (
         <select id={id} value={answer ?? guess ?? ''} onChange={(event) => onAnswer(event.currentTarget.value)}>
-          <option value="">leave it open</option>
+          <option value="">not sure yet</option>
           {choices.map((choice) => (
             <option key={choice} value={choice}>
               {choice.replaceAll('_', ' ')}

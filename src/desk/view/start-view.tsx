@@ -69,7 +69,7 @@ function Forget({ desk, known }: { readonly desk: Desk; readonly known: KnownSea
     );
   return (
     <>
-      <span>{known.where === 'folder' ? 'The folder stays.' : 'Nothing brings it back.'}</span>{' '}
+      <span>{known.where === 'folder' ? 'The folder stays.' : 'There is no undo.'}</span>{' '}
       <button type="button" onClick={() => void desk.forget(known)}>
         {words} now
       </button>{' '}
@@ -134,7 +134,7 @@ function FromFiles({ desk }: { readonly desk: Desk }) {
         <input type="file" {...{ webkitdirectory: true }} onChange={(event) => take(event.currentTarget)} />
       </label>
       <label>
-        Copy a season out of a .zip
+        Copy a season from a .zip
         <input type="file" accept=".zip" onChange={(event) => take(event.currentTarget)} />
       </label>
     </section>

@@ -55,7 +55,7 @@ function Update({ desk, open, week, live }: UpdateProps) {
     <div>
       <p>
         <button type="button" disabled={work.kind === 'working'} onClick={update}>
-          Bring the plan up to date
+          Update the plan
         </button>
       </p>
       {!isPlanned && <p class="soft">Work out Sunday's plan first: then this follows every snap.</p>}

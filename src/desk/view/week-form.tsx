@@ -70,7 +70,7 @@ function Part({ place, pen, ...view }: PartProps & { readonly place: Place }) {
           <OneSetting key={field.path.join()} field={field} pen={pen} {...view} />
         ))}
       </div>
-      {place === 'finer' && <p class="soft">Leave them blank and the usual ones count.</p>}
+      {place === 'finer' && <p class="soft">Left blank, the usual numbers count.</p>}
     </>
   );
 }
