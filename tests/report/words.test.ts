@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cleanText } from '../../src/report/words/clean-text.ts';
 import { gameDay } from '../../src/report/words/game-day.ts';
 import { familyAndCoverage } from '../../src/report/words/label.ts';
-import { fixed, listed, signed } from '../../src/report/words/number-words.ts';
+import { fixed, listed, ordinal, signed } from '../../src/report/words/number-words.ts';
 import { percent, percentRange } from '../../src/report/words/percent.ts';
 import { countWords, expectWords, isThin, shareWithInterval, shareWords } from '../../src/report/words/share-words.ts';
 import { sureOf } from '../../src/report/words/sure-words.ts';
@@ -36,6 +36,22 @@ describe('shareWithInterval', () => {
   ])('writes $count of $trials with its count and interval ($source)', ({ count, trials, text }) => {
     expect(shareWithInterval(share(count, trials))).toBe(text);
     expect(text.startsWith(`${shareWords({ count, trials })}, `)).toBe(true);
+  });
+
+  it('says a place as it is read aloud', () => {
+    expect([1, 2, 3, 4, 11, 12, 13, 21, 22, 30, 112].map(ordinal)).toEqual([
+      '1st',
+      '2nd',
+      '3rd',
+      '4th',
+      '11th',
+      '12th',
+      '13th',
+      '21st',
+      '22nd',
+      '30th',
+      '112th',
+    ]);
   });
 
   it('says "no snaps" of none, never 0%', () => {

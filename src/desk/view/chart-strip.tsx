@@ -1,4 +1,5 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { ordinal } from '../../report/words/number-words.ts';
 import { type ChartField, fieldsOf } from '../chart/chart-fields.ts';
 import { type ChartState, isOffered } from '../chart/chart-state.ts';
 import { lookAgain } from '../chart/look-again.ts';
@@ -77,7 +78,7 @@ const NAMED_KEYS: ReadonlySet<string> = new Set([
 ]);
 
 function Situation({ state: { draft, snaps, at } }: { readonly state: ChartState }) {
-  const where = `${ordinal(draft.down)} and ${draft.to_go ?? '?'}`;
+  const where = `${downWords(draft.down)} and ${draft.to_go ?? '?'}`;
   return (
     <p class="situation">
       <strong>{where}</strong> <span>{draft.ball_on ?? 'ball on ?'}</span>{' '}
@@ -89,10 +90,8 @@ function Situation({ state: { draft, snaps, at } }: { readonly state: ChartState
   );
 }
 
-const ORDINALS: Readonly<Record<string, string>> = { 1: '1st', 2: '2nd', 3: '3rd', 4: '4th' };
-
-function ordinal(down: string | undefined): string {
-  return ORDINALS[down ?? ''] ?? '?';
+function downWords(down: string | undefined): string {
+  return down === undefined ? '?' : ordinal(Number(down));
 }
 
 function Stops({ state }: { readonly state: ChartState }) {

@@ -3,7 +3,7 @@ import type { HalftimeUpdate } from '../../pressure/halftime/halftime.ts';
 import type { RushGroup } from '../../pressure/snap/rush-group.ts';
 import { type Cell, numberCell, numbers, type TableView, textCell, words } from '../view/table-view.ts';
 import { answerInSentence, answerLabel, familyLabel } from '../words/label.ts';
-import { counted, signed } from '../words/number-words.ts';
+import { counted, ordinal, signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
 import { countWords } from '../words/share-words.ts';
 import { situationLabel } from '../words/situation-label.ts';
@@ -44,7 +44,8 @@ export function callsTable({ calls, ours }: HalftimeUpdate): TableView {
     rows: calls.slice(0, CALLS_SHOWN).map((call, i) => {
       const seen = ours.calls.find((entry) => entry.call === call.call);
       return {
-        name: `${i + 1} ${call.call}${moveMark(call, i + 1)}`,
+        // No place in front: a number before a call is the wristband's.
+        name: `${call.call}${moveMark(call, i + 1)}`,
         cells: [
           fitCell(call.fit?.before),
           fitCell(call.fit?.now),
@@ -104,7 +105,7 @@ export function familiesTable({ families }: HalftimeUpdate): TableView {
     caption: 'Families, best first',
     columns: [words('Family'), numbers('Sunday'), numbers('Now')],
     rows: families.map((family, i) => ({
-      name: `${i + 1} ${familyLabel(family.family)}${moveMark(family, i + 1)}`,
+      name: `${familyLabel(family.family)}${moveMark(family, i + 1)}`,
       cells: [numberCell(signed(family.before), family.before), numberCell(signed(family.now), family.now)],
     })),
     empty: 'no family to show',
@@ -136,5 +137,5 @@ function callsWords({ calls }: SituationCalls): string {
 
 function moveMark({ rankBefore }: { readonly rankBefore: number }, rank: number): string {
   if (rankBefore === rank) return '';
-  return rankBefore > rank ? ` ↑${rankBefore}` : ` ↓${rankBefore}`;
+  return ` ${rankBefore > rank ? '↑' : '↓'} from ${ordinal(rankBefore)}`;
 }

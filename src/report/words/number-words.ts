@@ -36,6 +36,16 @@ function grouped(count: number): string {
 }
 
 /**
+ * A place in an order.
+ *
+ * @example ordinal(3) // "3rd"
+ */
+export function ordinal(place: number): string {
+  const isTeen = Math.floor(place / 10) % 10 === 1;
+  return `${place}${(isTeen ? undefined : ['th', 'st', 'nd', 'rd'][place % 10]) ?? 'th'}`;
+}
+
+/**
  * Words joined as in a sentence.
  *
  * @example listed(['nose', 'will', 'mike']) // "nose, will and mike"

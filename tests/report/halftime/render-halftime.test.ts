@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { filmFromRecords } from '../../../src/game/film.ts';
 import { halftimeUpdate } from '../../../src/pressure/halftime/halftime.ts';
-import { situationsTable } from '../../../src/report/halftime/halftime-table.ts';
+import { callsTable, situationsTable } from '../../../src/report/halftime/halftime-table.ts';
 import {
   habitWords,
   overtakingWords,
@@ -22,11 +22,20 @@ describe('the halftime page', () => {
   it('says what moved, ranks the calls, counts what was used, and warns of what was shown', async () => {
     const page = await renderHalftime(update, 2);
     expect(page).toContain('Screen: 20 of 20 (100%), expected');
-    expect(page).toMatch(/<bdi>4 Rake<\/bdi>.*?>20<\/td><td class="n" data-v="4\.\d+">4<\/td>/);
+    expect(page).toMatch(/<bdi>Rake<\/bdi>.*?>20<\/td><td class="n" data-v="4\.\d+">4<\/td>/);
     expect(page).toContain('rake: same coverage behind it (three deep) 20 of 20; change up with Rake Man.');
     expect(page).toContain('2 rows left out of the numbers');
     expect(page).toContain('licensed athletic trainers');
     expect(page).toContain('creativecommons.org/licenses/by-sa/4.0');
+  });
+
+  it('puts no number before a call but the wristband’s, and says from which place it moved', () => {
+    const [first, second, ...rest] = update.calls;
+    if (first === undefined || second === undefined) throw new Error('the invented plan carries two calls');
+    const moved = [{ ...first, rankBefore: 2 }, { ...second, rankBefore: 1 }, ...rest];
+    const names = callsTable({ ...update, calls: moved }).rows.map(({ name }) => name);
+    expect(names.slice(0, 2)).toEqual([`${first.call} ↑ from 2nd`, `${second.call} ↓ from 1st`]);
+    for (const name of names) expect(name).not.toMatch(/^\d/);
   });
 
   it('says on one line on top what to change, or to stay', async () => {
