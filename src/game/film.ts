@@ -39,6 +39,11 @@ export function codeAt(chart: Film, column: ColumnName, index: number): number {
   return found?.kind === 'code' ? (found.codes[index] ?? 0) : 0;
 }
 
+/** Every snap of a film by its place in it. */
+export function rowsOf({ size }: Film): number[] {
+  return Array.from({ length: size }, (_, row) => row);
+}
+
 /** The word charted in `column` on snap `index`, or undefined where it was not charted. */
 export function textAt(chart: Film, column: ColumnName, index: number): string | undefined {
   const found = chart.columns[column];

@@ -1,3 +1,4 @@
+import { countBy } from '../game/by-word.ts';
 import type { ColumnName } from '../game/columns.ts';
 import { type Film, numberAt, textAt } from '../game/film.ts';
 import { freeWordKey } from '../game/free-word.ts';
@@ -96,12 +97,7 @@ function isCharted({ chart, rows }: Charting, name: ColumnName): boolean {
 }
 
 function countPlays({ chart, rows }: Charting, columns: readonly ColumnName[]): Map<string, number> {
-  const counts = new Map<string, number>();
-  for (const row of rows) {
-    const key = playKey(chart, row, columns);
-    counts.set(key, (counts.get(key) ?? 0) + 1);
-  }
-  return counts;
+  return countBy(rows, (row) => playKey(chart, row, columns));
 }
 
 function playKey(chart: Film, row: number, columns: readonly ColumnName[]): string {

@@ -1,4 +1,5 @@
-import { textAt } from '../game/film.ts';
+import { countBy, mostFirst } from '../game/by-word.ts';
+import { rowsOf, textAt } from '../game/film.ts';
 import type { NamedReading } from './read-season-sheets.ts';
 import type { SeasonFolder } from './season-folder.ts';
 import { UserProblem } from './user-problem.ts';
@@ -27,17 +28,12 @@ export function noSnaps({ profileFile }: Pick<SeasonFolder, 'profileFile'>, week
 const TEAMS_NAMED = 5;
 
 function otherTeams(sheets: readonly NamedReading[]): string[] {
-  const snaps = new Map<string, number>();
-  for (const { reading } of sheets)
-    for (let i = 0; i < reading.chart.size; i++) {
-      const team = textAt(reading.chart, 'offense', i);
-      if (team !== undefined) snaps.set(team, (snaps.get(team) ?? 0) + 1);
-    }
-  const teams = [...snaps].sort((a, b) => b[1] - a[1]).slice(0, TEAMS_NAMED);
+  const named = sheets.flatMap(({ reading: { chart } }) => rowsOf(chart).map((row) => textAt(chart, 'offense', row)));
+  const teams = mostFirst(countBy(named, (team) => team)).slice(0, TEAMS_NAMED);
   if (teams.length === 0) return [];
-  const named = teams.map(([team, count]) => `"${team}" on ${count} ${count === 1 ? 'snap' : 'snaps'}`);
+  const words = teams.map(([team, count]) => `"${team}" on ${count} ${count === 1 ? 'snap' : 'snaps'}`);
   return [
-    `The offense on film is ${named.join(', ')}. Write the opponent in week.yaml as the sheet does: opponent: ${JSON.stringify(teams[0]?.[0])}`,
+    `The offense on film is ${words.join(', ')}. Write the opponent in week.yaml as the sheet does: opponent: ${JSON.stringify(teams[0]?.[0])}`,
   ];
 }
 

@@ -1,3 +1,4 @@
+import { countBy } from '../../game/by-word.ts';
 import { GOAL_TO_GO, isGoalToGo } from '../goal-to-go.ts';
 import type { JoinableColumn } from '../join-cells.ts';
 import { readFigure } from '../read-figure.ts';
@@ -87,8 +88,7 @@ type FactsBase = Pick<ColumnFacts, 'index' | 'header' | 'part' | 'dates' | 'join
 
 /** The facts of a column with these cells. */
 export function factsOf(base: FactsBase): ColumnFacts {
-  const counts = new Map<string, number>();
-  for (const cell of base.cells) if (cell !== '') counts.set(cell, (counts.get(cell) ?? 0) + 1);
+  const counts = countBy(base.cells, (cell) => cell || undefined);
   const known = new Map([...counts.keys()].map((text) => [text, readFigure(text)]));
   const numbers = Float64Array.from(base.cells, (cell) => known.get(cell) ?? Number.NaN);
   const filled = base.cells.length - base.cells.filter((cell) => cell === '').length;

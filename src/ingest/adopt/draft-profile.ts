@@ -1,3 +1,4 @@
+import { countBy } from '../../game/by-word.ts';
 import { type ColumnName, FILM_COLUMNS } from '../../game/columns.ts';
 import { columnLetter } from '../column-letter.ts';
 import { headerKey } from '../sheet-dialect.ts';
@@ -78,12 +79,7 @@ function headerName({ headers }: FoundTable, index: number): string {
 function counter({ rows }: FoundTable): DraftState['countsOf'] {
   return ({ index, part, joined, counts }) => {
     if (part !== undefined || joined !== undefined) return counts;
-    const all = new Map<string, number>();
-    for (const { cells } of rows) {
-      const text = cells[index] ?? '';
-      if (text !== '') all.set(text, (all.get(text) ?? 0) + 1);
-    }
-    return all;
+    return countBy(rows, ({ cells }) => cells[index] || undefined);
   };
 }
 

@@ -1,4 +1,5 @@
-import { type Film, textAt } from '../../game/film.ts';
+import { countBy, groupBy, mostFirst } from '../../game/by-word.ts';
+import { type Film, rowsOf, textAt } from '../../game/film.ts';
 import { BOOK_COLUMNS, type BookColumn } from './apply-formation-book.ts';
 import { formationReader } from './formation-reader.ts';
 import type { FormationBook } from './formation-schema.ts';
@@ -23,15 +24,9 @@ export interface UnknownFormation {
 /** Formation names the book does not have, the most frequent first, each with a guess from the charted columns. */
 export function unknownFormations(chart: Film, book: FormationBook | null): UnknownFormation[] {
   const structureOf = book ? formationReader(book) : () => undefined;
-  const rowsOf = new Map<string, number[]>();
-  for (let i = 0; i < chart.size; i++) {
-    const name = textAt(chart, 'formation', i);
-    if (name === undefined || structureOf(name) !== undefined) continue;
-    const rows = rowsOf.get(name);
-    if (rows === undefined) rowsOf.set(name, [i]);
-    else rows.push(i);
-  }
-  const unknown = [...rowsOf].map(([name, rows]) => describe(chart, name, rows));
+  const unknown = [...groupBy(rowsOf(chart), (row) => textAt(chart, 'formation', row))]
+    .filter(([name]) => structureOf(name) === undefined)
+    .map(([name, rows]) => describe(chart, name, rows));
   return unknown.sort((left, right) => right.snaps - left.snaps || (left.name < right.name ? -1 : 1));
 }
 
@@ -42,12 +37,8 @@ function describe(chart: Film, name: string, rows: readonly number[]): UnknownFo
 }
 
 function guessOf(chart: Film, column: BookColumn, rows: readonly number[]): StructureGuess | undefined {
-  const counts = new Map<string, number>();
-  for (const i of rows) {
-    const word = textAt(chart, column, i);
-    if (word !== undefined) counts.set(word, (counts.get(word) ?? 0) + 1);
-  }
+  const counts = countBy(rows, (row) => textAt(chart, column, row));
   const charted = [...counts.values()].reduce((sum, count) => sum + count, 0);
-  const best = [...counts].sort((left, right) => right[1] - left[1] || (left[0] < right[0] ? -1 : 1))[0];
+  const [best] = mostFirst(counts);
   return best === undefined ? undefined : { column, word: best[0], count: best[1], charted };
 }

@@ -1,4 +1,4 @@
-import { type Film, numberAt } from '../../game/film.ts';
+import { type Film, numberAt, rowsOf } from '../../game/film.ts';
 import type { WeekSettings } from '../../game/week-settings.ts';
 import { mean } from '../../stats/mean.ts';
 import type { ForecastChapter, Target } from '../forecast/forecast-result.ts';
@@ -73,7 +73,7 @@ interface OwnStyle {
 
 function ownStyle(chart: Film, settings: WeekSettings): OwnStyle {
   const codes = styleCodes(chart, settings.situations);
-  const rows = Array.from({ length: chart.size }, (_, i) => i);
+  const rows = rowsOf(chart);
   const byGame = offenseGames(chart).map((game) => countStyle(codes, game.rows));
   return { rows, counts: countStyle(codes, rows), byGame };
 }

@@ -1,4 +1,5 @@
 import type { Answer } from '../../game/answers.ts';
+import { groupBy } from '../../game/by-word.ts';
 import type { CallLibrary } from '../../game/call-library.ts';
 import type { Family } from '../../game/families.ts';
 import type { ProtectionChapter, RaceLine } from '../protection/protection-result.ts';
@@ -91,13 +92,8 @@ function tableOf(of: (family: Family, answer: Answer) => number): ByFamily<ByAns
  */
 function racedLines(library: CallLibrary | null, { race }: ProtectionChapter) {
   const families = new Map((library?.calls ?? []).map(({ name, family }) => [name, family]));
-  const found = new Map<string, RaceLine[]>();
-  for (const line of [...race].sort((a, b) => (a.call < b.call ? -1 : Number(a.call > b.call)))) {
-    const family = families.get(line.call);
-    if (family === undefined) continue;
-    const key = `${family} ${line.answer}`;
-    found.set(key, [...(found.get(key) ?? []), line]);
-  }
+  const inOrder = [...race].sort((a, b) => (a.call < b.call ? -1 : Number(a.call > b.call)));
+  const found = groupBy(inOrder, ({ call, answer }) => `${families.get(call) ?? ''} ${answer}`);
   const mean = (figure: (line: RaceLine) => number): ByFamily<Raced> =>
     eachFamily((family) => eachAnswer((answer) => meanOf(found.get(`${family} ${answer}`) ?? [], figure)));
   return { mean };

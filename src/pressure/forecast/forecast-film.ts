@@ -1,3 +1,4 @@
+import { groupBy } from '../../game/by-word.ts';
 import type { Film } from '../../game/film.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { classifiedAnswers } from '../snap/classified-answers.ts';
@@ -76,13 +77,8 @@ export function forecastFilm(chart: Film, archive: Film | null, cuts: SituationC
 
 /** The snaps of each offense, game by game. */
 export function rowsByOffense(games: readonly OffenseGame[]): ReadonlyMap<string, readonly ArrayLike<number>[]> {
-  const found = new Map<string, ArrayLike<number>[]>();
-  for (const { offense, rows } of games) {
-    const known = found.get(offense);
-    if (known) known.push(rows);
-    else found.set(offense, [rows]);
-  }
-  return found;
+  const byOffense = groupBy(games, ({ offense }) => offense);
+  return new Map([...byOffense].map(([offense, own]) => [offense, own.map(({ rows }) => rows)]));
 }
 
 /** Works out the codes of a target when they are first asked for: every chain and every tell of it asks again. */

@@ -1,3 +1,4 @@
+import { countBy } from '../../game/by-word.ts';
 import { SITUATIONS } from '../../game/situations.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
 import type { OffenseGame } from '../snap/offense-game.ts';
@@ -17,9 +18,7 @@ export interface LeagueSnaps {
 
 /** Counts every offense of an archive by situation, in order of name, so that film and tallies of it say the same. */
 export function countLeague({ target, situation, games, rowsOf }: LeagueSnaps): readonly LeagueOffense[] {
-  const played = new Map<string, number>();
-  for (const { offense } of games) played.set(offense, (played.get(offense) ?? 0) + 1);
-  return [...played]
+  return [...countBy(games, ({ offense }) => offense)]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([offense, number]) => ({
       counts: countSituations(target, situation, rowsOf.get(offense) ?? []),

@@ -7,7 +7,7 @@ import { type Share, share } from '../../stats/share.ts';
 import { callRushers } from '../fit/against-rush.ts';
 import { answerCodes } from '../snap/answer.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
-import { outcomeAt } from '../snap/outcome.ts';
+import { isHeld, outcomeAt } from '../snap/outcome.ts';
 import { PASS, runOrPassCodes } from '../snap/run-or-pass.ts';
 import { RUSH_GROUPS, type RushGroup, rushGroupOf } from '../snap/rush-group.ts';
 
@@ -71,7 +71,7 @@ function countsOf(
   const known = rows.filter((i) => kinds[i] !== NOT_KNOWN);
   const passes = known.filter((i) => kinds[i] === PASS);
   const outcomes = rows.flatMap((i) => outcomeAt(live, i) ?? []);
-  const held = outcomes.filter((kind) => kind === 'loss' || kind === 'stop' || kind === 'takeaway');
+  const held = outcomes.filter(isHeld);
   return {
     runs: runsCounted ? share(known.length - passes.length, known.length) : share(0, 0),
     passes: ANSWERS.map((answer, code) => ({ answer, count: passes.filter((i) => answers[i] === code).length }))

@@ -1,8 +1,9 @@
+import { countBy, groupBy } from '../../game/by-word.ts';
 import type { CallLibrary } from '../../game/call-library.ts';
-import { type Film, textAt } from '../../game/film.ts';
+import { type Film, rowsOf, textAt } from '../../game/film.ts';
 import { type Share, share } from '../../stats/share.ts';
 import { completeOwnFilm } from '../plan/complete-own-film.ts';
-import { outcomeAt } from '../snap/outcome.ts';
+import { isHeld, outcomeAt } from '../snap/outcome.ts';
 
 /** One of our calls tonight: how often, and how often it held (loss, stop or takeaway) where the outcome was charted. */
 export interface FirstHalfCall {
@@ -39,8 +40,8 @@ export interface OurFirstHalf {
 export function ourFirstHalf(live: Film, library: CallLibrary | null): OurFirstHalf {
   const completed = library ? completeOwnFilm(live, library) : { chart: live, unknownCalls: [] };
   const { chart } = completed;
-  const families = rows(chart).flatMap((i) => textAt(chart, 'family', i) ?? []);
-  const calls = groupBy(chart, 'call');
+  const families = rowsOf(chart).flatMap((i) => textAt(chart, 'family', i) ?? []);
+  const calls = groupBy(rowsOf(chart), (row) => textAt(chart, 'call', row));
   return {
     charted: share(
       [...calls.values()].reduce((sum, list) => sum + list.length, 0),
@@ -48,36 +49,21 @@ export function ourFirstHalf(live: Film, library: CallLibrary | null): OurFirstH
     ),
     pressures: share(families.filter((family) => family !== 'base').length, families.length),
     calls: [...calls].map(([call, snaps]) => firstHalfCall(chart, call, snaps)).sort((a, b) => b.snaps - a.snaps),
-    paths: [...groupBy(chart, 'path')].flatMap(([path, snaps]) => firstHalfPath(chart, path, snaps)),
+    paths: [...groupBy(rowsOf(chart), (row) => textAt(chart, 'path', row))].flatMap(([path, snaps]) =>
+      firstHalfPath(chart, path, snaps),
+    ),
     unknown: completed.unknownCalls.map(({ call }) => call),
   };
 }
 
-function rows(chart: Film): number[] {
-  return Array.from({ length: chart.size }, (_, i) => i);
-}
-
-function groupBy(chart: Film, column: 'call' | 'path' | 'coverage'): Map<string, number[]> {
-  const groups = new Map<string, number[]>();
-  for (const i of rows(chart)) {
-    const word = textAt(chart, column, i);
-    if (word !== undefined) groups.set(word, [...(groups.get(word) ?? []), i]);
-  }
-  return groups;
-}
-
 function firstHalfCall(chart: Film, call: string, snaps: readonly number[]): FirstHalfCall {
   const outcomes = snaps.flatMap((i) => outcomeAt(chart, i) ?? []);
-  const held = outcomes.filter((kind) => kind === 'loss' || kind === 'stop' || kind === 'takeaway');
+  const held = outcomes.filter(isHeld);
   return { call, snaps: snaps.length, held: share(held.length, outcomes.length) };
 }
 
 function firstHalfPath(chart: Film, path: string, snaps: readonly number[]): FirstHalfPath[] {
-  const counts = new Map<string, number>();
-  for (const i of snaps) {
-    const coverage = textAt(chart, 'coverage', i);
-    if (coverage !== undefined) counts.set(coverage, (counts.get(coverage) ?? 0) + 1);
-  }
+  const counts = countBy(snaps, (row) => textAt(chart, 'coverage', row));
   const [most] = [...counts].sort((a, b) => b[1] - a[1]);
   if (!most) return [];
   const known = [...counts.values()].reduce((sum, count) => sum + count, 0);

@@ -1,5 +1,6 @@
+import { countBy, mostFirst } from '../../game/by-word.ts';
 import type { ColumnName } from '../../game/columns.ts';
-import { type Film, textAt } from '../../game/film.ts';
+import { type Film, rowsOf, textAt } from '../../game/film.ts';
 import { type Share, share } from '../../stats/share.ts';
 import { codesBySnap } from '../snap/codes-by-snap.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
@@ -52,12 +53,8 @@ const MOST_WORDS = 250;
  * archive that is none of them counts as something else, under the last class `''`.
  */
 export function askWords(both: BothFilms, column: ColumnName): AskedOfBoth {
-  const counts = new Map<string, number>();
-  for (let i = 0; i < both.own.film.size; i++) {
-    const word = textAt(both.own.film, column, i);
-    if (word !== undefined) counts.set(word, (counts.get(word) ?? 0) + 1);
-  }
-  const words = [...counts].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).map(([word]) => word);
+  const { film } = both.own;
+  const words = mostFirst(countBy(rowsOf(film), (row) => textAt(film, column, row))).map(([word]) => word);
   const classes = [...words.slice(0, MOST_WORDS), ''];
   const places = new Map(classes.map((word, place) => [word, place]));
   return askBoth(both, classes, (chart) =>

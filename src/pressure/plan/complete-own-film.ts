@@ -1,5 +1,6 @@
+import { countBy } from '../../game/by-word.ts';
 import type { Call, CallLibrary } from '../../game/call-library.ts';
-import { type Film, filmFromRecords, joinFilms, type SnapRecord, textAt } from '../../game/film.ts';
+import { type Film, filmFromRecords, joinFilms, rowsOf, type SnapRecord, textAt } from '../../game/film.ts';
 import { freeWordKey } from '../../game/free-word.ts';
 import { inOrderOfPlay } from '../snap/game-order.ts';
 
@@ -35,12 +36,8 @@ export function completeOwnFilm(ownFilm: Film, library: CallLibrary): CompletedF
 /** The call names of our own film that the library does not know, in the order of their first snap. */
 export function unknownCalls(ownFilm: Film, library: CallLibrary): readonly UnknownCall[] {
   const known = new Set(library.calls.map(({ name }) => freeWordKey(name)));
-  const unknown = new Map<string, number>();
-  for (let i = 0; i < ownFilm.size; i++) {
-    const name = textAt(ownFilm, 'call', i);
-    if (name !== undefined && !known.has(freeWordKey(name))) unknown.set(name, (unknown.get(name) ?? 0) + 1);
-  }
-  return [...unknown].map(([call, snaps]) => ({ call, snaps }));
+  const named = countBy(rowsOf(ownFilm), (row) => textAt(ownFilm, 'call', row));
+  return [...named].filter(([call]) => !known.has(freeWordKey(call))).map(([call, snaps]) => ({ call, snaps }));
 }
 
 /** The charts of our own film as one, in order of play, or null when there is none. */

@@ -1,5 +1,6 @@
+import { countBy } from '../../game/by-word.ts';
 import { type ColumnName, FILM_COLUMNS } from '../../game/columns.ts';
-import { chartedCount, type Film, filterSnaps, textAt } from '../../game/film.ts';
+import { chartedCount, type Film, filterSnaps, rowsOf, textAt } from '../../game/film.ts';
 import { PASS_COLUMNS, wasRun } from '../../game/run-or-pass.ts';
 import { type FilmChapter, SEASON_PARTS, type SeasonPart } from './week-plan.ts';
 
@@ -50,10 +51,6 @@ function fileInSeason(path: string): string {
 }
 
 function gamesOf(chart: Film): { game: string; snaps: number }[] {
-  const games = new Map<string, number>();
-  for (let i = 0; i < chart.size; i++) {
-    const game = textAt(chart, 'game', i) ?? 'not charted';
-    games.set(game, (games.get(game) ?? 0) + 1);
-  }
+  const games = countBy(rowsOf(chart), (row) => textAt(chart, 'game', row) ?? 'not charted');
   return [...games].map(([game, snaps]) => ({ game, snaps }));
 }

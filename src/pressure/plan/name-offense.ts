@@ -1,4 +1,5 @@
-import { type Film, textAt } from '../../game/film.ts';
+import { countBy, mostFirst } from '../../game/by-word.ts';
+import { type Film, rowsOf, textAt } from '../../game/film.ts';
 
 /** The chart with every snap that names no offense given this one. */
 export function withOffense(chart: Film, offense: string): Film {
@@ -14,11 +15,6 @@ export function withOffense(chart: Film, offense: string): Film {
 
 /** The offense named on most snaps, or plain words when none is named. */
 export function offenseOf(chart: Film): string {
-  const counts = new Map<string, number>();
-  for (let i = 0; i < chart.size; i++) {
-    const name = textAt(chart, 'offense', i);
-    if (name !== undefined) counts.set(name, (counts.get(name) ?? 0) + 1);
-  }
-  const [most] = [...counts].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
+  const [most] = mostFirst(countBy(rowsOf(chart), (row) => textAt(chart, 'offense', row)));
   return most?.[0] ?? 'the opponent';
 }

@@ -1,3 +1,4 @@
+import { countBy } from '../../game/by-word.ts';
 import { type Film, numberAt, textAt } from '../../game/film.ts';
 import { LOOK_KINDS, type LookKind } from '../../game/look-kinds.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
@@ -66,7 +67,7 @@ function cardOf(chart: Film, { kind, number, rows }: CardRequest): LookCard {
 }
 
 function typicalRow(chart: Film, rows: readonly number[]): number | undefined {
-  const counts = CARD_COLUMNS.map((column) => countWords(rows.map((row) => wordAt(chart, column, row))));
+  const counts = CARD_COLUMNS.map((column) => countBy(rows, (row) => wordAt(chart, column, row)));
   let best: number | undefined;
   let most = -1;
   for (const row of rows) {
@@ -77,12 +78,6 @@ function typicalRow(chart: Film, rows: readonly number[]): number | undefined {
     if (shared > most) [best, most] = [row, shared];
   }
   return best;
-}
-
-function countWords(words: readonly (string | undefined)[]): Map<string, number> {
-  const counts = new Map<string, number>();
-  for (const word of words) if (word !== undefined) counts.set(word, (counts.get(word) ?? 0) + 1);
-  return counts;
 }
 
 function wordAt(chart: Film, column: CardColumn, row: number): string | undefined {

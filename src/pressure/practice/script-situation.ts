@@ -1,4 +1,5 @@
-import { type Film, textAt } from '../../game/film.ts';
+import { countBy } from '../../game/by-word.ts';
+import { type Film, rowsOf, textAt } from '../../game/film.ts';
 import { HASHES } from '../../game/vocabulary.ts';
 import type { ScriptPair } from './script-pair.ts';
 
@@ -30,11 +31,6 @@ function furthestBehind(due: ReadonlyMap<string, number>, situations: ReadonlyMa
 
 /** How often the ball lay on each hash on film; even where nothing was charted. */
 export function hashWeights(chart: Film): ReadonlyMap<string, number> {
-  const counts = new Map<string, number>(HASHES.map((hash) => [hash, 0]));
-  for (let i = 0; i < chart.size; i++) {
-    const hash = textAt(chart, 'hash', i);
-    if (hash !== undefined) counts.set(hash, (counts.get(hash) ?? 0) + 1);
-  }
-  const charted = [...counts.values()].some((count) => count > 0);
-  return charted ? counts : new Map(HASHES.map((hash) => [hash, 1]));
+  const counts = countBy(rowsOf(chart), (row) => textAt(chart, 'hash', row));
+  return new Map(HASHES.map((hash) => [hash, counts.size === 0 ? 1 : (counts.get(hash) ?? 0)]));
 }

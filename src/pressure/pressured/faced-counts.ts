@@ -1,3 +1,4 @@
+import { groupBy } from '../../game/by-word.ts';
 import { type CrossCount, type Crossing, crossByGame, crossByOffense } from '../others/cross-count.ts';
 import type { OffenseGame } from '../snap/offense-game.ts';
 import { type GroupDue, groupDue } from './due.ts';
@@ -70,13 +71,7 @@ export function archivePattern({ classOf, classes, situationOf }: AskedCrossing,
 
 /** The snaps of each offense. */
 export function byOffense(games: readonly OffenseGame[]): readonly (readonly number[])[] {
-  const found = new Map<string, number[]>();
-  for (const { offense, rows } of games) {
-    const known = found.get(offense);
-    if (known) for (const row of rows) known.push(row);
-    else found.set(offense, [...rows]);
-  }
-  return [...found.values()];
+  return [...groupBy(games, ({ offense }) => offense).values()].map((own) => own.flatMap(({ rows }) => [...rows]));
 }
 
 /** The snaps of some games. */

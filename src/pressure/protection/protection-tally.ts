@@ -1,3 +1,4 @@
+import { countBy } from '../../game/by-word.ts';
 import { type Film, numberAt, textAt } from '../../game/film.ts';
 import { BACK_ACTIONS } from '../../game/vocabulary.ts';
 import { type Share, share } from '../../stats/share.ts';
@@ -88,15 +89,8 @@ interface WordCounts<T> {
 }
 
 function chartedWords<T>(passes: readonly number[], at: (index: number) => T | undefined): WordCounts<T> {
-  const counts = new Map<T, number>();
-  let length = 0;
-  for (const i of passes) {
-    const word = at(i);
-    if (word === undefined) continue;
-    counts.set(word, (counts.get(word) ?? 0) + 1);
-    length++;
-  }
-  return { counts, length };
+  const counts = countBy(passes, at);
+  return { counts, length: [...counts.values()].reduce((sum, count) => sum + count, 0) };
 }
 
 function shareOf<T>(word: T, { counts, length }: WordCounts<T>): Share {

@@ -1,5 +1,6 @@
 import { ANSWERS } from '../../game/answers.ts';
-import { chartedCount, type Film, textAt } from '../../game/film.ts';
+import { groupBy } from '../../game/by-word.ts';
+import { chartedCount, type Film, rowsOf, textAt } from '../../game/film.ts';
 import { freeWordKey } from '../../game/free-word.ts';
 import { SITUATIONS } from '../../game/situations.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
@@ -46,12 +47,12 @@ export function firstSeen(input: FirstSeenInput): readonly FirstSeen[] {
 function newWords({ game, film }: FirstSeenInput, column: (typeof FIRST_SEEN_COLUMNS)[number]): FirstSeen[] {
   const filmSnaps = chartedCount(film, column);
   if (filmSnaps < LEAST_FILM.column) return [];
-  const seen = new Set(rows(film).flatMap((i) => keyAt(film, column, i) ?? []));
-  const fresh = rows(game).filter((i) => {
+  const seen = new Set(rowsOf(film).flatMap((i) => keyAt(film, column, i) ?? []));
+  const fresh = rowsOf(game).filter((i) => {
     const key = keyAt(game, column, i);
     return key !== undefined && !seen.has(key);
   });
-  return grouped(fresh, (i) => keyAt(game, column, i) ?? '').map((own) => ({
+  return [...groupBy(fresh, (i) => keyAt(game, column, i)).values()].map((own) => ({
     kind: column,
     value: textAt(game, column, own[0] ?? 0) ?? '',
     situation: null,
@@ -81,17 +82,7 @@ function newAnswers({ game, film, cuts }: FirstSeenInput): FirstSeen[] {
 
 function answersBySituation(film: Film, cuts: SituationCuts) {
   const [answers, situations] = [answerCodes(film, cuts), situationCodes(film, cuts)];
-  return rows(film)
+  return rowsOf(film)
     .map((index) => ({ index, answer: answers[index], situation: situations[index] }))
     .filter(({ answer, situation }) => answer !== NOT_KNOWN && situation !== NOT_KNOWN);
-}
-
-function grouped(list: readonly number[], keyOf: (index: number) => string): readonly (readonly number[])[] {
-  const groups = new Map<string, number[]>();
-  for (const index of list) groups.set(keyOf(index), [...(groups.get(keyOf(index)) ?? []), index]);
-  return [...groups.values()];
-}
-
-function rows(film: Film): number[] {
-  return Array.from({ length: film.size }, (_, i) => i);
 }

@@ -1,6 +1,6 @@
 import { ANSWERS, type Answer } from '../../game/answers.ts';
 import { FAMILIES, type Family } from '../../game/families.ts';
-import { type Film, numberAt, textAt } from '../../game/film.ts';
+import { type Film, numberAt, rowsOf, textAt } from '../../game/film.ts';
 import { SITUATIONS } from '../../game/situations.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { snapPoints } from '../evidence/snap-points.ts';
@@ -26,7 +26,7 @@ export interface GradedSnap {
 export function gradeSnaps(ours: Film, cuts: SituationCuts): readonly GradedSnap[] {
   const answers = answerCodes(ours, cuts);
   const situations = situationCodes(ours, cuts);
-  return Array.from({ length: ours.size }, (_, i) => i).flatMap((i) => {
+  return rowsOf(ours).flatMap((i) => {
     const family = FAMILIES.find((name) => name === textAt(ours, 'family', i));
     const answer = ANSWERS[answers[i] ?? NOT_KNOWN];
     const [down, outcome] = [numberAt(ours, 'down', i), outcomeAt(ours, i)];

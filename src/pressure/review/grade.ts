@@ -1,9 +1,11 @@
+import { groupBy } from '../../game/by-word.ts';
 import type { Film } from '../../game/film.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import type { Interval } from '../../stats/interval.ts';
 import { normalWidth } from '../../stats/normal.ts';
 import { type Share, share } from '../../stats/share.ts';
 import type { ScoreChapter } from '../score/score-result.ts';
+import { isHeld } from '../snap/outcome.ts';
 import { type GradedSnap, gradeSnaps } from './grade-snap.ts';
 
 /** A call or a family graded on one game or more, in points saved per ten snaps against the four-man base. */
@@ -80,9 +82,7 @@ function inSituation<T extends { readonly situation: string }>(list: readonly T[
 const SNAPS_PER_SCORE = 10;
 
 function gradesBy(snaps: readonly Expecting[], keyOf: (snap: Expecting) => string): Grade[] {
-  const groups = new Map<string, Expecting[]>();
-  for (const snap of snaps) groups.set(keyOf(snap), [...(groups.get(keyOf(snap)) ?? []), snap]);
-  return [...groups].map(([name, group]) => gradeOf(name, group)).sort((a, b) => b.snaps - a.snaps);
+  return [...groupBy(snaps, keyOf)].map(([name, group]) => gradeOf(name, group)).sort((a, b) => b.snaps - a.snaps);
 }
 
 function gradeOf(name: string, snaps: readonly Expecting[]): Grade {
@@ -90,7 +90,7 @@ function gradeOf(name: string, snaps: readonly Expecting[]): Grade {
   const perTen = snaps.length === 0 ? 0 : SNAPS_PER_SCORE / snaps.length;
   const [saved, expected] = [perTen * sum((snap) => snap.saved), perTen * sum((snap) => snap.expected)];
   const half = normalWidth(0.95) * perTen * Math.sqrt(sum((snap) => snap.variance));
-  const held = snaps.filter(({ outcome }) => outcome === 'loss' || outcome === 'stop' || outcome === 'takeaway').length;
+  const held = snaps.filter(({ outcome }) => isHeld(outcome)).length;
   const range = { low: saved - half, high: saved + half };
   return {
     name,

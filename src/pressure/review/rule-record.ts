@@ -1,7 +1,7 @@
 import { ANSWERS, type Answer } from '../../game/answers.ts';
 import type { CallLibrary } from '../../game/call-library.ts';
 import { FAMILIES, type Family } from '../../game/families.ts';
-import { type Film, numberAt, textAt } from '../../game/film.ts';
+import { type Film, numberAt, rowsOf, textAt } from '../../game/film.ts';
 import type { FitFeature } from '../../game/fit-features.ts';
 import type { FitRule } from '../../game/fit-rules.ts';
 import { freeWordKey } from '../../game/free-word.ts';
@@ -11,7 +11,7 @@ import { givenRules } from '../fit/given-rules.ts';
 import { snapFeatures } from '../fit/snap-features.ts';
 import { meets, type ReadyRule, readyRules, rulesOf, type SnapWords, verdictOf } from '../fit/verdict.ts';
 import { NOT_KNOWN } from '../snap/not-known.ts';
-import { outcomeAt } from '../snap/outcome.ts';
+import { isHeld, outcomeAt } from '../snap/outcome.ts';
 
 /** What the rules make of one of our calls, once it is known what came; `open` where a trigger was not charted. */
 export type Mark = 'right' | 'neutral' | 'wrong' | 'open';
@@ -113,7 +113,7 @@ function ourSnaps({ ours, game, cuts }: RuleRecordInput): OurSnap[] {
   const [own, theirs] = [snapFeatures(ours, cuts), snapFeatures(game, cuts)];
   const places = new Map(Array.from({ length: game.size }, (_, i) => [snapKey(game, i), i]));
   const names = Object.keys(own) as FitFeature[];
-  return Array.from({ length: ours.size }, (_, i) => i).flatMap((i) => {
+  return rowsOf(ours).flatMap((i) => {
     const family = FAMILIES.find((name) => name === textAt(ours, 'family', i));
     if (!family) return [];
     const there = places.get(snapKey(ours, i));
@@ -137,7 +137,7 @@ function snapKey(film: Film, index: number): string {
 
 function heldAt(ours: Film, index: number): boolean | null {
   const outcome = outcomeAt(ours, index);
-  return outcome === undefined ? null : outcome === 'loss' || outcome === 'stop' || outcome === 'takeaway';
+  return outcome === undefined ? null : isHeld(outcome);
 }
 
 function markedSnap(

@@ -1,5 +1,5 @@
 import { ANSWERS, type Answer } from '../../game/answers.ts';
-import { type Film, numberAt, textAt } from '../../game/film.ts';
+import { type Film, numberAt, rowsOf, textAt } from '../../game/film.ts';
 import { SITUATIONS } from '../../game/situations.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { type Share, share } from '../../stats/share.ts';
@@ -58,7 +58,7 @@ type JudgedSnap = HurtPlay & { readonly outcome: OutcomeKind };
 
 function judgedSnaps(film: Film, cuts: SituationCuts): readonly JudgedSnap[] {
   const [answers, situations] = [answerCodes(film, cuts), situationCodes(film, cuts)];
-  return Array.from({ length: film.size }, (_, i) => i).flatMap((i) => {
+  return rowsOf(film).flatMap((i) => {
     const outcome = outcomeAt(film, i);
     if (outcome === undefined) return [];
     return {

@@ -1,3 +1,4 @@
+import { countBy, mostFirst } from '../../game/by-word.ts';
 import type { CallLibrary } from '../../game/call-library.ts';
 import { type Film, textAt } from '../../game/film.ts';
 import { SITUATIONS } from '../../game/situations.ts';
@@ -72,12 +73,7 @@ export function pairedPressures(snaps: readonly OwnSnap[]): OwnSnap[] {
 
 /** Counts of the words that `wordOf` gives, most frequent first (ties by name); not charted snaps are left out. */
 export function countWords<T>(items: readonly T[], wordOf: (item: T) => string | undefined): [string, number][] {
-  const counts = new Map<string, number>();
-  for (const item of items) {
-    const word = wordOf(item);
-    if (word !== undefined) counts.set(word, (counts.get(word) ?? 0) + 1);
-  }
-  return [...counts].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
+  return mostFirst(countBy(items, wordOf));
 }
 
 /** Words as codes from 0 in order of appearance, and the words; `missing` stands where nothing was charted. */

@@ -1,5 +1,6 @@
+import { countBy, mostFirst } from '../../game/by-word.ts';
 import { type ColumnDefinition, type ColumnName, FILM_COLUMNS } from '../../game/columns.ts';
-import type { Film } from '../../game/film.ts';
+import { type Film, rowsOf } from '../../game/film.ts';
 import { freeWordKey } from '../../game/free-word.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { secondsOfClock, yardsOfPosition } from '../../game/written-numbers.ts';
@@ -123,7 +124,7 @@ function tellsQuarterbackRuns(chart: Film): boolean {
 
 function columnTest({ name, cell }: ColumnDefinition, value: string, { chart, cuts }: CutFilm): ParsedCondition {
   const words = snapWords(name, chart, cuts) as SnapWord;
-  if (cell.form !== 'word') return freeWordTest(words, value, wordsThere(words, chart.size));
+  if (cell.form !== 'word') return freeWordTest(words, value, wordsThere(words, chart));
   // The coarse word stands for every kind of pass, however finely it was charted.
   if (name === 'play_kind' && plainWord(value) === 'pass') return derivedTest('run_or_pass', value, { chart, cuts });
   const parsed = wordTest(words, value, cell.words);
@@ -132,13 +133,8 @@ function columnTest({ name, cell }: ColumnDefinition, value: string, { chart, cu
 }
 
 /** The words of a free column with their snaps, the most frequent first. */
-function wordsThere(words: SnapWord, size: number): readonly string[] {
-  const counts = new Map<string, number>();
-  for (let i = 0; i < size; i++) {
-    const word = words(i);
-    if (word !== undefined) counts.set(word, (counts.get(word) ?? 0) + 1);
-  }
-  return [...counts].sort((one, other) => other[1] - one[1] || (one[0] < other[0] ? -1 : 1)).map(([word]) => word);
+function wordsThere(words: SnapWord, chart: Film): readonly string[] {
+  return mostFirst(countBy(rowsOf(chart), words)).map(([word]) => word);
 }
 
 function freeWordTest(words: SnapWord, value: string, there: readonly string[]): ParsedCondition {

@@ -1,4 +1,5 @@
-import { type Film, numberAt, selectSnaps, textAt } from '../../game/film.ts';
+import { groupBy } from '../../game/by-word.ts';
+import { type Film, numberAt, rowsOf, selectSnaps, textAt } from '../../game/film.ts';
 
 /**
  * The snaps of every game in the order in which they were played: by number where every snap of the game has one, else
@@ -8,13 +9,7 @@ import { type Film, numberAt, selectSnaps, textAt } from '../../game/film.ts';
  * @returns indices into the film, game after game in order of appearance
  */
 export function gamesInOrder(film: Film): readonly (readonly number[])[] {
-  const games = new Map<string, number[]>();
-  for (let i = 0; i < film.size; i++) {
-    const game = textAt(film, 'game', i) ?? '';
-    const rows = games.get(game);
-    if (rows) rows.push(i);
-    else games.set(game, [i]);
-  }
+  const games = groupBy(rowsOf(film), (row) => textAt(film, 'game', row) ?? '');
   return [...games.values()].map((rows) => sorted(film, rows));
 }
 

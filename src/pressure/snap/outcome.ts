@@ -5,6 +5,11 @@ export const OUTCOME_KINDS = ['loss', 'stop', 'gain', 'explosive', 'takeaway'] a
 /** One word of {@link OUTCOME_KINDS}. */
 export type OutcomeKind = (typeof OUTCOME_KINDS)[number];
 
+/** Whether the call held: they lost yards, were stopped, or lost the ball. */
+export function isHeld(kind: OutcomeKind): boolean {
+  return kind === 'loss' || kind === 'stop' || kind === 'takeaway';
+}
+
 /** What was charted of a snap that decides its outcome kind. */
 export interface SnapOutcome {
   readonly down?: number | undefined;

@@ -1,4 +1,5 @@
-import type { Film } from '../../game/film.ts';
+import { groupBy } from '../../game/by-word.ts';
+import { type Film, rowsOf } from '../../game/film.ts';
 import type { SituationCuts } from '../../game/week-settings.ts';
 import { type Share, share } from '../../stats/share.ts';
 import { type ParsedCondition, parseCondition, type QuestionFault, type SnapTest } from './condition.ts';
@@ -58,17 +59,10 @@ export function tendencyOf(chart: Film, question: TendencyQuestion, cuts: Situat
   if (!words) problems.push({ text: question.by, fault: { kind: 'split', words: splitNames(chart) } });
   if (problems.length > 0 || !words) return { kind: 'problems', problems };
   const [of, ...when] = parsed.flatMap(({ condition }) => (condition.kind === 'test' ? [condition.test] : []));
-  const groups = new Map<string | null, number[]>();
-  const chosen: number[] = [];
-  for (let i = 0; i < chart.size; i++) {
-    if (!when.every((test) => test(i) === true)) continue;
-    chosen.push(i);
-    const value = words(i) ?? null;
-    const group = groups.get(value);
-    if (group) group.push(i);
-    else groups.set(value, [i]);
-  }
-  const rows = [...groups].map(([value, snaps]) => rowOf(value, snaps, of as SnapTest));
+  const chosen = rowsOf(chart).filter((row) => when.every((test) => test(row) === true));
+  const rows = [...groupBy(chosen, (row) => words(row) ?? null)].map(([value, snaps]) =>
+    rowOf(value, snaps, of as SnapTest),
+  );
   rows.sort((a, b) => b.share.trials - a.share.trials || inOrderOfName(a.value, b.value));
   const leftOut = parsed.flatMap(({ text, condition }) => leftOutOf(text, condition, chosen));
   return { kind: 'rows', rows, total: rowOf('all', chosen, of as SnapTest), leftOut };

@@ -1,3 +1,4 @@
+import { countBy, mostFirst } from '../../game/by-word.ts';
 import type { TopCounts } from './tables-result.ts';
 
 /** More would not be read; common practice, no source. */
@@ -5,16 +6,8 @@ const MOST = 6;
 
 /** The words of some snaps by count, and how many snaps had one; ties in the order of the alphabet. */
 export function topCounts(snaps: readonly number[], wordAt: (row: number) => string | undefined): TopCounts {
-  const counts = new Map<string, number>();
-  let trials = 0;
-  for (const row of snaps) {
-    const word = wordAt(row);
-    if (word === undefined) continue;
-    trials++;
-    counts.set(word, (counts.get(word) ?? 0) + 1);
-  }
-  const top = [...counts]
-    .map(([name, count]) => ({ name, count }))
-    .sort((a, b) => b.count - a.count || (a.name < b.name ? -1 : 1));
+  const counts = countBy(snaps, wordAt);
+  const trials = [...counts.values()].reduce((sum, count) => sum + count, 0);
+  const top = mostFirst(counts).map(([name, count]) => ({ name, count }));
   return { top: top.slice(0, MOST), trials };
 }

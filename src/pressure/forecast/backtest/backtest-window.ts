@@ -1,3 +1,4 @@
+import { groupBy } from '../../../game/by-word.ts';
 import type { BacktestGame } from './backtest-film.ts';
 
 /** A game to be forecast, and the games it may be forecast from. */
@@ -38,14 +39,7 @@ export function backtestWindows(games: readonly BacktestGame[], rule: WindowRule
 
 /** The games of each offense in each season, in order of first appearance. */
 export function byOffense(games: readonly BacktestGame[]): readonly (readonly BacktestGame[])[] {
-  const found = new Map<string, BacktestGame[]>();
-  for (const game of games) {
-    const key = JSON.stringify([game.season, game.offense]);
-    const known = found.get(key);
-    if (known) known.push(game);
-    else found.set(key, [game]);
-  }
-  return [...found.values()];
+  return [...groupBy(games, ({ season, offense }) => JSON.stringify([season, offense])).values()];
 }
 
 function archiveOf(
