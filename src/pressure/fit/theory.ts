@@ -64,14 +64,12 @@ export function verdictParts(theory: Theory, { parts }: ExpectedSnaps): VerdictP
 /** Mean over the expected snaps of a figure of the theory's verdict. */
 export function expectedMean(
   theory: Theory,
-  expected: ExpectedSnaps,
+  { parts }: ExpectedSnaps,
   figure: (verdict: SnapVerdict) => number,
 ): number {
-  let mean = 0;
-  eachExpected(theory, expected, (verdict, share) => {
-    mean += share * figure(verdict);
-  });
-  return mean;
+  const total = parts.reduce((sum, { alpha }) => sum + alpha, 0);
+  if (total === 0) return 0;
+  return parts.reduce((sum, part) => sum + (part.alpha / total) * partMean(part, theory, figure), 0);
 }
 
 /** Visits the theory's verdict on every film snap that expected snaps look like, with the share it stands for. */
