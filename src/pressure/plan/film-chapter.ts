@@ -50,7 +50,7 @@ function fileInSeason(path: string): string {
   return path.split(/[\\/]/).slice(-2).join('/');
 }
 
-function gamesOf(chart: Film): { game: string; snaps: number }[] {
-  const games = countBy(rowsOf(chart), (row) => textAt(chart, 'game', row) ?? 'not charted');
+function gamesOf(chart: Film): FilmChapter['games'] {
+  const games = countBy(rowsOf(chart), (row) => textAt(chart, 'game', row) ?? null);
   return [...games].map(([game, snaps]) => ({ game, snaps }));
 }

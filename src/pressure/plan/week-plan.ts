@@ -29,7 +29,8 @@ export type SeasonPart = (typeof SEASON_PARTS)[number];
 /** What the numbers were made from. */
 export interface FilmChapter {
   readonly snaps: number;
-  readonly games: readonly { readonly game: string; readonly snaps: number }[];
+  /** By name; null for the snaps that name no game. */
+  readonly games: readonly { readonly game: string | null; readonly snaps: number }[];
   readonly sources: readonly string[];
   readonly columns: readonly ColumnCharted[];
   readonly faults: number;

@@ -1,4 +1,4 @@
-import { type Film, textAt } from '../../game/film.ts';
+import { type Film, rowsOf, textAt } from '../../game/film.ts';
 import { plainName } from '../../game/plain-name.ts';
 import { type ArchiveWeight, archiveWeight } from '../archive/archive-weight.ts';
 import type { WeekPlan } from '../plan/week-plan.ts';
@@ -96,7 +96,7 @@ export function reviewWeek(input: ReviewInput): Review {
 }
 
 function seenBefore(plan: WeekPlan, game: Film): string[] {
-  const known = new Set(plan.film.games.map(({ game: name }) => plainName(name)));
-  const played = new Set(Array.from({ length: game.size }, (_, i) => textAt(game, 'game', i) ?? ''));
-  return [...played].filter((name) => name !== '' && known.has(plainName(name)));
+  const known = new Set(plan.film.games.flatMap(({ game: name }) => (name === null ? [] : [plainName(name)])));
+  const played = new Set(rowsOf(game).flatMap((row) => textAt(game, 'game', row) ?? []));
+  return [...played].filter((name) => known.has(plainName(name)));
 }

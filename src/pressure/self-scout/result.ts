@@ -80,6 +80,7 @@ export interface EarlyShow {
 export interface OwnTell {
   readonly asks: 'pressure' | 'coverage';
   readonly seen: readonly SeenValue[];
+  /** `base` or `pressure`, or the coverage. */
   readonly follows: string;
   readonly share: Share;
   /** Share the forecast expected on those snaps, and the one an opponent would plan with. */

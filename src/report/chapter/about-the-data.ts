@@ -33,7 +33,10 @@ function gamesTable({ film }: WeekPlan): TableView {
     id: 'games-table',
     caption: 'Games charted',
     columns: [words('Game'), numbers('Snaps')],
-    rows: film.games.map((game) => ({ name: game.game, cells: [numberCell(String(game.snaps), game.snaps)] })),
+    rows: film.games.map(({ game, snaps }) => ({
+      name: game ?? 'not charted',
+      cells: [numberCell(String(snaps), snaps)],
+    })),
     empty: 'no game was charted',
   };
 }

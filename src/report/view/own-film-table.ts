@@ -1,4 +1,5 @@
-import type { OwnFilmChapter } from '../../pressure/self-scout/result.ts';
+import { familyFacts, isFamily } from '../../game/families.ts';
+import type { OwnFilmChapter, OwnTell } from '../../pressure/self-scout/result.ts';
 import { familyLabel, plainWords } from '../words/label.ts';
 import { counted, signed } from '../words/number-words.ts';
 import { percent } from '../words/percent.ts';
@@ -54,7 +55,7 @@ export function ownTellTable(film: OwnFilmChapter): TableView {
       name: seenWords(tell.seen),
       ...thinMark(isThin(tell.share)),
       cells: [
-        textCell(tell.follows),
+        textCell(followsWords(tell)),
         shareCell(tell.share),
         numberCell(percent(tell.expected), tell.expected),
         numberCell(percent(tell.planWith), tell.planWith),
@@ -64,6 +65,10 @@ export function ownTellTable(film: OwnFilmChapter): TableView {
     })),
     empty: 'none stood out',
   };
+}
+
+function followsWords({ asks, follows }: OwnTell): string {
+  return asks === 'pressure' && isFamily(follows) ? familyFacts(follows).words : follows;
 }
 
 /** Which way the shell turns behind each path. */
