@@ -114,7 +114,7 @@ export function countedForecast(chart: Film, settings: WeekSettings = inventedSe
     line: [],
     tells: { looked: 0, discoveryRate: 0.1, tells: [] },
     backtest: null,
-    archive: { used: false, games: 0, snaps: 0, ownShare: 1 },
+    archive: { used: false },
   };
 }
 
@@ -156,14 +156,11 @@ function countedCell(chart: Film, { target, id, place, settings, situations }: C
       share: sum === 0 ? 0 : (alphas[k] as number) / sum,
       low: 0,
       high: 1,
-      friday: null,
       alpha: alphas[k] as number,
       film: share(here[k] as number, snaps),
     })),
     ownSnaps: id === 'all' ? total : snaps,
-    ownGames: 1,
     mostlyFrom: 'here',
-    ownWeight: 1,
     ownShare: 1,
     nextSnaps: id === 'all' ? settings.snaps : (settings.snaps * expected) / Math.max(1, chart.size),
     expected: [],
@@ -185,7 +182,6 @@ export function unraced(): ProtectionChapter {
       slideToStrength: share(0, 0),
       backJobs: [],
       pictures: [],
-      seenFrom: 'either',
     },
     calls: [],
     race: [],

@@ -30,7 +30,7 @@ export function inventedForecast(): ForecastChapter {
     line: [],
     tells: { looked: 412, discoveryRate: 0.1, tells: TELLS },
     backtest: BACKTEST,
-    archive: { used: true, games: 18, snaps: 1104, ownShare: 0.9 },
+    archive: { used: true },
   };
 }
 
@@ -68,7 +68,6 @@ function inventedCell(
       share: mean,
       low: Math.max(0, mean - width),
       high: Math.min(1, mean + width),
-      friday: null,
       alpha: mean * concentration,
       film: share(Math.max(0, count), snaps),
     };
@@ -78,9 +77,7 @@ function inventedCell(
     situation: cell.id,
     classes,
     ownSnaps: snaps,
-    ownGames: snaps === 0 ? 0 : 4,
     mostlyFrom: snaps < 20 ? 'all_their_snaps' : 'here',
-    ownWeight: snaps / (snaps + 18),
     ownShare: snaps / (snaps + 18),
     nextSnaps: cell.expectedSnaps,
     expected:

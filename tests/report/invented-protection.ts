@@ -37,7 +37,6 @@ export function inventedProtection(library: CallLibrary): ProtectionChapter {
       passes: 99,
       charted: { protectors: 61, slide: 58, back: 79 },
       assumed: [],
-      seenFrom: 'field',
       protectors: [
         { count: 5, share: share(17, 61) },
         { count: 6, share: share(38, 61) },

@@ -10,7 +10,6 @@ const LONG: SituationProtection = {
   protectors: [0.2, 0.65, 0.1, 0.05],
   slideToBack: 0.17,
   backWide: 0.12,
-  pictures: [],
 };
 
 describe('protection by situation on the page', () => {

@@ -23,22 +23,18 @@ export interface ForecastCell {
 /** The forecast of a fitted target in one cell. */
 export function forecastCell(fitted: FittedTarget, cell: ForecastCell): Forecast {
   const node = cell.node ?? 0;
-  const { fit, own, definition } = fitted;
+  const { own, definition } = fitted;
   const ownSnaps = cell.node === null ? 0 : nodeTotal(own, node);
-  const plain = definition.classes.map((name, k) => forecastClass(fitted, cell, { name, k, ownSnaps }));
-  const expected = expectedCounts(fitted, cell, plain);
-  const classes = plain.map((entry, k) => ({ ...entry, friday: fridayShare(expected[k], cell) }));
+  const classes = definition.classes.map((name, k) => forecastClass(fitted, cell, { name, k, ownSnaps }));
   return {
     target: definition.target,
     situation: cell.situation,
     classes,
     ownSnaps,
-    ownGames: cell.node === null ? 0 : (own.games[node] as number),
     mostlyFrom: mostlyFrom(fitted, cell),
-    ownWeight: cell.node === null ? 0 : (fit.ownWeight[node] as number),
     ownShare: ownShareAt(fitted, node),
     nextSnaps: cell.nextSnaps,
-    expected,
+    expected: expectedCounts(fitted, cell, classes),
     thin: ownSnaps < THIN_SNAPS,
   };
 }
@@ -55,28 +51,24 @@ function ownShareAt(
   return here + (1 - here) * ownShareAt({ fit, own, archive, tree }, tree.parent[node] as number);
 }
 
-type PlainClass = Omit<ForecastClass, 'friday'>;
-
-/** The range of a count as a range of shares of the same snaps. */
-function fridayShare(count: ExpectedCount | undefined, { nextSnaps }: ForecastCell): ForecastClass['friday'] {
-  const trials = Math.round(nextSnaps);
-  return count === undefined ? null : { low: count.low / trials, high: count.high / trials };
-}
-
 interface ClassPlace {
   readonly name: string;
   readonly k: number;
   readonly ownSnaps: number;
 }
 
-function forecastClass({ fit, own }: FittedTarget, cell: ForecastCell, { name, k, ownSnaps }: ClassPlace) {
+function forecastClass(
+  { fit, own }: FittedTarget,
+  cell: ForecastCell,
+  { name, k, ownSnaps }: ClassPlace,
+): ForecastClass {
   const node = cell.node ?? 0;
   const mean = fit.shares[node * fit.classes + k] as number;
   const concentration = fit.concentration[node] as number;
   const alpha = mean * concentration;
   const film = share(ownSnaps === 0 ? 0 : (own.counts[node * fit.classes + k] as number), ownSnaps);
   const [low, high] = [0.025, 0.975].map((p) => betaQuantile(p, alpha, concentration - alpha)) as [number, number];
-  return { name, share: mean, low, high, alpha, film } satisfies PlainClass;
+  return { name, share: mean, low, high, alpha, film };
 }
 
 function mostlyFrom({ fit, own, archiveGames }: FittedTarget, cell: ForecastCell): Forecast['mostlyFrom'] {
@@ -89,7 +81,7 @@ function mostlyFrom({ fit, own, archiveGames }: FittedTarget, cell: ForecastCell
   return above >= archive ? 'all_their_snaps' : 'archive';
 }
 
-function expectedCounts(fitted: FittedTarget, cell: ForecastCell, classes: readonly PlainClass[]): ExpectedCount[] {
+function expectedCounts(fitted: FittedTarget, cell: ForecastCell, classes: readonly ForecastClass[]): ExpectedCount[] {
   const trials = Math.round(cell.nextSnaps);
   const charted = fitted.archiveGames > 0 || nodeTotal(fitted.own, 0) > 0;
   if (cell.nextSnaps < LEAST_NEXT_SNAPS || !charted) return [];

@@ -17,7 +17,7 @@ export const TARGETS = [
 /** One word of {@link TARGETS}. */
 export type Target = (typeof TARGETS)[number];
 
-/** One class of a forecast: the posterior share on Friday, its interval, and the plain count on film beside it. */
+/** One class of a forecast: the posterior share, its interval, and the plain count on film beside it. */
 export interface ForecastClass {
   readonly name: string;
   /** Posterior mean, 0 to 1. */
@@ -25,12 +25,6 @@ export interface ForecastClass {
   /** 95% interval of the long-run share. */
   readonly low: number;
   readonly high: number;
-  /**
-   * 95% range of the share on Friday: the count range of the next snaps, game-to-game spread included, over those snaps.
-   * Null where fewer than five such snaps are expected. Always wider in meaning than `low` to `high`, which speak of what
-   * they do in the long run.
-   */
-  readonly friday: { readonly low: number; readonly high: number } | null;
   /** Dirichlet pseudo-count of the class; the classes' sum is the forecast's concentration. */
   readonly alpha: number;
   /** What the opponent's own film shows in this situation, with its Wilson interval. */
@@ -52,11 +46,8 @@ export interface Forecast {
   readonly classes: readonly ForecastClass[];
   /** Opponent snaps of this situation on which the target was charted. */
   readonly ownSnaps: number;
-  readonly ownGames: number;
   /** Level of the chain the share mostly comes from: their snaps here, all their snaps, or other offenses. */
   readonly mostlyFrom: 'here' | 'all_their_snaps' | 'archive' | 'nothing';
-  /** Weight of the situation's own snaps in the share, 0 to 1. */
-  readonly ownWeight: number;
   /**
    * How much of the share is their own film, here and in all their snaps, 0 to 1; the rest is other offenses. 1 without
    * other offenses' film.
@@ -147,11 +138,6 @@ export interface ForecastChapter {
   readonly line: readonly LineForecast[];
   readonly tells: TellSearch;
   readonly backtest: BacktestVerdict | null;
-  readonly archive: {
-    readonly used: boolean;
-    readonly games: number;
-    readonly snaps: number;
-    /** How much of the forecasts over all snaps is their own film, 0 to 1: the mean over what they charted, by snaps. */
-    readonly ownShare: number;
-  };
+  /** Whether other offenses' film or tallies had a part in it. */
+  readonly archive: { readonly used: boolean };
 }

@@ -54,11 +54,11 @@ export function planWeek(input: WeekInput): WeekPlan {
   const seed = settings.seed;
   const stage = input.onStage ?? (() => undefined);
   stage('forecast');
-  const forecast = forecastWeek({ chart, archive, counts: input.counts ?? [], settings, seed });
+  const forecast = forecastWeek({ chart, archive, counts: input.counts ?? [], settings });
   const cuts = settings.situations;
   const pressured = pressuredChapter({ chart, archive, forecasts: forecast.forecasts, cuts });
   stage('protection');
-  const protection = protectionChapter({ chart, archive, library, settings, forecast, seed });
+  const protection = protectionChapter({ chart, archive, library, settings, forecast });
   stage('scores');
   const scores = scoreChapter({ chart, ownFilm, library, settings, forecast, protection });
   const fit = fitChapter({ chart, forecast, pressured, library, cuts, seed });

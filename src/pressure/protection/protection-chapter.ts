@@ -21,8 +21,6 @@ export interface ProtectionInput {
   readonly library: CallLibrary | null;
   readonly settings: WeekSettings;
   readonly forecast: ForecastChapter | null;
-  /** Not used: everything here is exact. */
-  readonly seed: number;
 }
 
 /**

@@ -22,7 +22,6 @@ export function protectionMix(
     slideToStrength: tally.toStrength,
     backJobs: tally.backJobs,
     pictures: picturesFrom('back', rates),
-    seenFrom: 'back',
     ...(situations.length > 0 && { situations: situations.map(situationProtection) }),
   };
 }

@@ -1,5 +1,5 @@
 import type { Answer } from '../../game/answers.ts';
-import type { Call, Lane } from '../../game/call-library.ts';
+import type { Lane } from '../../game/call-library.ts';
 import type { Share } from '../../stats/share.ts';
 import type { SoundnessFault } from '../soundness/fault.ts';
 
@@ -82,9 +82,8 @@ export interface ProtectionMix {
   readonly slideToField: Share;
   readonly slideToStrength: Share;
   readonly backJobs: readonly { readonly job: string; readonly share: Share }[];
-  /** The pictures a call sees when it is sent from the side named in `seenFrom`; shares sum to 1. */
+  /** The pictures a call sees that is sent from the back's side; shares sum to 1. */
   readonly pictures: readonly { readonly picture: ProtectionPicture; readonly share: number }[];
-  readonly seenFrom: Call['sent_from'];
   /** The mix of each situation, where something was charted; without it the one mix stands for every situation. */
   readonly situations?: readonly SituationProtection[];
 }
@@ -99,7 +98,6 @@ export interface SituationProtection {
   readonly slideToBack: number;
   /** Share of passes on which the back releases wide. */
   readonly backWide: number;
-  readonly pictures: ProtectionMix['pictures'];
 }
 
 /** P(a rusher is home before the ball is out) of a call, by answer. */

@@ -1,7 +1,6 @@
 import { SITUATION_IDS } from '../../game/situations.ts';
 import type { Share } from '../../stats/share.ts';
 import type { Forecast, ForecastChapter, Target } from '../forecast/forecast-result.ts';
-import { picturesFrom } from './protection-pictures.ts';
 import type { ProtectionRates } from './protection-rates.ts';
 import type { SituationProtection } from './protection-result.ts';
 import { OUT_JOBS, type ProtectionTally } from './protection-tally.ts';
@@ -47,7 +46,7 @@ export function situationRates(film: SituationFilm, whole: ProtectionRates): rea
   }));
 }
 
-/** A situation's protections as the report shows them; pictures as a call sent from the back's side sees them. */
+/** A situation's protections as the report shows them. */
 export function situationProtection({ situation, rates, charted }: SituationRates): SituationProtection {
   const { protectors, toBack, wide } = rates;
   const backWide = (protectors[0] as number) * wide;
@@ -57,7 +56,6 @@ export function situationProtection({ situation, rates, charted }: SituationRate
     protectors,
     slideToBack: toBack,
     backWide,
-    pictures: picturesFrom('back', rates),
   };
 }
 

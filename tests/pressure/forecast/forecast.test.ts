@@ -25,7 +25,6 @@ const forecastOf = (records: readonly SnapRecord[], archive: readonly SnapRecord
     chart: filmFromRecords(records),
     archive: archive === null ? null : filmFromRecords(archive),
     settings,
-    seed: 1,
   });
 
 function find(forecasts: readonly Forecast[], target: Target, situation: string): Forecast {

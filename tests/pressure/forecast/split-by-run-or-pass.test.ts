@@ -14,7 +14,6 @@ function overall(kinds: readonly string[], archive: readonly string[] | null = n
     chart: filmFromRecords(snapsOf(kinds)),
     archive: archive && filmFromRecords(snapsOf(archive).map((snap) => ({ ...snap, offense: 'Elm Park' }))),
     settings,
-    seed: 1,
   });
   const of = (target: string) => forecasts.find((cell) => cell.target === target && cell.situation === 'all')!;
   const shareOf = (target: string, name: string) => of(target).classes.find((part) => part.name === name)!.share;

@@ -20,7 +20,6 @@ const chapterOf = (
     library: more.library === undefined ? demoDefense : more.library,
     settings: { ...settings, ...more.settings },
     forecast: more.forecast ?? null,
-    seed: 1,
   });
 const homeOf = (chapter: ReturnType<typeof chapterOf>, call: string, answer = 'dropback') => {
   const found = chapter.race.find((line) => line.call === call && line.answer === answer);
@@ -107,14 +106,11 @@ describe('protectionChapter', () => {
             share: [0.9, 0.1, 0][i] ?? 0,
             low: 0,
             high: 1,
-            friday: null,
             alpha: 1,
             film: share(0, ownSnaps),
           })),
           ownSnaps,
-          ownGames: 1,
           mostlyFrom: 'all_their_snaps',
-          ownWeight: 1,
           ownShare: 1,
           nextSnaps: 30,
           expected: [],
@@ -124,7 +120,7 @@ describe('protectionChapter', () => {
       line: [],
       tells: { looked: 0, discoveryRate: 0.1, tells: [] },
       backtest: null,
-      archive: { used: false, games: 0, snaps: 0, ownShare: 1 },
+      archive: { used: false },
     });
     const fives = (chapter: ReturnType<typeof chapterOf>) =>
       chapter.mix.pictures
@@ -199,7 +195,6 @@ describe('against open play data (professional)', () => {
     library: { ...demoDefense, level: 'pro' },
     settings: { ...settings, level: 'pro' },
     forecast: null,
-    seed: 1,
   });
   const typicalOf = (rushers: number, answer: string) => {
     const atSnap = (call: (typeof demoDefense.calls)[number]) =>

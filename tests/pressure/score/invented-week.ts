@@ -21,7 +21,7 @@ export function plainInput(chart: Film, change: Partial<ScoreInput> = {}): Score
 /** The score input of an invented film raced with the demo library. */
 export function racedInput(chart: Film): ScoreInput {
   const input = plainInput(chart, { library: demoDefense });
-  const protection = protectionChapter({ ...input, library: demoDefense, archive: null, seed: 1 });
+  const protection = protectionChapter({ ...input, library: demoDefense, archive: null });
   return { ...input, protection };
 }
 

@@ -3,7 +3,7 @@ import { SITUATIONS } from '../../../game/situations.ts';
 import type { WeekSettings } from '../../../game/week-settings.ts';
 import { backtestVerdict } from '../backtest/backtest-verdict.ts';
 import { nodeAt } from '../chain-tree.ts';
-import { type CountRow, countedSnaps } from '../counts/count-row.ts';
+import type { CountRow } from '../counts/count-row.ts';
 import { withCounts } from '../counts/counted-film.ts';
 import { type ForecastCell, forecastCell } from '../forecast-cell.ts';
 import { type FittedTarget, type ForecastFilm, fitTarget, forecastFilm } from '../forecast-film.ts';
@@ -22,7 +22,6 @@ export interface ForecastInput {
   /** Tallies of other offenses that join the archive; absent when there are none. */
   readonly counts?: readonly CountRow[];
   readonly settings: WeekSettings;
-  readonly seed: number;
 }
 
 /**
@@ -34,26 +33,13 @@ export function forecastWeek({ chart, archive, counts = [], settings }: Forecast
   const fitted = TARGET_DEFINITIONS.map((definition) => fitTarget(film, definition, 'plan'));
   const cells = situationCells(film, fitted, settings.snaps);
   const forecasts = fitted.flatMap((target) => targetForecasts(target, cells));
-  const ownShare = ownShareOf(forecasts);
   return {
     forecasts,
     line: lineForecasts(film, settings.snaps),
     tells: findTells(film, chart, settings.situations),
     backtest: backtestVerdict({ film, chart, cuts: settings.situations, fitted }),
-    archive: {
-      used: archive !== null || counts.length > 0,
-      games: film.archiveGames.length,
-      snaps: (archive?.size ?? 0) + countedSnaps(counts),
-      ownShare,
-    },
+    archive: { used: archive !== null || counts.length > 0 },
   };
-}
-
-/** Their film's part in the forecasts over all snaps, each question by the snaps it was charted on. */
-function ownShareOf(forecasts: readonly Forecast[]): number {
-  const all = forecasts.filter(({ situation }) => situation === 'all');
-  const snaps = all.reduce((sum, { ownSnaps }) => sum + ownSnaps, 0);
-  return snaps === 0 ? 0 : all.reduce((sum, one) => sum + one.ownSnaps * one.ownShare, 0) / snaps;
 }
 
 interface PlanCell extends ForecastCell {
