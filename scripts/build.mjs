@@ -41,16 +41,18 @@ const apart = {
   'late/workbook-text': 'src/season/workbook-text.ts',
   'late/disk-solver': 'src/commands/disk-solver.ts',
 };
-// So does what halftime asks for only where there is no plan of Sunday's, or a profile.
-const seldom = {
+// So does what halftime asks for only where there is no plan of Sunday's, or a profile; and the library it shares, which is
+// large.
+const shared = {
   'late/week-plan-source': 'src/season/week-plan-source.ts',
   'late/yaml-file-quick': 'src/ingest/yaml-file-quick.ts',
+  'special-functions': 'src/stats/special-functions.ts',
 };
 const check = { check: 'src/commands/check.ts' };
 const halftime = { halftime: 'src/commands/halftime.ts' };
 const program = await build({
   ...common,
-  entryPoints: { cli: 'src/cli.ts', library: 'src/library.ts', ...apart, ...seldom },
+  entryPoints: { cli: 'src/cli.ts', library: 'src/library.ts', ...apart, ...shared },
   splitting: true,
   chunkNames: 'chunks/[name]-[hash]',
   plugins: [standingApart({ ...check, ...halftime }), commanderAlone, shorterNames],
@@ -63,7 +65,7 @@ const checking = await build({
 const updating = await build({
   ...common,
   entryPoints: halftime,
-  plugins: [standingApart({ ...apart, ...seldom }), shorterNames],
+  plugins: [standingApart({ ...apart, ...shared }), shorterNames],
 });
 for (const file of [program, checking, updating].flatMap(({ metafile }) => Object.keys(metafile.outputs))) {
   await withoutIdleRequire(file);

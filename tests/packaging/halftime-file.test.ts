@@ -22,11 +22,11 @@ function run(command: string) {
 }
 
 describe('halftime, a file of its own in the built program', () => {
-  it('loads no other file but the exit codes before it is asked for more', () => {
+  it('loads no other file but the exit codes and the special functions before it is asked for more', () => {
     const code = readFileSync(join(dist, 'halftime.js'), 'utf8');
     const imports = code.matchAll(/(?:^|[;}\n])import\s*(?:[^;'"()]*?from)?\s*["']([^"']+)["']/g);
     const loaded = [...imports].map(([, from]) => from).filter((from) => !from?.startsWith('node:'));
-    expect(new Set(loaded)).toEqual(new Set(['./user-problem.js']));
+    expect(new Set(loaded)).toEqual(new Set(['./user-problem.js', './special-functions.js']));
   });
 
   it('says the same whether Sunday’s plan is saved or has to be worked out again', () => {
