@@ -1,4 +1,3 @@
-import { THIN_SNAPS } from '../../game/thin-snaps.ts';
 import type { CountCheck, CountRange } from '../../pressure/review/count-range.ts';
 import type { Grade, GradeStanding } from '../../pressure/review/grade.ts';
 import type { TargetReview } from '../../pressure/review/log-score.ts';
@@ -7,6 +6,7 @@ import {
   type Cell,
   numberCell,
   numbers,
+  type Row,
   shareCell,
   type TableView,
   textCell,
@@ -35,18 +35,23 @@ export function scoreTable(scores: readonly TargetReview[]): TableView {
       numbers('Raw cell'),
       words('Forecast less plain rate'),
     ],
-    rows: scores.map((score) => ({
-      name: TARGET_LABELS[score.target],
-      cells: [
-        numberCell(score.snaps < THIN_SNAPS ? `${score.snaps}, thin` : String(score.snaps), score.snaps),
-        lossCell(score.model),
-        lossCell(score.plainRate),
-        lossCell(score.rawCell),
-        textCell(`${fixed(score.difference, 3)}, give or take ${errorWords(score.standardError)}`),
-      ],
-      ...thinMark(score.snaps < THIN_SNAPS),
-    })),
+    rows: scores.map(scoreRow),
     empty: 'nothing that was forecast was charted',
+  };
+}
+
+function scoreRow({ target, snaps, model, plainRate, rawCell, difference, standardError }: TargetReview): Row {
+  const thin = isThin({ trials: snaps });
+  return {
+    name: TARGET_LABELS[target],
+    ...thinMark(thin),
+    cells: [
+      numberCell(thin ? `${snaps}, thin` : String(snaps), snaps),
+      lossCell(model),
+      lossCell(plainRate),
+      lossCell(rawCell),
+      textCell(`${fixed(difference, 3)}, ${errorWords(standardError)}`),
+    ],
   };
 }
 
@@ -55,7 +60,7 @@ function lossCell(loss: number): Cell {
 }
 
 function errorWords(error: number | null): string {
-  return error === null ? 'too few snaps to say' : fixed(error, 3);
+  return error === null ? 'too few snaps to say how far off' : `give or take ${fixed(error, 3)}`;
 }
 
 /** Counts of the game against Sunday's ranges; those that fell outside first. */
@@ -81,7 +86,7 @@ export function countTable(counts: readonly CountCheck[]): TableView {
         numberCell(rangeWords(check.outer), check.outer.low),
         numberCell(rangeWords(check.inner), check.inner.low),
       ],
-      ...thinMark(check.snaps < THIN_SNAPS),
+      ...thinMark(isThin({ trials: check.snaps })),
     })),
     empty: 'no count reached five snaps',
   };
@@ -151,7 +156,7 @@ export function gradeTable(
         numberCell(signed(grade.overExpectation), grade.overExpectation),
         textCell(standingWords(grade.standing)),
       ],
-      ...thinMark(grade.snaps < THIN_SNAPS),
+      ...thinMark(isThin({ trials: grade.snaps })),
     })),
     empty: 'none of our calls could be graded',
   };
