@@ -118,6 +118,13 @@ describe('a snap typed', () => {
     expect(typed(other, ',')).toBe(other);
   });
 
+  it('writes a name that is known as it was written before', () => {
+    const state = typed(open('full'), '25 l1=Ace\n1rbsnhnrn=zone\n4 m1=aCE\n');
+    expect(state.draft.formation).toBe('Ace');
+    expect(typed(state, ',').draft.back_spot).toBe('behind');
+    expect(typed(open('full'), '25 l1=ace\n1rbsnhnrn=zone\n4 m1=Ace 2\n').draft.formation).toBe('Ace 2');
+  });
+
   it('is charted in two passes, the second from pass to pass', () => {
     const first = typed(open('plan', 'first'), '25 m1br4 m1bqc9 ');
     expect(first.snaps).toHaveLength(2);

@@ -5,6 +5,7 @@ import { flagged, isFlag, walkedOff } from './flag.ts';
 import { newSeries, situationOf } from './follow-on.ts';
 import { type Choice, namedChoices } from './keyed-choices.ts';
 import { withLookAgain } from './look-again.ts';
+import { asBefore, namesAt } from './names.ts';
 import { isIncomplete, isPass, isRun } from './play-facts.ts';
 import { withCell } from './snap-cells.ts';
 
@@ -90,15 +91,6 @@ function isCharacter(entry: ChartField['entry'], before: string, key: string): b
   return entry.kind === 'ball' ? Number(before + key) <= MIDFIELD : before.length < 4;
 }
 
-/** Names known for a field, in the order in which they came up, after the usual ones. */
-export function namesAt({ snaps, kind, calls = [] }: ChartState, column: ChartField['column']): readonly string[] {
-  const field = fieldsOf(kind).find((candidate) => candidate.column === column);
-  const first = field?.entry.kind === 'name' ? field.entry.first : [];
-  const used = new Set(column === 'call' ? calls : first);
-  for (const snap of snaps) if (snap[column] !== undefined) used.add(snap[column]);
-  return [...used];
-}
-
 /** One of the choices; beside a number it says how the play ended, and takes the number. */
 function chosen(state: ChartState, field: ChartField, key: string): ChartState {
   const found = choicesAt(state, field).find((choice) => choice.key === key.toLowerCase());
@@ -123,7 +115,7 @@ function confirm(state: ChartState): ChartState {
   if (entry === '') return advanced(state);
   const field = fieldsOf(state.kind)[state.stop];
   if (field?.column === 'down') return walkOff(state, false);
-  if (field?.entry.kind === 'name') return settled(state, entry.slice(1).trim());
+  if (field?.entry.kind === 'name') return settled(state, asBefore(state, field, entry.slice(1).trim()));
   if (field?.entry.kind === 'ball') return settled(state, entry === '50' ? entry : `own ${entry}`);
   return settled(state, entry === '-' ? '' : entry);
 }
