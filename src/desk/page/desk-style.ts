@@ -64,7 +64,7 @@ legend{padding:0;font-size:var(--small);color:var(--soft)}
 .strip{border:2px solid var(--rule);border-radius:6px;padding:.6rem 1rem;min-height:23rem}
 .strip:focus{outline:4px solid var(--accent);outline-offset:0;border-color:var(--accent)}
 .situation{margin:0;font-size:var(--huge);line-height:1.2}
-.situation .soft{margin-left:.8rem}
+.situation .soft{margin-left:.8rem;display:inline-block}
 .stops{display:flex;flex-wrap:wrap;gap:.25rem;padding:0;margin:.6rem 0;list-style:none}
 .stops li{border:1px solid var(--grid);border-radius:4px;padding:.15rem .5rem;min-width:5rem}
 .stops li span{display:block;font-size:var(--small)}
@@ -111,5 +111,5 @@ summary{cursor:pointer;min-height:2.75rem;padding:.5rem 0;font-weight:700}
 svg text{fill:var(--ink)}
 ${FIELD_STYLE}@media (max-width:64rem){.pad{grid-template-columns:minmax(0,1fr)}.pad>.card{order:-1;top:0;background:var(--paper);padding-bottom:.3rem}.pad>.card svg{max-width:22rem}.pad>.card p{margin:.3rem 0}}
 @media (max-height:40rem){.pad>.card{position:static}}
-@media (max-width:40rem){main,header{padding-left:.75rem;padding-right:.75rem}h1{font-size:var(--big)}nav button{padding:.5rem .55rem}}
+@media (max-width:40rem){.counts{font-size:.75rem}.counts th,.counts td{padding-right:.2rem}main,header{padding-left:.75rem;padding-right:.75rem}h1{font-size:var(--big)}nav button{padding:.5rem .55rem}}
 `;
