@@ -33,8 +33,6 @@ export interface RaceEdge extends SituationEdge {
   readonly typical: ByFamily<Raced>;
   /** Empty where their protection was not charted by situation. */
   readonly situations: ReadonlyMap<string, SituationEdge>;
-  /** The race were the back always in, and were he always out; as over all passes where that cannot be separated. */
-  readonly back: Readonly<Record<'in' | 'out', SituationEdge>>;
   /** Whether a four-man call was raced; without one the base is taken as typical. */
   readonly baseRaced: boolean;
 }
@@ -59,7 +57,6 @@ export function raceEdge(library: CallLibrary | null, protection: ProtectionChap
     spread: lessBase(tableOf((family, answer) => spread[family][answer] as number)),
     typical,
     situations: new Map(situations.map((id) => [id, edgeOf((line) => homeIn(line, id))])),
-    back: { in: edgeOf((line) => line.byBack?.in ?? line.home), out: edgeOf((line) => line.byBack?.out ?? line.home) },
     baseRaced: Object.values(all.home.base).some((chance) => chance !== null),
   };
 }

@@ -15,7 +15,6 @@ export interface ReadFilm {
 
 /** One set of rules read on every film snap, and on a snap with an answer their film has not shown. */
 export interface Theory {
-  readonly rules: readonly ReadyRule[];
   readonly verdicts: readonly SnapVerdict[];
   /** The verdict on a snap of a part that their film has not shown. */
   readonly unseen: (part: ExpectedPart) => SnapVerdict;
@@ -43,7 +42,7 @@ export function theoryReader(film: ReadFilm): (rules: readonly ReadyRule[]) => T
 
 function readTheory(rules: readonly ReadyRule[], { snaps, blanks }: ReadFilm): Theory {
   const read = verdictReader(rules, blanks);
-  return { rules, verdicts: snaps.map(read), unseen: (part) => read(unseenSnap(part)) };
+  return { verdicts: snaps.map(read), unseen: (part) => read(unseenSnap(part)) };
 }
 
 /** A snap of which at most the answer is known. */

@@ -19,7 +19,6 @@ export const FACED: Readonly<Record<PressuredSplit['by'], readonly string[]>> = 
 /** A chart read for what they do when pressured: every code worked out once. */
 export interface FacedFilm extends FilmGames {
   readonly situationOf: Uint8Array;
-  readonly runOrPass: Uint8Array;
   readonly faced: Readonly<Record<PressuredSplit['by'], Uint8Array>>;
   /** The codes of a question. */
   readonly classOf: (definition: PressuredDefinition) => Uint8Array;
@@ -38,7 +37,6 @@ export function facedFilm(chart: Film | null, cuts: SituationCuts): FacedFilm | 
   return {
     ...film,
     situationOf: situationCodes(film.film, cuts),
-    runOrPass,
     faced,
     classOf: (definition) => classes.get(definition) as Uint8Array,
     gamesWithRuns: { rushers: withRuns('rushers'), coverage: withRuns('coverage') },

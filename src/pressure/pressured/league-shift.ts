@@ -2,7 +2,6 @@ import type { GroupDue } from './due.ts';
 
 /** By what factor all offenses show a class more or less often against a group than at their own level. */
 export interface LeagueShift {
-  readonly classes: number;
   /** Factor of group g and class k at `g * classes + k`; 1 where nothing is known. */
   readonly factors: Float64Array;
 }
@@ -26,12 +25,12 @@ export function leagueShift(offenses: readonly GroupDue[], size: { groups: numbe
       if (due > 0) factors[group * classes + k] = (came + added) / (due + added);
     });
   }
-  return { classes, factors };
+  return { factors };
 }
 
 /** No shift: without an archive every factor is 1. */
 export function noShift({ groups, classes }: { groups: number; classes: number }): LeagueShift {
-  return { classes, factors: new Float64Array(groups * classes).fill(1) };
+  return { factors: new Float64Array(groups * classes).fill(1) };
 }
 
 function sumsAt(offenses: readonly GroupDue[], place: number) {

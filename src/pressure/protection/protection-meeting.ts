@@ -11,7 +11,6 @@ export interface MetRusher extends Rusher {
 
 /** A call against one picture, before arrivals are shown. */
 export interface Meeting {
-  readonly call: Call;
   readonly picture: ProtectionPicture;
   readonly rushers: readonly MetRusher[];
   readonly free: number;
@@ -29,7 +28,7 @@ export function meetProtection(call: Call, roles: readonly Role[], picture: Prot
   const { rushers, peeled, added } = rushOfCall(call, roles, seen);
   const { fates, free, soft } = assignBlockers(rushers, seen);
   const met = rushers.map((rusher, i) => ({ ...rusher, fate: fates[i] ?? ('free' as const) }));
-  return { call, picture: seen, rushers: met, free, soft, peeled, added };
+  return { picture: seen, rushers: met, free, soft, peeled, added };
 }
 
 function withGuard(call: Call, roles: readonly Role[], picture: ProtectionPicture): ProtectionPicture {

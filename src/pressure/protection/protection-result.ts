@@ -116,8 +116,6 @@ export interface RaceLine {
   readonly firstArrival: number;
   /** `home` in each situation, where their protection was charted and forecast by situation. */
   readonly bySituation?: readonly { readonly situation: string; readonly home: number }[];
-  /** `home` over the expected pictures with the back in, and with him out; absent where only one of them is expected. */
-  readonly byBack?: { readonly in: number; readonly out: number };
 }
 
 /** The opponent's release as a curve, for the chart. */

@@ -55,7 +55,6 @@ export function raceLines(raced: RacedCall, releases: readonly Release[], contex
       timedThrows,
       firstArrival: medianArrival(curve),
       ...(situations.length > 0 && { bySituation: homesBySituation(raced, homeOf) }),
-      ...homesByBack(pictures, homeOf),
     };
   });
 }
@@ -93,20 +92,6 @@ function homesBySituation({ situations }: RacedCall, homeOf: (picture: Protectio
     situation,
     home: pictures.reduce((sum, { picture, share }) => sum + share * homeIn(picture), 0),
   }));
-}
-
-/** The same with the back in and with him out, each over its own pictures. */
-function homesByBack(
-  pictures: readonly ExpectedPicture[],
-  homeOf: (picture: ProtectionPicture) => number,
-): Pick<RaceLine, 'byBack'> {
-  const over = (group: readonly ExpectedPicture[]) => {
-    const total = group.reduce((sum, { share }) => sum + share, 0);
-    return total === 0 ? null : group.reduce((sum, { picture, share }) => sum + share * homeOf(picture), 0) / total;
-  };
-  const backIn = over(pictures.filter(({ picture }) => picture.back === 'in'));
-  const backOut = over(pictures.filter(({ picture }) => picture.back !== 'in'));
-  return backIn === null || backOut === null ? {} : { byBack: { in: backIn, out: backOut } };
 }
 
 function pictureKey({ protection, slide, back }: ProtectionPicture): string {
