@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Lane } from '../../src/game/call-library.ts';
 import { COVER_JOBS, type CoverJob } from '../../src/game/cover-jobs.ts';
 import { callPicture } from '../../src/report/field/call-picture.ts';
 import { coverSpot } from '../../src/report/field/cover-spot.ts';
@@ -128,6 +129,43 @@ describe('the drawing of our calls', () => {
       for (const other of discs.slice(i + 1))
         expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThanOrEqual(one.r + other.r);
     });
+  });
+
+  it.each(calls.map((one) => [one.call.name, one] as const))(
+    '%s: every man starts where his role stands, and no two rush one way',
+    (_, { library, call }) => {
+      const { rush, cover, offense } = callPicture(library, call);
+      const standsAt = (id: string) => library.roles.find((role) => role.id === id);
+      const men = [
+        ...call.rush.map(({ role, from }, i) => ({ role, moved: from !== undefined, at: rush[i]?.from })),
+        ...call.cover.map(({ role }, i) => ({ role, moved: false, at: cover[i]?.from })),
+      ];
+      for (const { role, at } of men.filter(({ moved }) => !moved)) {
+        expect(at?.past).toBe(standsAt(role)?.depth);
+        expect((at?.across ?? Number.NaN) - offense.ball.across).toBeCloseTo(standsAt(role)?.lateral ?? Number.NaN, 9);
+      }
+      const straight = rush.filter(({ way }) => way === 'straight').map(({ crosses }) => crosses.across);
+      for (const { to } of rush) expect(to.past).toBeLessThan(0);
+      expect(new Set(straight).size).toBe(straight.length);
+    },
+  );
+
+  it('draws the lanes in order, the same on both sides of the ball', () => {
+    const [call] = demoDefense.calls;
+    if (call === undefined) throw new Error('the demo has calls');
+    const crossing = (lane: Lane) => {
+      const [rusher] = call.rush;
+      if (rusher === undefined) throw new Error('somebody rushes');
+      const { rush, offense } = callPicture(demoDefense, { ...call, sent_from: 'field', rush: [{ ...rusher, lane }] });
+      return (rush[0]?.crosses.across ?? Number.NaN) - offense.ball.across;
+    };
+    const far = (['far_D', 'far_C', 'far_B', 'far_A'] as const).map(crossing);
+    const near = (['near_A', 'near_B', 'near_C', 'near_D'] as const).map(crossing);
+    expect([...far, ...near]).toEqual([...far, ...near].sort((a, b) => a - b));
+    expect(near.map((yards) => expect.closeTo(-yards, 9)).reverse()).toEqual(far);
+    // Five linemen with splits of two to three feet reach about four yards to each side; D is outside of a tight end.
+    expect(near[2]).toBeLessThan(5);
+    expect(near[3]).toBeLessThan(8);
   });
 
   it('keeps the order from left to right and from shallow to deep, sideline to sideline', () => {

@@ -84,10 +84,10 @@ function coverPath(man: Call['cover'][number], context: Context): CoverPath {
 }
 
 function startOf(id: string, { roles, offense }: Context): FieldPoint {
-  const role = roles.find((candidate) => candidate.id === id);
-  return { across: offense.ball.across + (role?.lateral ?? 0), past: role?.depth ?? 5 };
+  const { lateral, depth } = roles.find((role) => role.id === id) as Role;
+  return { across: offense.ball.across + lateral, past: depth };
 }
 
 function lettersOf(id: string, { letters }: Context): string {
-  return letters.get(id) ?? '?';
+  return letters.get(id) as string;
 }
