@@ -1,13 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { LOOK_KINDS, type LookKind } from '../../../src/game/look-kinds.ts';
 import type { LookCard } from '../../../src/pressure/practice/look-card.ts';
+import { cardDrawing } from '../../../src/report/practice/card-drawing.ts';
 import { CARD_SIZE, type CardSpot, cardSet, LINE_Y } from '../../../src/report/practice/card-spot.ts';
 import { type CardStroke, cardStrokes } from '../../../src/report/practice/card-stroke.ts';
 
 const MIDDLE = CARD_SIZE.width / 2;
 
+function cardOf(kind: LookKind, shows: Partial<LookCard['shows']> = {}): LookCard {
+  return { number: 1, kind, filmSnaps: 0, from: null, shows };
+}
+
 function strokesOf(kind: LookKind, shows: Partial<LookCard['shows']> = {}) {
-  const card: LookCard = { number: 1, kind, filmSnaps: 0, from: null, shows };
+  const card = cardOf(kind, shows);
   const set = cardSet(card);
   return { set, strokes: cardStrokes(card, set) };
 }
@@ -97,4 +102,32 @@ describe('the ball on a card', () => {
     const own = strokeOf('quarterback_run', 'ball');
     expect(own.from).toEqual(own.set.passer);
   });
+});
+
+describe('an arrow on a card', () => {
+  const STROKE = /<path class="(?:motion|job|ball)" d="([^"]+)"\/><path class="tip" d="([^"]+)"\/>/g;
+  const pointsOf = (path: string) =>
+    [...path.matchAll(/([\d.]+),([\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)] as const);
+  type Point = readonly [x: number, y: number];
+  const between = ([x, y]: Point, [toX, toY]: Point): Point => [toX - x, toY - y];
+  const apart = (one: Point, other: Point) => Math.hypot(...between(one, other));
+
+  it.each(LOOK_KINDS.map(({ id }) => id))(
+    'ends every stroke of %s with a head that points on, longer than wide',
+    (kind) => {
+      const { text } = cardDrawing(cardOf(kind, { motion: 'fast', slide: 'left' }));
+      const strokes = [...text.matchAll(STROKE)];
+      expect(strokes.length).toBeGreaterThanOrEqual(3);
+      for (const [, stroke = '', head = ''] of strokes) {
+        const [before, last] = pointsOf(stroke).slice(-2) as [Point, Point];
+        const [tip, left, right] = pointsOf(head) as [Point, Point, Point];
+        expect(tip).toEqual(last);
+        const back: Point = [(left[0] + right[0]) / 2, (left[1] + right[1]) / 2];
+        const [way, pointing] = [between(before, last), between(back, tip)];
+        const cosine = (way[0] * pointing[0] + way[1] * pointing[1]) / Math.hypot(...way) / Math.hypot(...pointing);
+        expect(cosine).toBeGreaterThan(0.99);
+        expect(apart(left, right)).toBeLessThan(apart(back, tip));
+      }
+    },
+  );
 });
