@@ -76,6 +76,31 @@ describe('counts against their ranges', () => {
     expect(outer.width).toBeGreaterThan(inner.width ?? 1);
   });
 
+  it('sums up hits, what was due and how wide the ranges were of their snaps', () => {
+    const check = (snaps: number, outer: readonly [low: number, high: number, hit: boolean, chance: number]) => {
+      const [low, high, hit, chance] = outer;
+      const range = { low, high, hit, chance };
+      return {
+        target: 'screen',
+        situation: 'all',
+        name: 'screen',
+        snaps,
+        came: 3,
+        expected: 0.2,
+        outer: range,
+        inner: range,
+      };
+    };
+    // 5 of 20 and 1 of 10 wide: .25 and .1, on average .175.
+    const { outer } = rangeHits([
+      check(20, [4, 9, true, 0.98]),
+      check(10, [1, 2, false, 0.96]),
+    ] as unknown as Parameters<typeof rangeHits>[0]);
+    expect(outer.hits).toMatchObject({ count: 1, trials: 2 });
+    expect(outer.expected).toBeCloseTo(0.97, 12);
+    expect(outer.width).toBeCloseTo(0.175, 12);
+  });
+
   it('holds games drawn from the forecast as often as it says, in both ranges', () => {
     const forecast = only('screen').forecasts.find(({ situation }) => situation === 'first_ten');
     if (!forecast) throw new Error('the invented forecast has first downs');
