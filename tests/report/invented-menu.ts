@@ -14,7 +14,7 @@ export function inventedMenu(library: CallLibrary, scores: ScoreChapter): MenuRe
     return raw.map((value) => value / total);
   };
   const mixes = new Map(scores.situations.map((situation) => [situation.id, mixOf(situation.id)]));
-  const calls = carried.map((call, i) => {
+  const unsorted = carried.map((call, i) => {
     const mix = scores.situations
       .map((situation) => ({ situation: situation.id, share: mixes.get(situation.id)?.[i] ?? 0 }))
       .filter((entry) => entry.share > 0);
@@ -37,7 +37,7 @@ export function inventedMenu(library: CallLibrary, scores: ScoreChapter): MenuRe
   });
   return {
     kind: 'menu',
-    calls,
+    calls: [...unsorted].sort((a, b) => b.expectedCalls - a.expectedCalls),
     situations: scores.situations.map((situation) => ({
       ...situation,
       baseShare: mixes.get(situation.id)?.[carried.findIndex((call) => call.family === 'base')] ?? 0,

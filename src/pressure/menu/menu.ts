@@ -134,7 +134,9 @@ function menuCalls({ fit }: MenuInput, { problem, menu, mixes }: MixedMenu): Men
       wrong: over('wrong'),
     };
   });
-  return calls.sort((a, b) => b.expectedCalls - a.expectedCalls);
+  // Calls called equally often keep their order, whatever the solver's last digits say.
+  const times = ({ expectedCalls }: MenuCall) => Math.round(expectedCalls / ROUNDING);
+  return calls.sort((a, b) => times(b) - times(a));
 }
 
 /** Their answer against which the mix of a situation saves least. */

@@ -44,9 +44,9 @@ export function mixMatrix(plan: WeekPlan, menu: Menu): Html {
 <thead><tr><th scope="col" class="where">Share of snaps</th>${heads}</tr></thead><tbody>${rows}${zones}</tbody></table>\n`;
 }
 
-/** Base first, then the pressures most called. */
+/** Base first, then the pressures as the menu has them, most called first. */
 export function mixColumns(plan: WeekPlan, menu: Menu): readonly MixColumn[] {
-  const calls = menu.calls.filter(({ family }) => family !== 'base').sort((a, b) => b.expectedCalls - a.expectedCalls);
+  const calls = menu.calls.filter(({ family }) => family !== 'base');
   return [
     { name: 'Base', side: '', shareOf: (id) => baseShareOf(menu, id) },
     ...calls.map((call) => ({

@@ -33,7 +33,7 @@ export function whyStatements(plan: WeekPlan): readonly Statement[] {
  */
 function fitStatement({ menu, fit }: WeekPlan): readonly Statement[] {
   if (menu?.kind !== 'menu') return [];
-  const called = menu.calls.filter(({ family }) => family !== 'base').sort((a, b) => b.expectedCalls - a.expectedCalls);
+  const called = menu.calls.filter(({ family }) => family !== 'base');
   const fits = called.flatMap(({ call }) =>
     fit.calls.filter((one) => one.call === call && one.situation === ALL_SITUATIONS),
   );
