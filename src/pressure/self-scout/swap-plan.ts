@@ -77,7 +77,7 @@ function fill(
   let left = needed;
   for (const i of order) {
     const cell = cells[i] as SwapCell;
-    const free = room.get(cell.path) ?? 0;
+    const free = room.get(cell.path) as number;
     const times = Math.min(left, cell.snaps * ratio, free);
     byCell[i] = times;
     left -= times;

@@ -99,6 +99,8 @@ describe('protectionMix', () => {
     expect(mixOf(many(30, PASS)).mix.source).toBe('assumed');
     expect(mixOf(many(30, SIX_AWAY)).mix.source).toBe('charted');
     expect(mixOf([...many(30, SIX_AWAY), ...many(5, PASS)]).mix.source).toBe('partly_charted');
+    const { back_action: _, ...withoutBack } = SIX_AWAY;
+    expect(mixOf(many(30, withoutBack)).mix.source).toBe('partly_charted');
   });
 
   it('says the counts, calls few of them thin, and names what is not from their film', () => {
