@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { chromiumPath, launchBrowser } from './browser.ts';
-import { builtDesk, type DeskPage, openDesk } from './desk-page.ts';
+import { builtDesk, type DeskPage, openDeskWithSeason } from './desk-page.ts';
 
 /** A page of a season that somebody put there: it tries to run something, to go elsewhere, and to reach the desk. */
 const HOSTILE = `<!doctype html><title>x</title><meta http-equiv="refresh" content="0;url=https://elsewhere.invalid/">
@@ -30,9 +30,7 @@ describe.skipIf(chromiumPath === null)('pages in view at the desk', () => {
     built?.remove();
   });
   beforeEach(async () => {
-    desk = await openDesk(browser, built.address);
-    await desk.page.getByLabel('Copy a season folder into this browser').setInputFiles(join(built.home, 'season'));
-    await desk.page.getByRole('application').waitFor();
+    desk = await openDeskWithSeason(browser, built);
   });
   afterEach(async () => {
     expect({ requests: desk.requests, errors: desk.errors }).toEqual({ requests: [], errors: [] });

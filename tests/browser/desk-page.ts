@@ -50,11 +50,20 @@ export async function openDesk(browser: Browser, address: string): Promise<DeskP
     if (!/^(blob|about|data):/.test(request.url()) && request.url() !== address) requests.push(request.url());
   });
   page.on('requestfailed', (request) => {
-    if (REFUSED.includes(request.failure()?.errorText ?? '')) requests.splice(requests.indexOf(request.url()), 1);
+    const asked = requests.indexOf(request.url());
+    if (asked >= 0 && REFUSED.includes(request.failure()?.errorText ?? '')) requests.splice(asked, 1);
   });
   page.on('pageerror', (error) => errors.push(error.message));
   await page.goto(address);
   return { page, context, requests, errors };
+}
+
+/** Opens the desk offline with the season in the built program's folder on it. */
+export async function openDeskWithSeason(browser: Browser, built: ReturnType<typeof builtDesk>): Promise<DeskPage> {
+  const desk = await openDesk(browser, built.address);
+  await desk.page.getByLabel('Copy a season folder into this browser').setInputFiles(join(built.home, 'season'));
+  await desk.page.getByRole('application').waitFor();
+  return desk;
 }
 
 /** What stands in the browser's own storage at a path of a season. */

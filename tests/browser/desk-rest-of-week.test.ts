@@ -7,7 +7,7 @@ import { callNames } from '../../src/season/edit-yaml.ts';
 import { chromiumPath, launchBrowser } from './browser.ts';
 import { looksWrong } from './desk-axe.ts';
 import { press, pressButton, tabTo, watchPrinter } from './desk-keys.ts';
-import { builtDesk, type DeskPage, openDesk, storedFile } from './desk-page.ts';
+import { builtDesk, type DeskPage, openDeskWithSeason, storedFile } from './desk-page.ts';
 
 const LATER = { timeout: 30_000 };
 
@@ -36,9 +36,7 @@ describe.skipIf(chromiumPath === null)('the rest of the week at the desk', () =>
     built?.remove();
   });
   beforeEach(async () => {
-    desk = await openDesk(browser, built.address);
-    await desk.page.getByLabel('Copy a season folder into this browser').setInputFiles(join(built.home, 'season'));
-    await desk.page.getByRole('application').waitFor();
+    desk = await openDeskWithSeason(browser, built);
   });
   afterEach(async () => {
     expect(await looksWrong(desk.page, 1280)).toEqual([]);
